@@ -1,0 +1,102 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "fingerturn/rule.hpp"
+#include "fingerturn/score.hpp"
+
+/// What the rules find in a score: one EventAnalysis for every event that is struck, in the order
+/// of the line. Rests and tied continuations have none.
+///
+///     Analysis analysis = analyse(score);
+///     analysis.passages[0].lines[0].events[3].rotation;   // Rotation::double_rotation
+namespace fingerturn {
+
+/// How a note is prepared (docs/rules.md, 2.2 to 2.4 and 2.8).
+enum class Rotation : std::uint8_t {
+  preparatory,
+  single_rotation,
+  double_rotation,
+  level,
+  undetermined
+};
+
+/// A side of the hand, the same word for both hands.
+enum class Side : std::uint8_t { toward_fifth, toward_thumb };
+
+/// A direction as the player sees it.
+enum class Direction : std::uint8_t { left, right };
+
+/// Fingers that pass one another (docs/rules.md, 3).
+enum class Crossing : std::uint8_t { none, thumb_under, finger_over_thumb, finger_crossing };
+
+struct EventAnalysis {
+  std::size_t event = 0;    ///< the event's place in Line::events
+  std::size_t index = 0;    ///< its number among the struck events of the line, from 0
+  std::size_t gesture = 0;  ///< the number of its gesture in the line, from 0
+  Rotation rotation = Rotation::undetermined;
+  std::optional<Side> side;            ///< none where level or not known
+  std::optional<Direction> prepare;    ///< the swing before it, in preparatory and double ones
+  std::optional<int> swings;           ///< 0 (level), 1 or 2; none where undetermined
+  Crossing crossing = Crossing::none;  ///< between the event before and this one
+  std::string_view rule;               ///< the id of the rule that decided
+  Basis basis = Basis::none;
+  std::string reason;  ///< one sentence for the player
+};
+
+/// Counts over the events of a line.
+struct Totals {
+  std::size_t events = 0;
+  std::size_t preparatory = 0;
+  std::size_t single_rotations = 0;
+  std::size_t double_rotations = 0;
+  std::size_t level = 0;
+  std::size_t undetermined = 0;
+  std::size_t swings = 0;  ///< of the events where they are known
+  std::size_t crossings = 0;
+  std::size_t longest_double_run = 0;  ///< most double rotations one after another
+
+  friend bool operator==(const Totals&, const Totals&) = default;
+};
+
+struct LineAnalysis {
+  Hand hand = Hand::right;
+  std::vector<EventAnalysis> events;
+  Totals totals;
+};
+
+struct PassageAnalysis {
+  std::vector<LineAnalysis> lines;  ///< one for each line of the passage, in the same order
+};
+
+struct Analysis {
+  std::vector<PassageAnalysis> passages;  ///< one for each passage of the score
+};
+
+/// Applies all rules. Any score is taken: what the rules cannot decide is undetermined.
+Analysis analyse(const Score& score) noexcept;
+
+/// The analysis with only the events of these bars, totals counted anew. What the bars before
+/// them prepare stays as it was.
+Analysis only_bars(Analysis analysis, const Score& score, BarRange bars);
+
+/// Where the forearm goes when it turns to this side of this hand.
+Direction direction_of(Hand hand, Side side) noexcept;
+Direction opposite(Direction direction) noexcept;
+Side opposite(Side side) noexcept;
+
+/// The words of the reports: "single", "toward fifth", "thumb under", "rule" and so on.
+std::string_view name_of(Rotation rotation) noexcept;
+std::string_view name_of(Side side) noexcept;
+std::string_view name_of(Direction direction) noexcept;
+std::string_view name_of(Crossing crossing) noexcept;  ///< "none" where nothing crosses
+std::string_view name_of(Basis basis) noexcept;
+/// What the forearm does: "supination" toward the fifth finger, "pronation" toward the thumb.
+std::string_view forearm_of(Side side) noexcept;
+
+}  // namespace fingerturn

@@ -1,0 +1,48 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "fingerturn/source.hpp"
+
+namespace fingerturn {
+
+enum class Severity : std::uint8_t { error, warning };
+
+/// One thing that is wrong with a source, at its place.
+struct Diagnostic {
+  Severity severity = Severity::error;
+  std::string code;     ///< a word that never changes its meaning, such as "finger-range"
+  Span span;            ///< where it is
+  std::string message;  ///< what was expected and what was found
+  std::string hint;     ///< a likely cure; empty where there is none
+};
+
+/// How many diagnostics of one source are kept and shown; the rest are counted.
+inline constexpr std::size_t kMostDiagnostics = 50;
+
+/// What a reader had to say, in the order of the source once `sort` was called. Errors push
+/// warnings out when there are too many of both.
+struct Diagnostics {
+  std::vector<Diagnostic> kept;  ///< at most kMostDiagnostics
+  std::size_t errors = 0;        ///< all of them, kept or not
+  std::size_t warnings = 0;
+
+  void add(Diagnostic diagnostic);
+  void sort();
+};
+
+/// One diagnostic as text: file, line and column, message and code, the source line with a mark
+/// under the place, and the hint. Control characters never reach the terminal.
+///
+///     demo/lantern.passage:3:18: error: expected a finger from 1 to 5, found "6" [finger-range]
+///       C4:1 D:2 E:3 F:6 |
+///                      ^
+///       hint: write one digit after the colon, as in F:4
+std::string render(const Source& source, const Diagnostic& diagnostic);
+/// All of them, then how many more there were.
+std::string render(const Source& source, const Diagnostics& diagnostics);
+
+}  // namespace fingerturn

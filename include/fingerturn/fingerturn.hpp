@@ -1,0 +1,21 @@
+#pragma once
+
+/// The whole library: text to score to analysis to report.
+///
+///     using namespace fingerturn;
+///     Source source("warmup.passage", "C4:1 D:2 E:3 F:1");
+///     ReadResult read = read_notation(source);
+///     if (!read.ok()) return fail(render(source, read.diagnostics));
+///     Analysis analysis = analyse(read.score);
+///     print(write_text({source.name(), read.score, analysis}, {}));
+
+#include "fingerturn/analysis.hpp"
+#include "fingerturn/diagnostic.hpp"
+#include "fingerturn/fraction.hpp"
+#include "fingerturn/pitch.hpp"
+#include "fingerturn/read.hpp"
+#include "fingerturn/report.hpp"
+#include "fingerturn/rule.hpp"
+#include "fingerturn/score.hpp"
+#include "fingerturn/source.hpp"
+#include "fingerturn/version.hpp"

@@ -1,0 +1,146 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "fingerturn/fraction.hpp"
+#include "fingerturn/pitch.hpp"
+#include "fingerturn/source.hpp"
+
+/// The score: plain data, made by a reader, looked at by the rules, printed by the writers.
+///
+///     Score score = read_notation(source).score;
+///     const Line& right = score.passages.at(0).lines.at(0);
+///     right.events.at(0).notes.at(0).finger;   // 2
+///
+/// Two scores are equal when they say the same music. The spans, which only say where it was
+/// written, take no part in the comparison.
+namespace fingerturn {
+
+enum class Hand : std::uint8_t { right, left };
+
+/// A finger number, 1 (the thumb) to 5 (the fifth).
+using Finger = std::uint8_t;
+inline constexpr Finger kThumb = 1;
+inline constexpr Finger kFifth = 5;
+
+struct Note {
+  Pitch pitch;
+  std::optional<Finger> finger;    ///< the finger that strikes; none where none is written
+  std::vector<Finger> changes_to;  ///< silent changes on the held key, in their order
+  bool suggested = false;          ///< the fingering is a suggestion, not one that was given
+  bool tied = false;               ///< tied to the next note on the same key
+  bool held = false;               ///< a tied continuation: the key is down already, not struck
+  Span span;
+
+  friend bool operator==(const Note& left, const Note& right) noexcept;
+};
+
+/// What one hand does at one moment: notes, lowest key first, or a rest (no notes).
+struct Event {
+  std::vector<Note> notes;
+  std::optional<Fraction> onset;     ///< whole notes from the start of the passage, where known
+  std::optional<Fraction> duration;  ///< the written value in whole notes, where known; 0 for grace
+  std::int32_t bar = 1;              ///< the number of the bar, 0 or above
+  bool grace = false;                ///< a grace note: no time of its own, before its main note
+  bool breath_after = false;         ///< a breath mark or caesura follows
+  Span span;
+
+  [[nodiscard]] bool is_rest() const noexcept { return notes.empty(); }
+  /// The notes that are struck here: those that are not merely held.
+  [[nodiscard]] std::size_t struck_count() const noexcept;
+
+  friend bool operator==(const Event& left, const Event& right) noexcept;
+};
+
+enum class BarLineStyle : std::uint8_t { single, double_bar, repeat_start, repeat_end, repeat_both };
+
+/// A bar line and its place among the events of its line: it stands before `events[before_event]`
+/// (the number of events is the place after the last).
+struct BarLine {
+  std::size_t before_event = 0;
+  BarLineStyle style = BarLineStyle::single;
+
+  friend bool operator==(const BarLine&, const BarLine&) = default;
+};
+
+/// All that one hand plays in a passage, in time order.
+struct Line {
+  Hand hand = Hand::right;
+  std::vector<Event> events;
+  std::vector<BarLine> bar_lines;
+
+  friend bool operator==(const Line&, const Line&) = default;
+};
+
+/// A time signature: `beats` notes of the value 1/`beat_type` fill a bar.
+struct Meter {
+  std::int32_t beats = 4;
+  std::int32_t beat_type = 4;
+
+  friend bool operator==(const Meter&, const Meter&) = default;
+};
+
+/// `per_minute` (above 0) notes of the value `beat_unit` (in whole notes) in a minute.
+struct Tempo {
+  Fraction beat_unit{1, 4};
+  double per_minute = 0;
+
+  [[nodiscard]] double quarters_per_minute() const noexcept;
+  friend bool operator==(const Tempo&, const Tempo&) = default;
+};
+
+/// A meter or tempo that holds from the beginning of bar `bar` on.
+template <typename Value>
+struct FromBar {
+  std::int32_t bar = 1;
+  Value value;
+
+  friend bool operator==(const FromBar&, const FromBar&) = default;
+};
+
+/// A passage: one or two lines, the right hand's first. A hand that plays nothing has no line.
+struct Passage {
+  std::string title;
+  std::string composer;
+  std::string source;  ///< where the music was taken from, as its user wrote it
+  std::optional<int> reach_semitones;  ///< widest interval 1-5 takes comfortably
+  std::vector<FromBar<Meter>> meters;  ///< in the order of their bars
+  std::vector<FromBar<Tempo>> tempos;  ///< in the order of their bars
+  std::vector<Line> lines;
+
+  friend bool operator==(const Passage&, const Passage&) = default;
+};
+
+struct Score {
+  std::vector<Passage> passages;
+
+  friend bool operator==(const Score&, const Score&) = default;
+};
+
+/// Every finger that stands on the key of a struck note before the hand plays on: the striking
+/// finger, its silent changes, and those written on tied continuations that stand alone. Empty
+/// where the striking finger is missing.
+///
+///     C4:4~ C4:1 D4:2      the first note has the fingers 4, 1
+std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note);
+
+/// What the hands, and only the bars, that a reader of the report asked for.
+struct BarRange {
+  std::int32_t first = 0;
+  std::int32_t last = 0;
+};
+
+/// The score with only the line of one hand in each passage.
+Score only_hand(Score score, Hand hand);
+/// The score with only the events of these bars. Ties into the first bar become notes to strike
+/// only where their beginning was left out.
+Score only_bars(Score score, BarRange bars);
+
+std::string to_string(Hand hand);
+std::string to_string(const Meter& meter);
+
+}  // namespace fingerturn

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+#include "fingerturn/pitch.hpp"
+
+/// The pieces a written pitch is made of, for readers that report on each.
+namespace fingerturn {
+
+/// The step of a letter from A to G in either case.
+std::optional<Step> step_of_letter(char letter) noexcept;
+
+/// The accidental at the beginning of a text; of no bytes where there is none.
+struct AccidentalPrefix {
+  std::int8_t alter = 0;
+  std::size_t bytes = 0;
+};
+AccidentalPrefix read_accidental(std::string_view text) noexcept;
+
+}  // namespace fingerturn

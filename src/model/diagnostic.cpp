@@ -1,0 +1,125 @@
+#include "fingerturn/diagnostic.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "model/utf8.hpp"
+
+namespace fingerturn {
+namespace {
+
+/// The most code points of a source line that are shown, and how many of them before the mark.
+constexpr std::size_t kWindow = 76;
+constexpr std::size_t kBeforeMark = 40;
+constexpr std::string_view kIndent = "  ";
+constexpr std::string_view kCut = "...";
+
+struct Window {
+  std::string before;  ///< what stands before the mark
+  std::string marked;
+  std::string after;
+};
+
+std::string_view drop_code_points(std::string_view text, std::size_t count) {
+  for (; count > 0 && !text.empty(); --count) text.remove_prefix(first_code_point(text).bytes);
+  return text;
+}
+
+std::string_view take_code_points(std::string_view text, std::size_t count) {
+  return text.substr(0, text.size() - drop_code_points(text, count).size());
+}
+
+/// Cuts a long line down to the surroundings of the marked place.
+Window window_of(std::string_view line, std::size_t mark_begin, std::size_t mark_end) {
+  std::string_view before = line.substr(0, mark_begin);
+  std::string_view marked = line.substr(mark_begin, mark_end - mark_begin);
+  std::string_view after = line.substr(mark_end);
+  Window window;
+  if (count_code_points(line) > kWindow) {
+    const std::size_t length = count_code_points(before);
+    if (length > kBeforeMark) {
+      before = drop_code_points(before, length - kBeforeMark);
+      window.before = kCut;
+    }
+    const std::size_t room = kWindow - count_code_points(before);
+    marked = take_code_points(marked, room);
+    const std::string_view rest = take_code_points(after, room - count_code_points(marked));
+    if (rest.size() < after.size()) window.after = kCut;
+    after = rest;
+  }
+  window.before += printable(before);
+  window.marked = printable(marked);
+  window.after = printable(after) + window.after;
+  return window;
+}
+
+/// Blanks as wide as the text; tabs stay tabs, so that the mark stands where the eye is led.
+std::string blanks_for(std::string_view text) {
+  std::string blanks;
+  while (!text.empty()) {
+    const CodePoint point = first_code_point(text);
+    blanks += point.value == U'\t' ? '\t' : ' ';
+    text.remove_prefix(point.bytes);
+  }
+  return blanks;
+}
+
+std::string marked_line(const Source& source, const Diagnostic& diagnostic, std::size_t line) {
+  const std::string_view text = source.line_text(line);
+  const std::size_t start = source.line_start(line);
+  const std::size_t begin = std::min<std::size_t>(diagnostic.span.begin - start, text.size());
+  const std::size_t end =
+      std::clamp<std::size_t>(std::max(diagnostic.span.end, diagnostic.span.begin) - start, begin,
+                              text.size());
+  const Window window = window_of(text, begin, end);
+  const std::size_t carets = std::max<std::size_t>(1, count_code_points(window.marked));
+  return fmt::format("{0}{1}{2}{3}\n{0}{4}{5}\n", kIndent, window.before, window.marked,
+                     window.after, blanks_for(window.before), std::string(carets, '^'));
+}
+
+}  // namespace
+
+void Diagnostics::add(Diagnostic diagnostic) {
+  const bool is_error = diagnostic.severity == Severity::error;
+  ++(is_error ? errors : warnings);
+  if (kept.size() == kMostDiagnostics && is_error) {
+    const auto warning =
+        std::find_if(kept.rbegin(), kept.rend(), [](const Diagnostic& earlier) {
+          return earlier.severity == Severity::warning;
+        });
+    if (warning != kept.rend()) kept.erase(std::next(warning).base());
+  }
+  if (kept.size() < kMostDiagnostics) kept.push_back(std::move(diagnostic));
+}
+
+void Diagnostics::sort() {
+  std::stable_sort(kept.begin(), kept.end(), [](const Diagnostic& left, const Diagnostic& right) {
+    return left.span.begin < right.span.begin;
+  });
+}
+
+std::string render(const Source& source, const Diagnostic& diagnostic) {
+  const Place place = source.place_of(diagnostic.span.begin);
+  const std::string_view severity =
+      diagnostic.severity == Severity::error ? "error" : "warning";
+  std::string text = fmt::format("{}:{}:{}: {}: {} [{}]\n", printable(source.name()), place.line,
+                                 place.column, severity, printable(diagnostic.message),
+                                 diagnostic.code);
+  text += marked_line(source, diagnostic, place.line);
+  if (!diagnostic.hint.empty()) {
+    text += fmt::format("{}hint: {}\n", kIndent, printable(diagnostic.hint));
+  }
+  return text;
+}
+
+std::string render(const Source& source, const Diagnostics& diagnostics) {
+  std::string text;
+  for (const Diagnostic& diagnostic : diagnostics.kept) text += render(source, diagnostic);
+  const std::size_t more = diagnostics.errors + diagnostics.warnings - diagnostics.kept.size();
+  if (more > 0) text += fmt::format("{}: {} more\n", printable(source.name()), more);
+  return text;
+}
+
+}  // namespace fingerturn

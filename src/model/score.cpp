@@ -1,0 +1,65 @@
+#include "fingerturn/score.hpp"
+
+#include <algorithm>
+
+namespace fingerturn {
+namespace {
+
+/// What is written on the key after a note was struck: the tied continuation of it in an event
+/// in which nothing is struck.
+const Note* continuation(const Event& event, const Note& note) {
+  if (event.is_rest() || event.struck_count() > 0) return nullptr;
+  const int key = midi_number(note.pitch);
+  for (const Note& held : event.notes) {
+    if (midi_number(held.pitch) == key) return &held;
+  }
+  return nullptr;
+}
+
+void add_continued_fingers(const Note& held, std::vector<Finger>& fingers) {
+  if (held.finger && *held.finger != fingers.back()) fingers.push_back(*held.finger);
+  fingers.insert(fingers.end(), held.changes_to.begin(), held.changes_to.end());
+}
+
+}  // namespace
+
+bool operator==(const Note& left, const Note& right) noexcept {
+  return left.pitch == right.pitch && left.finger == right.finger &&
+         left.changes_to == right.changes_to && left.suggested == right.suggested &&
+         left.tied == right.tied && left.held == right.held;
+}
+
+bool operator==(const Event& left, const Event& right) noexcept {
+  return left.notes == right.notes && left.onset == right.onset &&
+         left.duration == right.duration && left.bar == right.bar && left.grace == right.grace &&
+         left.breath_after == right.breath_after;
+}
+
+std::size_t Event::struck_count() const noexcept {
+  return static_cast<std::size_t>(
+      std::count_if(notes.begin(), notes.end(), [](const Note& note) { return !note.held; }));
+}
+
+double Tempo::quarters_per_minute() const noexcept { return per_minute * 4 * to_double(beat_unit); }
+
+std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note) {
+  std::vector<Finger> fingers;
+  if (!note.finger) return fingers;
+  fingers.push_back(*note.finger);
+  fingers.insert(fingers.end(), note.changes_to.begin(), note.changes_to.end());
+  const Note* current = &note;
+  while (current->tied && ++event < line.events.size()) {
+    current = continuation(line.events[event], note);
+    if (current == nullptr) break;
+    add_continued_fingers(*current, fingers);
+  }
+  return fingers;
+}
+
+std::string to_string(Hand hand) { return hand == Hand::right ? "right" : "left"; }
+
+std::string to_string(const Meter& meter) {
+  return std::to_string(meter.beats) + "/" + std::to_string(meter.beat_type);
+}
+
+}  // namespace fingerturn

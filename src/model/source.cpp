@@ -1,0 +1,52 @@
+#include "fingerturn/source.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "model/utf8.hpp"
+
+namespace fingerturn {
+namespace {
+
+std::vector<std::size_t> find_line_starts(std::string_view text) {
+  std::vector<std::size_t> starts{0};
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool carriage_return_alone =
+        text[i] == '\r' && (i + 1 == text.size() || text[i + 1] != '\n');
+    if (text[i] == '\n' || carriage_return_alone) starts.push_back(i + 1);
+  }
+  return starts;
+}
+
+}  // namespace
+
+Source::Source(std::string name, std::string text)
+    : name_(std::move(name)), text_(std::move(text)), line_starts_(find_line_starts(text_)) {}
+
+std::size_t Source::line_start(std::size_t number) const noexcept {
+  if (number == 0 || number > line_starts_.size()) return text_.size();
+  return line_starts_[number - 1];
+}
+
+std::string_view Source::line_text(std::size_t number) const noexcept {
+  const std::size_t begin = line_start(number);
+  std::size_t end = line_start(number + 1);
+  while (end > begin && (text_[end - 1] == '\n' || text_[end - 1] == '\r')) --end;
+  return std::string_view(text_).substr(begin, end - begin);
+}
+
+Place Source::place_of(std::size_t offset) const noexcept {
+  offset = std::min(offset, text_.size());
+  const auto after = std::upper_bound(line_starts_.begin(), line_starts_.end(), offset);
+  const auto line = static_cast<std::size_t>(after - line_starts_.begin());
+  const std::size_t begin = line_starts_[line - 1];
+  return {line, 1 + count_code_points(text().substr(begin, offset - begin))};
+}
+
+std::string_view Source::text_of(Span span) const noexcept {
+  const std::size_t begin = std::min<std::size_t>(span.begin, text_.size());
+  const std::size_t end = std::clamp<std::size_t>(span.end, begin, text_.size());
+  return text().substr(begin, end - begin);
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,118 @@
+#include "model/timeline.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace fingerturn {
+namespace {
+
+using BarLengths = std::map<std::int32_t, std::optional<Fraction>>;
+
+/// Walks one bar of a line; `each` gets the event and its time in the bar, where known. Gives the
+/// length of the bar, where known.
+template <typename Events, typename Each>
+std::optional<Fraction> walk_bar(Events& events, std::size_t& at, bool& exact, const Each& each) {
+  std::optional<Fraction> time = Fraction{};
+  const std::int32_t bar = events[at].bar;
+  for (; at < events.size() && events[at].bar == bar; ++at) {
+    each(events[at], time);
+    if (!time || !events[at].duration) {
+      time.reset();
+      continue;
+    }
+    time = sum(*time, *events[at].duration);
+    if (!time) exact = false;
+  }
+  return time;
+}
+
+void measure_bars(const Line& line, BarLengths& lengths, bool& exact) {
+  for (std::size_t at = 0; at < line.events.size();) {
+    const std::int32_t bar = line.events[at].bar;
+    const auto length =
+        walk_bar(line.events, at, exact, [](const Event&, const std::optional<Fraction>&) {});
+    std::optional<Fraction>& longest = lengths[bar];
+    if (length && (!longest || *longest < *length)) longest = length;
+  }
+}
+
+/// Turns the lengths of the bars into their beginnings.
+BarLengths bar_starts(const BarLengths& lengths, bool& exact) {
+  BarLengths starts;
+  std::optional<Fraction> time = Fraction{};
+  for (const auto& [bar, length] : lengths) {
+    starts[bar] = time;
+    if (!time || !length) {
+      time.reset();
+      continue;
+    }
+    time = sum(*time, *length);
+    if (!time) exact = false;
+  }
+  return starts;
+}
+
+void place_events(Line& line, const BarLengths& starts, bool& exact) {
+  for (std::size_t at = 0; at < line.events.size();) {
+    const std::optional<Fraction>& start = starts.at(line.events[at].bar);
+    walk_bar(line.events, at, exact, [&](Event& event, const std::optional<Fraction>& time) {
+      event.onset.reset();
+      if (!start || !time || !event.duration) return;
+      event.onset = sum(*start, *time);
+      if (!event.onset) exact = false;
+    });
+  }
+}
+
+template <typename Value>
+void settle(std::vector<FromBar<Value>>& changes, const std::vector<std::int32_t>& bars) {
+  std::vector<FromBar<Value>> settled;
+  for (FromBar<Value>& change : changes) {
+    const auto bar = std::lower_bound(bars.begin(), bars.end(), change.bar);
+    if (bar == bars.end()) continue;
+    change.bar = *bar;
+    if (!settled.empty() && settled.back().bar == change.bar) settled.pop_back();
+    settled.push_back(change);
+  }
+  changes = std::move(settled);
+}
+
+std::vector<std::int32_t> bars_in_order(const Passage& passage) {
+  std::vector<std::int32_t> bars;
+  for (const Line& line : passage.lines) {
+    for (const Event& event : line.events) {
+      if (bars.empty() || bars.back() != event.bar) bars.push_back(event.bar);
+    }
+  }
+  std::sort(bars.begin(), bars.end());
+  bars.erase(std::unique(bars.begin(), bars.end()), bars.end());
+  return bars;
+}
+
+}  // namespace
+
+bool set_onsets(Passage& passage) {
+  bool exact = true;
+  BarLengths lengths;
+  for (const Line& line : passage.lines) measure_bars(line, lengths, exact);
+  const BarLengths starts = bar_starts(lengths, exact);
+  for (Line& line : passage.lines) place_events(line, starts, exact);
+  return exact;
+}
+
+void settle_changes(Passage& passage) {
+  const std::vector<std::int32_t> bars = bars_in_order(passage);
+  settle(passage.meters, bars);
+  settle(passage.tempos, bars);
+}
+
+const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
+  const Meter* meter = nullptr;
+  for (const FromBar<Meter>& change : passage.meters) {
+    if (change.bar > bar) break;
+    meter = &change.value;
+  }
+  return meter;
+}
+
+}  // namespace fingerturn

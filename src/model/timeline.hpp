@@ -1,0 +1,20 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+
+namespace fingerturn {
+
+/// Sets the onset of every event from the note values. Bars of the same number stand together: a
+/// bar begins where the longest hand has filled the bars before it. An event without a known
+/// value, or after a bar whose length no hand knows, has no onset. False where the sums are
+/// beyond exact arithmetic; the onsets that were not reached are then unknown.
+bool set_onsets(Passage& passage);
+
+/// Moves each meter and tempo to the first bar at or after it that holds an event, drops those
+/// past the last bar, and keeps the last of several that meet.
+void settle_changes(Passage& passage);
+
+/// The meter that holds in a bar; null where none is known.
+const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept;
+
+}  // namespace fingerturn
