@@ -76,6 +76,7 @@ struct PassageAnalysis {
 
 struct Analysis {
   std::vector<PassageAnalysis> passages;  ///< one for each passage of the score
+  std::optional<BarRange> bars;           ///< where only these bars were asked for
 };
 
 /// Applies all rules. Any score is taken: what the rules cannot decide is undetermined.

@@ -121,6 +121,9 @@ struct Score {
   friend bool operator==(const Score&, const Score&) = default;
 };
 
+/// The fingers that are written on a note, the striking one first; empty where none is.
+std::vector<Finger> written_fingers(const Note& note);
+
 /// Every finger that stands on the key of a struck note before the hand plays on: the striking
 /// finger, its silent changes, and those written on tied continuations that stand alone. Empty
 /// where the striking finger is missing.
@@ -128,16 +131,20 @@ struct Score {
 ///     C4:4~ C4:1 D4:2      the first note has the fingers 4, 1
 std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note);
 
-/// What the hands, and only the bars, that a reader of the report asked for.
+/// The bars from `first` to `last`, both included.
 struct BarRange {
   std::int32_t first = 0;
   std::int32_t last = 0;
+
+  [[nodiscard]] bool contains(std::int32_t bar) const noexcept {
+    return bar >= first && bar <= last;
+  }
 };
 
 /// The score with only the line of one hand in each passage.
 Score only_hand(Score score, Hand hand);
-/// The score with only the events of these bars. Ties into the first bar become notes to strike
-/// only where their beginning was left out.
+/// The score with only the events of these bars, its onsets counted from the first of them. A tied
+/// continuation whose beginning is left out becomes a note to strike.
 Score only_bars(Score score, BarRange bars);
 
 std::string to_string(Hand hand);

@@ -10,15 +10,16 @@ namespace {
 const Note* continuation(const Event& event, const Note& note) {
   if (event.is_rest() || event.struck_count() > 0) return nullptr;
   const int key = midi_number(note.pitch);
-  for (const Note& held : event.notes) {
-    if (midi_number(held.pitch) == key) return &held;
-  }
-  return nullptr;
+  const auto held = std::lower_bound(
+      event.notes.begin(), event.notes.end(), key,
+      [](const Note& lower, int wanted) { return midi_number(lower.pitch) < wanted; });
+  const bool found = held != event.notes.end() && midi_number(held->pitch) == key;
+  return found ? &*held : nullptr;
 }
 
 void add_continued_fingers(const Note& held, std::vector<Finger>& fingers) {
   if (held.finger && *held.finger != fingers.back()) fingers.push_back(*held.finger);
-  fingers.insert(fingers.end(), held.changes_to.begin(), held.changes_to.end());
+  for (const Finger finger : held.changes_to) fingers.push_back(finger);
 }
 
 }  // namespace
@@ -42,11 +43,18 @@ std::size_t Event::struck_count() const noexcept {
 
 double Tempo::quarters_per_minute() const noexcept { return per_minute * 4 * to_double(beat_unit); }
 
-std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note) {
+std::vector<Finger> written_fingers(const Note& note) {
   std::vector<Finger> fingers;
   if (!note.finger) return fingers;
+  fingers.reserve(1 + note.changes_to.size());
   fingers.push_back(*note.finger);
-  fingers.insert(fingers.end(), note.changes_to.begin(), note.changes_to.end());
+  for (const Finger finger : note.changes_to) fingers.push_back(finger);
+  return fingers;
+}
+
+std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note) {
+  std::vector<Finger> fingers = written_fingers(note);
+  if (fingers.empty()) return fingers;
   const Note* current = &note;
   while (current->tied && ++event < line.events.size()) {
     current = continuation(line.events[event], note);

@@ -8,17 +8,13 @@
 namespace fingerturn {
 namespace {
 
-bool is_in(const Event& event, BarRange bars) {
-  return event.bar >= bars.first && event.bar <= bars.last;
-}
-
 Line cut_line(Line line, BarRange bars) {
   Line cut{line.hand, {}, {}};
   std::size_t next_bar_line = 0;
   for (std::size_t at = 0; at <= line.events.size(); ++at) {
     // A bar line belongs to the bar that it opens or closes.
-    const bool opens = at < line.events.size() && is_in(line.events[at], bars);
-    const bool closes = at > 0 && is_in(line.events[at - 1], bars);
+    const bool opens = at < line.events.size() && bars.contains(line.events[at].bar);
+    const bool closes = at > 0 && bars.contains(line.events[at - 1].bar);
     for (; next_bar_line < line.bar_lines.size() &&
            line.bar_lines[next_bar_line].before_event <= at;
          ++next_bar_line) {

@@ -1,6 +1,7 @@
 #include "model/timeline.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 
 namespace fingerturn {
@@ -107,12 +108,10 @@ void settle_changes(Passage& passage) {
 }
 
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
-  const Meter* meter = nullptr;
-  for (const FromBar<Meter>& change : passage.meters) {
-    if (change.bar > bar) break;
-    meter = &change.value;
-  }
-  return meter;
+  const auto after = std::upper_bound(
+      passage.meters.begin(), passage.meters.end(), bar,
+      [](std::int32_t number, const FromBar<Meter>& change) { return number < change.bar; });
+  return after == passage.meters.begin() ? nullptr : &std::prev(after)->value;
 }
 
 }  // namespace fingerturn

@@ -1,0 +1,102 @@
+#include "cli/annotate.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "cli/input.hpp"
+#include "cli/messages.hpp"
+#include "cli/output.hpp"
+#include "fingerturn/fingerturn.hpp"
+
+namespace fingerturn::cli {
+namespace {
+
+/// Cuts the score down to the passage and hand that were asked for.
+std::optional<Score> chosen_part(Score score, const std::string& name,
+                                 const AnnotateOptions& options) {
+  if (options.passage) {
+    const auto number = static_cast<std::size_t>(*options.passage);
+    if (number > score.passages.size()) {
+      say(name + ": there is no passage " + std::to_string(number) + ", the last is " +
+          std::to_string(score.passages.size()));
+      return std::nullopt;
+    }
+    Passage chosen = std::move(score.passages[number - 1]);
+    score.passages.clear();
+    score.passages.push_back(std::move(chosen));
+  }
+  return options.hand ? only_hand(std::move(score), *options.hand) : std::move(score);
+}
+
+bool has_event(const Analysis& analysis) {
+  return std::any_of(analysis.passages.begin(), analysis.passages.end(), [](const auto& passage) {
+    return std::any_of(passage.lines.begin(), passage.lines.end(),
+                       [](const LineAnalysis& line) { return !line.events.empty(); });
+  });
+}
+
+std::string report_text(const Report& report, const AnnotateOptions& options) {
+  switch (options.format) {
+    case Format::json:
+      return write_json(report);
+    case Format::jsonl:
+      return write_jsonl(report);
+    case Format::text:
+    case Format::passage:
+      break;
+  }
+  TextStyle style;
+  style.columns = options.columns.value_or(terminal_columns());
+  style.ascii = options.ascii;
+  style.detail = options.detail;
+  style.colour = options.output.empty() ? wants_colour(options.colour)
+                                        : options.colour == Colour::always;
+  return write_text(report, style);
+}
+
+std::string result_text(const std::string& name, const Score& score,
+                        const AnnotateOptions& options) {
+  if (options.format == Format::passage) {
+    return write_passage(options.bars ? only_bars(score, *options.bars) : score);
+  }
+  Analysis analysis = analyse(score);
+  if (options.bars) analysis = only_bars(std::move(analysis), score, *options.bars);
+  if (!has_event(analysis) && (options.bars || options.hand)) {
+    say(name + ": nothing is played in the part that was chosen");
+  }
+  return report_text({name, score, analysis}, options);
+}
+
+/// Does one input.
+ExitStatus annotate_input(const std::string& path, const AnnotateOptions& options, bool first,
+                    Output& output) {
+  const std::optional<Source> source = read_input(path);
+  if (!source) return ExitStatus::input_failed;
+  ReadResult read = read_notation(*source);
+  say_text(render(*source, read.diagnostics));
+  if (!read.ok()) return ExitStatus::input_failed;
+  const std::optional<Score> score = chosen_part(std::move(read.score), source->name(), options);
+  if (!score) return ExitStatus::wrong_usage;
+  const bool parted = options.format == Format::text || options.format == Format::passage;
+  if (parted && !first) output.write("\n");
+  output.write(result_text(source->name(), *score, options));
+  return ExitStatus::done;
+}
+
+}  // namespace
+
+ExitStatus annotate(const AnnotateOptions& options) {
+  Output output(options.output);
+  if (!output.open(options.inputs)) return ExitStatus::wrong_usage;
+  bool any_done = false;
+  ExitStatus worst = ExitStatus::done;
+  for (const std::string& path : options.inputs) {
+    const ExitStatus status = annotate_input(path, options, !any_done, output);
+    any_done |= status == ExitStatus::done;
+    worst = std::max(worst, status);
+  }
+  if (any_done && !output.finish()) return ExitStatus::wrong_usage;
+  return worst;
+}
+
+}  // namespace fingerturn::cli

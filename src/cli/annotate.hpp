@@ -1,0 +1,33 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cli/exit_status.hpp"
+#include "cli/terminal.hpp"
+#include "fingerturn/score.hpp"
+
+namespace fingerturn::cli {
+
+enum class Format : std::uint8_t { text, json, jsonl, passage };
+
+/// What the command line of `annotate` asks for.
+struct AnnotateOptions {
+  std::vector<std::string> inputs;
+  Format format = Format::text;
+  std::string output;                ///< empty for standard output
+  std::optional<Hand> hand;          ///< none for both
+  std::optional<BarRange> bars;      ///< none for all
+  std::optional<int> passage;        ///< from 1; none for all
+  bool ascii = false;
+  bool detail = false;
+  std::optional<int> columns;        ///< none for the terminal's width
+  Colour colour = Colour::automatic;
+};
+
+/// The technical analysis of every note of the inputs.
+ExitStatus annotate(const AnnotateOptions& options);
+
+}  // namespace fingerturn::cli

@@ -1,0 +1,23 @@
+#include "cli/messages.hpp"
+
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <system_error>
+
+#include "model/utf8.hpp"
+
+namespace fingerturn::cli {
+
+void say(std::string_view message) { say_text(fmt::format("fingerturn: {}\n", printable(message))); }
+
+void say_text(std::string_view text) {
+  // Whatever happens to a message, there is nobody left to tell.
+  static_cast<void>(std::fwrite(text.data(), 1, text.size(), stderr));
+}
+
+std::string system_message(int error_number) {
+  return std::error_code(error_number, std::generic_category()).message();
+}
+
+}  // namespace fingerturn::cli

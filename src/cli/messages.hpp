@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace fingerturn::cli {
+
+/// A line on standard error, after the program's name.
+void say(std::string_view message);
+/// A text on standard error as it is.
+void say_text(std::string_view text);
+/// What the system says about an error number.
+std::string system_message(int error_number);
+
+}  // namespace fingerturn::cli

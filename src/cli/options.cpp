@@ -1,0 +1,126 @@
+#include "cli/options.hpp"
+
+#include <charconv>
+#include <map>
+#include <string>
+#include <string_view>
+#include <system_error>
+
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+
+#include "fingerturn/report.hpp"
+
+namespace fingerturn::cli {
+namespace {
+
+constexpr int kMostPassages = 1000000;
+constexpr int kMostColumns = 1000;
+
+std::optional<std::int32_t> bar_number(std::string_view text) {
+  std::int32_t number = 0;
+  const char* const end = text.data() + text.size();
+  const auto [stop, problem] = std::from_chars(text.data(), end, number);
+  if (problem != std::errc{} || stop != end || number < 0) return std::nullopt;
+  return number;
+}
+
+/// "5-8", or "5" for one bar.
+std::optional<BarRange> bar_range(std::string_view text) {
+  const std::size_t dash = text.find('-');
+  const std::optional<std::int32_t> first = bar_number(text.substr(0, dash));
+  if (dash == std::string_view::npos) {
+    return first ? std::optional(BarRange{*first, *first}) : std::nullopt;
+  }
+  const std::optional<std::int32_t> last = bar_number(text.substr(dash + 1));
+  if (!first || !last || *last < *first) return std::nullopt;
+  return BarRange{*first, *last};
+}
+
+/// An option whose words stand for values.
+template <typename Value>
+CLI::Option* add_choice(CLI::App& command, const std::string& name,
+                        const std::map<std::string, Value>& choices, Value& value,
+                        const std::string& description) {
+  const auto choose = [&choices, &value](const std::string& word) { value = choices.at(word); };
+  std::string words;
+  std::vector<std::string> names;
+  for (const auto& [word, meaning] : choices) {
+    words += (words.empty() ? "" : "|") + word;
+    names.push_back(word);
+  }
+  return command.add_option_function<std::string>(name, choose, description)
+      ->check(CLI::IsMember(names).description(""))
+      ->type_name(words);
+}
+
+void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
+  static const std::map<std::string, std::optional<Hand>> kHands{
+      {"both", std::nullopt}, {"left", Hand::left}, {"right", Hand::right}};
+  add_choice(command, "--hand", kHands, options.hand, "Show this hand only");
+  command
+      .add_option_function<std::string>(
+          "--bars",
+          [&options](const std::string& text) {
+            options.bars = bar_range(text);
+            if (!options.bars) throw CLI::ValidationError("--bars", "expected bars as in 5-8 or 5");
+          },
+          "Show these bars only, as in 5-8; what the bars before prepare still counts")
+      ->type_name("FIRST-LAST");
+  command.add_option("--passage", options.passage, "Take the passage of this number only, from 1")
+      ->check(CLI::Range(1, kMostPassages).description(""))
+      ->type_name("N");
+}
+
+void add_looks(CLI::App& command, AnnotateOptions& options) {
+  static const std::map<std::string, Colour> kColours{{"always", Colour::always},
+                                                      {"auto", Colour::automatic},
+                                                      {"never", Colour::never}};
+  command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
+  command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
+  command
+      .add_option("--columns", options.columns,
+                  "Make the text this wide; else as wide as the terminal, or 80")
+      ->check(CLI::Range(kFewestColumns, kMostColumns).description(""))
+      ->type_name("N");
+  add_choice(command, "--color", kColours, options.colour,
+             "Colour on a terminal (auto), always or never");
+}
+
+}  // namespace
+
+CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
+  static const std::map<std::string, Format> kFormats{{"json", Format::json},
+                                                      {"jsonl", Format::jsonl},
+                                                      {"passage", Format::passage},
+                                                      {"text", Format::text}};
+  CLI::App* command = program.add_subcommand(
+      "annotate", "Say for every note of a passage how the forearm turns");
+  command
+      ->add_option("FILE", options.inputs,
+                   "Passages in the notation of docs/notation.md; - is standard input")
+      ->required()
+      ->type_name("");
+  add_choice(*command, "--format", kFormats, options.format,
+             "text to read, json or jsonl for programs, passage to write the notation anew");
+  command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
+      ->type_name("FILE");
+  add_choice_of_notes(*command, options);
+  add_looks(*command, options);
+  command->footer(
+      "A passage is typed as it is played, each note with its finger:\n"
+      "  echo 'C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5' | fingerturn annotate -");
+  return command;
+}
+
+CLI::App* add_explain(CLI::App& program, ExplainOptions& options) {
+  CLI::App* command =
+      program.add_subcommand("explain", "Put a rule into words and name its source");
+  command->add_option("RULE", options.rule, "The rule's name; without it, all are listed")
+      ->type_name("");
+  command->add_flag("--markdown", options.markdown, "Write all rules as one Markdown page");
+  command->footer("The names stand in the reports of annotate, for instance first-note.");
+  return command;
+}
+
+}  // namespace fingerturn::cli

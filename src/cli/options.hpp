@@ -1,0 +1,14 @@
+#pragma once
+
+#include <CLI/App.hpp>
+
+#include "cli/annotate.hpp"
+#include "cli/explain.hpp"
+
+/// The command line in words: what each command and option is called and what help says of it.
+namespace fingerturn::cli {
+
+CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options);
+CLI::App* add_explain(CLI::App& program, ExplainOptions& options);
+
+}  // namespace fingerturn::cli

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "fingerturn/score.hpp"
+#include "read/reporter.hpp"
+
+namespace fingerturn {
+
+/// One hand's line while it is being read.
+struct HandInProgress {
+  Line line;
+  std::optional<Fraction> value;  ///< the running note value
+  std::optional<Pitch> pitch;     ///< the pitch from which left-out octaves count
+  std::int32_t bar = 1;           ///< the number of the bar that is being filled
+  bool bar_has_events = false;
+  std::optional<std::int32_t> next_bar;  ///< what a header numbered the bar after this one
+};
+
+/// Puts a passage together from what its lines say, in their order, and checks it as a whole when
+/// it is finished.
+class PassageBuilder {
+ public:
+  explicit PassageBuilder(Span place) : place_(place) {}
+
+  Passage& passage() { return passage_; }
+  HandInProgress& current() { return hands_[static_cast<std::size_t>(hand_)]; }
+  void choose_hand(Hand hand) { hand_ = hand; }
+  [[nodiscard]] bool has_events() const;
+
+  void add_notes(std::vector<Note> notes, bool grace, Span span);
+  void add_rest(Span span) { add_notes({}, false, span); }
+  /// A breath mark after the last event; at the beginning it has nothing to end.
+  void add_breath();
+  void add_bar_line(BarLineStyle style);
+
+  /// Numbers the next bar of both hands.
+  void number_next_bar(std::int32_t number, Span place, Reporter& reporter);
+  void set_meter(Meter meter) { passage_.meters.push_back({first_open_bar(), meter}); }
+  void set_tempo(Tempo tempo) { passage_.tempos.push_back({first_open_bar(), tempo}); }
+
+  Passage finish(Reporter& reporter);
+
+ private:
+  /// The first bar number that no event has yet.
+  [[nodiscard]] std::int32_t first_open_bar() const;
+
+  Span place_;
+  Passage passage_;
+  Hand hand_ = Hand::right;
+  std::array<HandInProgress, 2> hands_{{{{Hand::right, {}, {}}, {}, {}, 1, false, {}},
+                                        {{Hand::left, {}, {}}, {}, {}, 1, false, {}}}};
+};
+
+}  // namespace fingerturn

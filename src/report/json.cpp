@@ -1,0 +1,173 @@
+#include <fmt/format.h>
+
+#include <iterator>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "fingerturn/report.hpp"
+
+/// JSON as docs/analysis.schema.json describes it. Text that a user wrote is escaped by the JSON
+/// library; the events, whose words are all our own, are written straight into the result, since
+/// building each as a tree first takes about ten times as long (tests/bench).
+namespace fingerturn {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// How the document is laid out: on one line, or with an event on each.
+enum class Layout : std::uint8_t { lines, one_line };
+
+std::string json_text(std::string_view text) {
+  constexpr int kNoIndent = -1;
+  return Json(text).dump(kNoIndent, ' ', false, Json::error_handler_t::replace);
+}
+
+std::string text_or_null(std::string_view text) { return text.empty() ? "null" : json_text(text); }
+
+std::string word_or_null(std::optional<std::string_view> word) {
+  return word ? fmt::format("\"{}\"", *word) : "null";
+}
+
+std::string fraction_or_null(const std::optional<Fraction>& fraction) {
+  return fraction ? fmt::format("\"{}\"", to_string(*fraction)) : "null";
+}
+
+template <typename Value>
+std::optional<std::string_view> name_or_none(const std::optional<Value>& value) {
+  if (!value) return std::nullopt;
+  return name_of(*value);
+}
+
+std::optional<std::string_view> crossing_or_none(Crossing crossing) {
+  if (crossing == Crossing::none) return std::nullopt;
+  return name_of(crossing);
+}
+
+void add_note(std::string& out, const Line& line, std::size_t event, const Note& note) {
+  const std::vector<Finger> fingers = fingers_on_key(line, event, note);
+  const bool black = key_colour(midi_number(note.pitch)) == KeyColour::black;
+  fmt::format_to(std::back_inserter(out), R"({{"pitch":"{}","midi":{},"key":"{}","finger":)",
+                 to_string(note.pitch), midi_number(note.pitch), black ? "black" : "white");
+  out += fingers.empty() ? "null" : std::to_string(fingers.front());
+  out += R"(,"changes_to":[)";
+  for (std::size_t i = 1; i < fingers.size(); ++i) {
+    if (i > 1) out += ',';
+    out += std::to_string(fingers[i]);
+  }
+  fmt::format_to(std::back_inserter(out), R"(],"suggested":{}}})", note.suggested);
+}
+
+void add_notes(std::string& out, const Line& line, std::size_t event) {
+  bool first = true;
+  for (const Note& note : line.events[event].notes) {
+    if (note.held) continue;
+    if (!first) out += ',';
+    add_note(out, line, event, note);
+    first = false;
+  }
+}
+
+void add_event(std::string& out, const Line& line, const EventAnalysis& entry) {
+  const Event& event = line.events[entry.event];
+  std::optional<std::string_view> play;
+  std::optional<std::string_view> forearm;
+  if (entry.side) {
+    play = name_of(direction_of(line.hand, *entry.side));
+    forearm = forearm_of(*entry.side);
+  }
+  auto at = std::back_inserter(out);
+  fmt::format_to(at, R"({{"index":{},"bar":{},"onset":{},"duration":{},"grace":{},"notes":[)",
+                 entry.index, event.bar, fraction_or_null(event.onset),
+                 fraction_or_null(event.duration), event.grace);
+  add_notes(out, line, entry.event);
+  fmt::format_to(at,
+                 R"(],"rotation":"{}","side":{},"play":{},"prepare":{},"forearm":{},"swings":{},)"
+                 R"("swing_rate":null,"crossing":{},"carry":null,"depth":null,"arc":null,)"
+                 R"("rule":"{}","basis":"{}","reason":"{}"}})",
+                 name_of(entry.rotation), word_or_null(name_or_none(entry.side)),
+                 word_or_null(play), word_or_null(name_or_none(entry.prepare)),
+                 word_or_null(forearm), entry.swings ? std::to_string(*entry.swings) : "null",
+                 word_or_null(crossing_or_none(entry.crossing)), entry.rule, name_of(entry.basis),
+                 entry.reason);
+}
+
+std::string totals_text(const Totals& totals) {
+  return fmt::format(
+      R"({{"events":{},"preparatory":{},"single":{},"double":{},"level":{},"undetermined":{},)"
+      R"("swings":{},"crossings":{},"longest_double_run":{},"full_swing_tempo":null}})",
+      totals.events, totals.preparatory, totals.single_rotations, totals.double_rotations,
+      totals.level, totals.undetermined, totals.swings, totals.crossings,
+      totals.longest_double_run);
+}
+
+/// A line feed and an indent, or nothing in a document of one line.
+std::string_view line_break(Layout layout, std::size_t depth) {
+  static constexpr std::string_view kBreak = "\n        ";
+  return layout == Layout::one_line ? std::string_view{} : kBreak.substr(0, 1 + depth);
+}
+
+void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, Layout layout) {
+  fmt::format_to(std::back_inserter(out), R"({{"hand":"{}","events":[)", to_string(line.hand));
+  bool first = true;
+  for (const EventAnalysis& entry : analysis.events) {
+    if (!first) out += ',';
+    out += line_break(layout, 6);
+    add_event(out, line, entry);
+    first = false;
+  }
+  fmt::format_to(std::back_inserter(out), R"(],{}"totals":{},"watch":[]}})", line_break(layout, 5),
+                 totals_text(analysis.totals));
+}
+
+void add_passage(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
+                 Layout layout) {
+  const std::string meter =
+      passage.meters.empty() ? "" : to_string(passage.meters.front().value);
+  const std::string tempo = passage.tempos.empty()
+                                ? "null"
+                                : Json(passage.tempos.front().value.quarters_per_minute()).dump();
+  fmt::format_to(std::back_inserter(out),
+                 R"({{"title":{},"composer":{},"meter":{},"tempo":{},{}"hands":[)",
+                 text_or_null(passage.title), text_or_null(passage.composer), text_or_null(meter),
+                 tempo, line_break(layout, 3));
+  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+    if (i > 0) out += ',';
+    out += line_break(layout, 4);
+    add_hand(out, passage.lines[i], analysis.lines[i], layout);
+  }
+  fmt::format_to(std::back_inserter(out), R"(],{}"together":null}})", line_break(layout, 3));
+}
+
+void add_opening(std::string& out, std::string_view source_name, Layout layout) {
+  fmt::format_to(
+      std::back_inserter(out),
+      R"({{"format":"fingerturn-analysis","version":1,"source":{},{}"caution":{},{}"passages":[)",
+      json_text(source_name), line_break(layout, 1), json_text(caution()), line_break(layout, 1));
+}
+
+}  // namespace
+
+std::string write_json(const Report& report) noexcept {
+  std::string out;
+  add_opening(out, report.source_name, Layout::lines);
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    if (i > 0) out += ',';
+    out += line_break(Layout::lines, 2);
+    add_passage(out, report.score.passages[i], report.analysis.passages[i], Layout::lines);
+  }
+  return out + "]}\n";
+}
+
+std::string write_jsonl(const Report& report) noexcept {
+  std::string out;
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    add_opening(out, report.source_name, Layout::one_line);
+    add_passage(out, report.score.passages[i], report.analysis.passages[i], Layout::one_line);
+    out += "]}\n";
+  }
+  return out;
+}
+
+}  // namespace fingerturn

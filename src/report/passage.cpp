@@ -1,0 +1,261 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "fingerturn/report.hpp"
+#include "model/utf8.hpp"
+#include "report/note_words.hpp"
+
+/// The passage notation (docs/notation.md), written so that reading it gives an equal score.
+namespace fingerturn {
+namespace {
+
+std::string_view bar_line_sign(BarLineStyle style) {
+  switch (style) {
+    case BarLineStyle::single:
+      return "|";
+    case BarLineStyle::double_bar:
+      return "||";
+    case BarLineStyle::repeat_start:
+      return "|:";
+    case BarLineStyle::repeat_end:
+      return ":|";
+    case BarLineStyle::repeat_both:
+      break;
+  }
+  return ":|:";
+}
+
+std::string note_text(const Note& note) {
+  std::string text = to_string(note.pitch);
+  if (note.finger) {
+    text += ':' + finger_words(written_fingers(note), note.suggested);
+  }
+  return note.tied ? text + '~' : text;
+}
+
+std::string event_text(const Event& event) {
+  if (event.is_rest()) return "r";
+  std::string text = event.grace ? "^" : "";
+  for (std::size_t i = 0; i < event.notes.size(); ++i) {
+    if (i > 0) text += '+';
+    text += note_text(event.notes[i]);
+  }
+  return text;
+}
+
+/// What a hand plays in one bar, and whether a bar line closes it.
+struct BarText {
+  std::string text;
+  bool closed = false;
+};
+
+/// Writes a line bar by bar; the note value runs on from bar to bar.
+class LineWriter {
+ public:
+  explicit LineWriter(const Line& line) : line_(line) {}
+
+  std::map<std::int32_t, BarText> write() {
+    std::map<std::int32_t, BarText> bars;
+    for (std::size_t i = 0; i < line_.events.size(); ++i) {
+      const Event& event = line_.events[i];
+      BarText& bar = bars[event.bar];
+      add_bar_line(i, bar);
+      add_event(event, bar.text);
+      last_bar_ = &bar;
+    }
+    if (last_bar_ != nullptr) close_last_bar(line_.events.size());
+    return bars;
+  }
+
+ private:
+  static void add_word(std::string& text, std::string_view word) {
+    if (!text.empty()) text += ' ';
+    text += word;
+  }
+
+  void add_event(const Event& event, std::string& text) {
+    if (event.duration && !event.grace && event.duration != value_) {
+      value_ = event.duration;
+      add_word(text, value_words(*value_));
+    }
+    add_word(text, event_text(event));
+    if (event.breath_after) add_word(text, ",");
+  }
+
+  /// The bar line before an event. It closes the bar before; at the very beginning it opens.
+  void add_bar_line(std::size_t event, BarText& bar) {
+    if (last_bar_ == nullptr) {
+      if (const BarLine* found = bar_line_before(event)) {
+        add_word(bar.text, bar_line_sign(found->style));
+      }
+    } else if (last_bar_ != &bar && !close_last_bar(event)) {
+      add_word(last_bar_->text, "|");
+      last_bar_->closed = true;
+    }
+  }
+
+  bool close_last_bar(std::size_t event) {
+    const BarLine* found = bar_line_before(event);
+    if (found == nullptr) return false;
+    add_word(last_bar_->text, bar_line_sign(found->style));
+    last_bar_->closed = true;
+    return true;
+  }
+
+  const BarLine* bar_line_before(std::size_t event) {
+    while (next_bar_line_ < line_.bar_lines.size() &&
+           line_.bar_lines[next_bar_line_].before_event < event) {
+      ++next_bar_line_;
+    }
+    if (next_bar_line_ == line_.bar_lines.size()) return nullptr;
+    const BarLine& found = line_.bar_lines[next_bar_line_];
+    return found.before_event == event ? &found : nullptr;
+  }
+
+  const Line& line_;
+  std::size_t next_bar_line_ = 0;
+  std::optional<Fraction> value_;
+  BarText* last_bar_ = nullptr;
+};
+
+/// A header line. A text that would open a comment or break the line is kept from doing so.
+std::string header_line(std::string_view name, std::string_view text) {
+  std::string safe = printable(text);
+  std::replace(safe.begin(), safe.end(), '\t', ' ');
+  for (std::size_t at = safe.find(" #"); at != std::string::npos; at = safe.find(" #", at)) {
+    safe.replace(at, 1, "\xC2\xA0");  // a blank that opens no comment
+  }
+  const bool opens_comment = safe.starts_with('#');
+  return fmt::format("{}:{}{}\n", name, safe.empty() || opens_comment ? "" : " ", safe);
+}
+
+std::string tempo_text(const Tempo& tempo) {
+  if (tempo.beat_unit == Fraction{1, 4}) return fmt::format("{}", tempo.per_minute);
+  return fmt::format("{} = {}", value_words(tempo.beat_unit), tempo.per_minute);
+}
+
+/// Lays the bars of a passage out in lines of notes, both hands in step.
+class PassageWriter {
+ public:
+  explicit PassageWriter(const Passage& passage) : passage_(passage) {
+    for (const Line& line : passage.lines) hands_.push_back({line.hand, LineWriter(line).write()});
+    for (const HandText& hand : hands_) {
+      for (const auto& [bar, text] : hand.bars) bars_.push_back(bar);
+    }
+    std::sort(bars_.begin(), bars_.end());
+    bars_.erase(std::unique(bars_.begin(), bars_.end()), bars_.end());
+  }
+
+  std::string write() {
+    write_head();
+    for (const std::int32_t bar : bars_) {
+      write_changes(bar);
+      add_bar(bar);
+    }
+    flush();
+    return std::move(out_);
+  }
+
+ private:
+  struct HandText {
+    Hand hand = Hand::right;
+    std::map<std::int32_t, BarText> bars;
+    std::string pending = {};      ///< the line of notes that is being filled
+    std::int32_t natural_bar = 1;  ///< the number the reader would give to the next bar
+  };
+
+  void write_head() {
+    out_ += header_line("passage", passage_.title);
+    if (!passage_.composer.empty()) out_ += header_line("composer", passage_.composer);
+    if (!passage_.source.empty()) out_ += header_line("source", passage_.source);
+    if (passage_.reach_semitones) {
+      out_ += header_line("reach", std::to_string(*passage_.reach_semitones));
+    }
+    if (hands_.size() == 1 && hands_.front().hand == Hand::left) out_ += "hand: left\n";
+  }
+
+  /// The header lines that must stand before a bar.
+  void write_changes(std::int32_t bar) {
+    std::string lines;
+    if (needs_number(bar)) {
+      lines += header_line("bar", std::to_string(bar));
+      for (HandText& hand : hands_) hand.natural_bar = bar;
+    }
+    if (const Meter* meter = change_at(passage_.meters, next_meter_, bar)) {
+      lines += header_line("meter", to_string(*meter));
+    }
+    if (const Tempo* tempo = change_at(passage_.tempos, next_tempo_, bar)) {
+      lines += header_line("tempo", tempo_text(*tempo));
+    }
+    if (lines.empty()) return;
+    flush();
+    out_ += lines;
+  }
+
+  /// The change that falls on a bar; `next` goes past it. Bars are asked for in rising order.
+  template <typename Value>
+  static const Value* change_at(const std::vector<FromBar<Value>>& changes, std::size_t& next,
+                                std::int32_t bar) {
+    const Value* found = nullptr;
+    for (; next < changes.size() && changes[next].bar <= bar; ++next) found = &changes[next].value;
+    return found;
+  }
+
+  [[nodiscard]] bool needs_number(std::int32_t bar) const {
+    return std::any_of(hands_.begin(), hands_.end(), [bar](const HandText& hand) {
+      return hand.bars.contains(bar) && hand.natural_bar != bar;
+    });
+  }
+
+  void add_bar(std::int32_t bar) {
+    constexpr std::size_t kLineLength = 76;
+    const bool full = std::any_of(hands_.begin(), hands_.end(), [bar](const HandText& hand) {
+      const auto found = hand.bars.find(bar);
+      return found != hand.bars.end() && !hand.pending.empty() &&
+             hand.pending.size() + found->second.text.size() > kLineLength;
+    });
+    if (full) flush();
+    for (HandText& hand : hands_) {
+      const auto found = hand.bars.find(bar);
+      if (found == hand.bars.end()) continue;
+      if (!hand.pending.empty()) hand.pending += ' ';
+      hand.pending += found->second.text;
+      if (found->second.closed) hand.natural_bar = bar + 1;
+    }
+  }
+
+  void flush() {
+    for (HandText& hand : hands_) {
+      if (hand.pending.empty()) continue;
+      if (hands_.size() > 1) out_ += hand.hand == Hand::right ? "RH: " : "LH: ";
+      out_ += hand.pending + '\n';
+      hand.pending.clear();
+    }
+  }
+
+  const Passage& passage_;
+  std::vector<HandText> hands_;
+  std::vector<std::int32_t> bars_;
+  std::size_t next_meter_ = 0;
+  std::size_t next_tempo_ = 0;
+  std::string out_;
+};
+
+}  // namespace
+
+std::string write_passage(const Score& score) noexcept {
+  std::string out;
+  for (const Passage& passage : score.passages) {
+    if (!out.empty()) out += '\n';
+    out += PassageWriter(passage).write();
+  }
+  return out;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,117 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+#include "fingerturn/report.hpp"
+#include "model/utf8.hpp"
+#include "report/note_words.hpp"
+#include "report/signs.hpp"
+#include "report/text_columns.hpp"
+#include "report/text_foot.hpp"
+#include "report/text_grid.hpp"
+#include "report/wrap.hpp"
+
+namespace fingerturn {
+namespace {
+
+/// Parts of a line, joined by the sign between them, in as many lines as they need.
+std::string joined_lines(const std::vector<std::string>& parts, const TextStyle& style) {
+  const std::string_view between = style.ascii ? kAsciiSigns.between : kUnicodeSigns.between;
+  std::string text;
+  std::string line;
+  for (const std::string& part : parts) {
+    const std::size_t length =
+        count_code_points(line) + count_code_points(between) + count_code_points(part);
+    if (!line.empty() && length > static_cast<std::size_t>(style.columns)) {
+      text += line + '\n';
+      line.clear();
+    }
+    line += (line.empty() ? "" : std::string(between)) + part;
+  }
+  return line.empty() ? text : text + line + '\n';
+}
+
+std::string hands_words(const Passage& passage) {
+  if (passage.lines.empty()) return "no notes";
+  if (passage.lines.size() > 1) return "both hands";
+  return to_string(passage.lines.front().hand) + " hand";
+}
+
+std::string tempo_words(const Tempo& tempo) {
+  return fmt::format("{} = {}", spoken_value(tempo.beat_unit), tempo.per_minute);
+}
+
+std::string head_text(const Report& report, const Passage& passage, const TextStyle& style) {
+  const std::string_view title = passage.title.empty() ? report.source_name : passage.title;
+  std::string text = wrapped("", printable(title), style.columns);
+  text.pop_back();
+  text = emphasised(text, Emphasis::strong, style.colour) + '\n';
+  std::vector<std::string> parts;
+  if (!passage.composer.empty()) parts.push_back(printable(passage.composer));
+  if (!passage.source.empty()) parts.push_back(printable(passage.source));
+  parts.push_back(hands_words(passage));
+  if (!passage.meters.empty()) parts.push_back(to_string(passage.meters.front().value));
+  if (!passage.tempos.empty()) parts.push_back(tempo_words(passage.tempos.front().value));
+  return text + joined_lines(parts, style);
+}
+
+ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis) {
+  ShownLines lines;
+  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+    lines.push_back({&passage.lines[i], &analysis.lines[i]});
+  }
+  return lines;
+}
+
+/// The notes with their rows: both hands above one another, or one after the other where it is
+/// not known which notes sound together.
+std::string notes_text(const Report& report, const Passage& passage, const ShownLines& lines,
+                       const TextStyle& style) {
+  if (lines.size() < 2 || all_onsets_known(passage)) {
+    return draw_systems(lines, columns_of(passage, lines, report.analysis.bars), style);
+  }
+  std::string text = "\n" + wrapped("", "Not all note values are known, so the hands stand one "
+                                        "after the other.", style.columns);
+  for (const ShownLine& line : lines) {
+    text += draw_systems({line}, columns_of(passage, {line}, report.analysis.bars), style);
+  }
+  return text;
+}
+
+std::string passage_text(const Report& report, std::size_t number, const TextStyle& style) {
+  const Passage& passage = report.score.passages[number];
+  const ShownLines lines = shown_lines(passage, report.analysis.passages[number]);
+  std::string text = head_text(report, passage, style);
+  if (lines.empty()) return text;
+  text += notes_text(report, passage, lines, style);
+  if (style.detail) {
+    for (const ShownLine& line : lines) {
+      text += '\n' + reasons_text(*line.line, *line.analysis, style);
+    }
+  }
+  text += '\n' + emphasised("totals", Emphasis::strong, style.colour) + '\n';
+  for (const ShownLine& line : lines) text += totals_text(*line.analysis, style);
+  return text;
+}
+
+}  // namespace
+
+std::string write_text(const Report& report, const TextStyle& wanted) noexcept {
+  TextStyle style = wanted;
+  style.columns = std::max(style.columns, kFewestColumns);
+  std::string text;
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    if (i > 0) text += '\n';
+    text += passage_text(report, i, style);
+  }
+  const std::string legend = legend_text(report, style);
+  if (!legend.empty()) {
+    text += '\n' + emphasised("legend", Emphasis::strong, style.colour) + '\n' + legend;
+  }
+  text += '\n' + emphasised("caution", Emphasis::strong, style.colour) + '\n';
+  return text + wrapped("", caution(), style.columns);
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,18 @@
+#pragma once
+
+#include <string>
+
+#include "fingerturn/report.hpp"
+
+namespace fingerturn {
+
+/// The counts of one hand, as a sentence.
+std::string totals_text(const LineAnalysis& analysis, const TextStyle& style);
+
+/// The reasons of one hand's events, bar by bar.
+std::string reasons_text(const Line& line, const LineAnalysis& analysis, const TextStyle& style);
+
+/// What the row names and abbreviations mean; only those that the report uses.
+std::string legend_text(const Report& report, const TextStyle& style);
+
+}  // namespace fingerturn

@@ -1,0 +1,45 @@
+#include "report/wrap.hpp"
+
+#include <algorithm>
+
+#include "model/utf8.hpp"
+
+namespace fingerturn {
+namespace {
+
+std::string_view take_word(std::string_view& text) {
+  text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
+  const std::string_view word = text.substr(0, text.find(' '));
+  text.remove_prefix(word.size());
+  return word;
+}
+
+}  // namespace
+
+std::string wrapped(std::string_view opening, std::string_view text, int columns) {
+  const std::size_t indent = count_code_points(opening);
+  const auto width = static_cast<std::size_t>(std::max(columns, 1));
+  std::string out(opening);
+  std::size_t used = indent;
+  bool first_in_line = true;
+  for (std::string_view word = take_word(text); !word.empty(); word = take_word(text)) {
+    const std::size_t length = count_code_points(word);
+    if (!first_in_line && used + 1 + length > width) {
+      out += '\n' + std::string(indent, ' ');
+      used = indent;
+      first_in_line = true;
+    }
+    if (!first_in_line) out += ' ';
+    out += word;
+    used += length + (first_in_line ? 0 : 1);
+    first_in_line = false;
+  }
+  return out + '\n';
+}
+
+std::string padded(std::string_view text, std::size_t width) {
+  const std::size_t length = count_code_points(text);
+  return std::string(text) + std::string(width - std::min(width, length), ' ');
+}
+
+}  // namespace fingerturn

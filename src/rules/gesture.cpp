@@ -1,0 +1,23 @@
+#include "rules/gesture.hpp"
+
+#include "rules/level.hpp"
+
+namespace fingerturn {
+
+bool ends_gesture(const Event& before, const Event& after) noexcept {
+  const bool skipped_bar = after.bar > before.bar + 1;
+  return before.is_rest() || before.breath_after || skipped_bar;
+}
+
+std::vector<Gesture> gestures_of(std::span<const Strike> strikes) {
+  std::vector<Gesture> gestures;
+  for (std::size_t i = 0; i < strikes.size(); ++i) {
+    const bool opens = i == 0 || strikes[i].separated || is_level(strikes[i]) ||
+                       is_level(strikes[i - 1]);
+    if (opens) gestures.push_back({i, i});
+    gestures.back().end = i + 1;
+  }
+  return gestures;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,40 @@
+#include "rules/totals.hpp"
+
+#include <algorithm>
+
+namespace fingerturn {
+namespace {
+
+std::size_t& count_of(Totals& totals, Rotation rotation) {
+  switch (rotation) {
+    case Rotation::preparatory:
+      return totals.preparatory;
+    case Rotation::single_rotation:
+      return totals.single_rotations;
+    case Rotation::double_rotation:
+      return totals.double_rotations;
+    case Rotation::level:
+      return totals.level;
+    case Rotation::undetermined:
+      break;
+  }
+  return totals.undetermined;
+}
+
+}  // namespace
+
+Totals totals_of(std::span<const EventAnalysis> events) noexcept {
+  Totals totals;
+  std::size_t run = 0;
+  for (const EventAnalysis& event : events) {
+    ++totals.events;
+    ++count_of(totals, event.rotation);
+    totals.swings += static_cast<std::size_t>(event.swings.value_or(0));
+    if (event.crossing != Crossing::none) ++totals.crossings;
+    run = event.rotation == Rotation::double_rotation ? run + 1 : 0;
+    totals.longest_double_run = std::max(totals.longest_double_run, run);
+  }
+  return totals;
+}
+
+}  // namespace fingerturn
