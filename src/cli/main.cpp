@@ -1,14 +1,14 @@
 #include <CLI/App.hpp>
-#include <CLI/Config.hpp>
-#include <CLI/Formatter.hpp>
 #include <exception>
+#include <memory>
 #include <string>
 
+#include "cli/help_format.hpp"
 #include "cli/messages.hpp"
 #include "cli/options.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/version.hpp"
-#include "report/wrap.hpp"
+#include "model/wrap.hpp"
 
 namespace fingerturn::cli {
 namespace {
@@ -19,16 +19,28 @@ constexpr std::string_view kDescription =
     "must swing back first (double).";
 
 std::string footer() {
-  constexpr int kHelpColumns = 80;
-  return "Exit status: 0 done; 2 wrong usage; 3 some input could not be read, the rest was\n"
-         "done.\n\n" +
-         wrapped("Caution: ", caution(), kHelpColumns);
+  return wrapped("Exit status: ",
+                 "0 done; 2 wrong usage; 3 some input could not be read, the rest was done.",
+                 kHelpColumns) +
+         '\n' + wrapped("Caution: ", caution(), kHelpColumns);
+}
+
+std::string failure_message(const CLI::App* program, const CLI::Error& problem) {
+  const bool no_command =
+      problem.get_name() == "RequiredError" && program->get_subcommands().empty();
+  const std::string what =
+      no_command ? "name a command, annotate or explain" : std::string(problem.what());
+  return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
 }
 
 ExitStatus run(int count, char** words) {
-  CLI::App program{wrapped("", kDescription, 80), "fingerturn"};
+  CLI::App program{wrapped("", kDescription, kHelpColumns), "fingerturn"};
+  program.formatter(std::make_shared<HelpFormat>());
+  program.set_help_flag("-h,--help", "Show this help");
+  program.set_version_flag("--version", "fingerturn " + std::string(kVersion), "Show the version");
+  program.get_formatter()->label("SUBCOMMAND", "COMMAND");
+  program.failure_message(failure_message);
   program.footer(footer());
-  program.set_version_flag("--version", "fingerturn " + std::string(kVersion));
   program.require_subcommand(1);
   AnnotateOptions annotate_options;
   ExplainOptions explain_options;

@@ -5,9 +5,7 @@
 #include <string>
 #include <string_view>
 #include <system_error>
-
-#include <CLI/Config.hpp>
-#include <CLI/Formatter.hpp>
+#include <vector>
 
 #include "fingerturn/report.hpp"
 
@@ -96,9 +94,10 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
                                                       {"text", Format::text}};
   CLI::App* command = program.add_subcommand(
       "annotate", "Say for every note of a passage how the forearm turns");
+  command->group("Commands");
   command
       ->add_option("FILE", options.inputs,
-                   "Passages in the notation of docs/notation.md; - is standard input")
+                   "Files in the passage notation (docs/notation.md); - is standard input")
       ->required()
       ->type_name("");
   add_choice(*command, "--format", kFormats, options.format,
@@ -116,6 +115,7 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
 CLI::App* add_explain(CLI::App& program, ExplainOptions& options) {
   CLI::App* command =
       program.add_subcommand("explain", "Put a rule into words and name its source");
+  command->group("Commands");
   command->add_option("RULE", options.rule, "The rule's name; without it, all are listed")
       ->type_name("");
   command->add_flag("--markdown", options.markdown, "Write all rules as one Markdown page");

@@ -110,7 +110,10 @@ class NoteReader {
     note.finger = finger;
     while (next() == '>') {
       skip(1);
+      const Finger before = finger;
+      const Piece place = here();
       if (!read_finger(finger)) return false;
+      if (finger == before) warn_of_same_finger(place.part(0, 1));
       note.changes_to.push_back(finger);
     }
     note.suggested = next() == '?';
@@ -127,6 +130,12 @@ class NoteReader {
     finger = static_cast<Finger>(found.text.front() - '0');
     skip(1);
     return true;
+  }
+
+  void warn_of_same_finger(Piece place) {
+    reporter_.warning("same-finger", place.span(),
+                      fmt::format("expected a change to another finger, found {} again",
+                                  place.text));
   }
 
   bool fail_finger(Piece found, std::size_t digits) {

@@ -26,12 +26,37 @@ std::string json_text(std::string_view text) {
 
 std::string text_or_null(std::string_view text) { return text.empty() ? "null" : json_text(text); }
 
-std::string word_or_null(std::optional<std::string_view> word) {
-  return word ? fmt::format("\"{}\"", *word) : "null";
+void add_number(std::string& out, std::int64_t number) {
+  const fmt::format_int digits(number);
+  out.append(digits.data(), digits.size());
 }
 
-std::string fraction_or_null(const std::optional<Fraction>& fraction) {
-  return fraction ? fmt::format("\"{}\"", to_string(*fraction)) : "null";
+void add_word(std::string& out, std::string_view word) {
+  out += '"';
+  out += word;
+  out += '"';
+}
+
+void add_word_or_null(std::string& out, std::optional<std::string_view> word) {
+  if (!word) {
+    out += "null";
+  } else {
+    add_word(out, *word);
+  }
+}
+
+void add_fraction_or_null(std::string& out, const std::optional<Fraction>& fraction) {
+  if (!fraction) {
+    out += "null";
+    return;
+  }
+  out += '"';
+  add_number(out, fraction->numerator);
+  if (fraction->denominator != 1) {
+    out += '/';
+    add_number(out, fraction->denominator);
+  }
+  out += '"';
 }
 
 template <typename Value>
@@ -47,16 +72,22 @@ std::optional<std::string_view> crossing_or_none(Crossing crossing) {
 
 void add_note(std::string& out, const Line& line, std::size_t event, const Note& note) {
   const std::vector<Finger> fingers = fingers_on_key(line, event, note);
-  const bool black = key_colour(midi_number(note.pitch)) == KeyColour::black;
-  fmt::format_to(std::back_inserter(out), R"({{"pitch":"{}","midi":{},"key":"{}","finger":)",
-                 to_string(note.pitch), midi_number(note.pitch), black ? "black" : "white");
+  const int midi = midi_number(note.pitch);
+  out += R"({"pitch":)";
+  add_word(out, to_string(note.pitch));
+  out += R"(,"midi":)";
+  add_number(out, midi);
+  out += R"(,"key":)";
+  add_word(out, key_colour(midi) == KeyColour::black ? "black" : "white");
+  out += R"(,"finger":)";
   out += fingers.empty() ? "null" : std::to_string(fingers.front());
   out += R"(,"changes_to":[)";
   for (std::size_t i = 1; i < fingers.size(); ++i) {
     if (i > 1) out += ',';
-    out += std::to_string(fingers[i]);
+    add_number(out, fingers[i]);
   }
-  fmt::format_to(std::back_inserter(out), R"(],"suggested":{}}})", note.suggested);
+  out += R"(],"suggested":)";
+  out += note.suggested ? "true}" : "false}";
 }
 
 void add_notes(std::string& out, const Line& line, std::size_t event) {
@@ -69,28 +100,58 @@ void add_notes(std::string& out, const Line& line, std::size_t event) {
   }
 }
 
-void add_event(std::string& out, const Line& line, const EventAnalysis& entry) {
+/// What is written of an event: where it stands and its notes.
+void add_written_part(std::string& out, const Line& line, const EventAnalysis& entry) {
   const Event& event = line.events[entry.event];
+  out += R"({"index":)";
+  add_number(out, static_cast<std::int64_t>(entry.index));
+  out += R"(,"bar":)";
+  add_number(out, event.bar);
+  out += R"(,"onset":)";
+  add_fraction_or_null(out, event.onset);
+  out += R"(,"duration":)";
+  add_fraction_or_null(out, event.duration);
+  out += R"(,"grace":)";
+  out += event.grace ? "true" : "false";
+  out += R"(,"notes":[)";
+  add_notes(out, line, entry.event);
+  out += ']';
+}
+
+/// What the rules found about it.
+void add_found_part(std::string& out, Hand hand, const EventAnalysis& entry) {
   std::optional<std::string_view> play;
   std::optional<std::string_view> forearm;
   if (entry.side) {
-    play = name_of(direction_of(line.hand, *entry.side));
+    play = name_of(direction_of(hand, *entry.side));
     forearm = forearm_of(*entry.side);
   }
-  auto at = std::back_inserter(out);
-  fmt::format_to(at, R"({{"index":{},"bar":{},"onset":{},"duration":{},"grace":{},"notes":[)",
-                 entry.index, event.bar, fraction_or_null(event.onset),
-                 fraction_or_null(event.duration), event.grace);
-  add_notes(out, line, entry.event);
-  fmt::format_to(at,
-                 R"(],"rotation":"{}","side":{},"play":{},"prepare":{},"forearm":{},"swings":{},)"
-                 R"("swing_rate":null,"crossing":{},"carry":null,"depth":null,"arc":null,)"
-                 R"("rule":"{}","basis":"{}","reason":"{}"}})",
-                 name_of(entry.rotation), word_or_null(name_or_none(entry.side)),
-                 word_or_null(play), word_or_null(name_or_none(entry.prepare)),
-                 word_or_null(forearm), entry.swings ? std::to_string(*entry.swings) : "null",
-                 word_or_null(crossing_or_none(entry.crossing)), entry.rule, name_of(entry.basis),
-                 entry.reason);
+  out += R"(,"rotation":)";
+  add_word(out, name_of(entry.rotation));
+  out += R"(,"side":)";
+  add_word_or_null(out, name_or_none(entry.side));
+  out += R"(,"play":)";
+  add_word_or_null(out, play);
+  out += R"(,"prepare":)";
+  add_word_or_null(out, name_or_none(entry.prepare));
+  out += R"(,"forearm":)";
+  add_word_or_null(out, forearm);
+  out += R"(,"swings":)";
+  out += entry.swings ? std::to_string(*entry.swings) : "null";
+  out += R"(,"swing_rate":null,"crossing":)";
+  add_word_or_null(out, crossing_or_none(entry.crossing));
+  out += R"(,"carry":null,"depth":null,"arc":null,"rule":)";
+  add_word(out, entry.rule);
+  out += R"(,"basis":)";
+  add_word(out, name_of(entry.basis));
+  out += R"(,"reason":)";
+  add_word(out, entry.reason);
+  out += '}';
+}
+
+void add_event(std::string& out, const Line& line, const EventAnalysis& entry) {
+  add_written_part(out, line, entry);
+  add_found_part(out, line.hand, entry);
 }
 
 std::string totals_text(const Totals& totals) {
@@ -140,6 +201,17 @@ void add_passage(std::string& out, const Passage& passage, const PassageAnalysis
   fmt::format_to(std::back_inserter(out), R"(],{}"together":null}})", line_break(layout, 3));
 }
 
+/// About as many bytes as the report will take, so that it need not be moved as it grows.
+std::size_t expected_size(const Report& report) {
+  constexpr std::size_t kBytesPerEvent = 700;
+  constexpr std::size_t kBytesPerPassage = 1500;
+  std::size_t events = 0;
+  for (const PassageAnalysis& passage : report.analysis.passages) {
+    for (const LineAnalysis& line : passage.lines) events += line.events.size();
+  }
+  return kBytesPerEvent * events + kBytesPerPassage * (1 + report.analysis.passages.size());
+}
+
 void add_opening(std::string& out, std::string_view source_name, Layout layout) {
   fmt::format_to(
       std::back_inserter(out),
@@ -151,6 +223,7 @@ void add_opening(std::string& out, std::string_view source_name, Layout layout) 
 
 std::string write_json(const Report& report) noexcept {
   std::string out;
+  out.reserve(expected_size(report));
   add_opening(out, report.source_name, Layout::lines);
   for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
     if (i > 0) out += ',';
@@ -162,6 +235,7 @@ std::string write_json(const Report& report) noexcept {
 
 std::string write_jsonl(const Report& report) noexcept {
   std::string out;
+  out.reserve(expected_size(report));
   for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
     add_opening(out, report.source_name, Layout::one_line);
     add_passage(out, report.score.passages[i], report.analysis.passages[i], Layout::one_line);

@@ -5,7 +5,7 @@
 
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
-#include "report/wrap.hpp"
+#include "model/wrap.hpp"
 
 namespace fingerturn {
 namespace {

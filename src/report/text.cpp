@@ -11,7 +11,7 @@
 #include "report/text_columns.hpp"
 #include "report/text_foot.hpp"
 #include "report/text_grid.hpp"
-#include "report/wrap.hpp"
+#include "model/wrap.hpp"
 
 namespace fingerturn {
 namespace {

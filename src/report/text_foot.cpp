@@ -11,7 +11,7 @@
 #include "report/note_words.hpp"
 #include "report/signs.hpp"
 #include "report/text_grid.hpp"
-#include "report/wrap.hpp"
+#include "model/wrap.hpp"
 
 namespace fingerturn {
 namespace {
@@ -25,6 +25,7 @@ struct Seen {
   std::array<bool, 5> rotations{};
   std::array<bool, 4> crossings{};
   bool sides = false;
+  bool open_sides = false;  ///< events that turn, though the side is not known
   bool rests = false;
   bool breaths = false;
   bool graces = false;
@@ -55,6 +56,7 @@ void see_line(const Line& line, const LineAnalysis& analysis, const std::optiona
     seen.rotations.at(static_cast<std::size_t>(entry.rotation)) = true;
     seen.crossings.at(static_cast<std::size_t>(entry.crossing)) = true;
     seen.sides |= entry.side.has_value();
+    seen.open_sides |= !entry.side && entry.rotation != Rotation::level;
   }
 }
 
@@ -181,6 +183,7 @@ std::string legend_text(const Report& report, const TextStyle& style) {
   if (seen.sides) {
     text += entry("prepare", "the way the forearm swings first, out of which it plays", style);
     text += entry("play", "the way the forearm turns to play the note", style);
+    if (seen.open_sides) text += entry("", "? = not known", style);
     text += entry("forearm", "sup = supination, toward the fifth finger; pron = pronation, toward "
                              "the thumb", style);
   }

@@ -4,7 +4,7 @@
 #include <string_view>
 
 #include "report/text_rows.hpp"
-#include "report/wrap.hpp"
+#include "model/wrap.hpp"
 
 namespace fingerturn {
 namespace {
@@ -215,8 +215,9 @@ std::string draw_systems(const ShownLines& lines, const std::vector<BarColumns>&
   const auto columns = static_cast<std::size_t>(std::max(style.columns, kFewestColumns));
   std::string text;
   for (const System& system : systems_of(lines, bars, columns - kLabelWidth)) {
+    text += '\n';
     for (std::size_t number = 0; number < lines.size(); ++number) {
-      text += '\n' + draw_hand(lines, number, system, style);
+      text += draw_hand(lines, number, system, style);
     }
   }
   return text;

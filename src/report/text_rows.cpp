@@ -13,8 +13,10 @@ constexpr std::string_view kHeld = "~";
 
 Cell prepare_cell(const EventAnalysis& entry, const Signs& signs) {
   if (entry.prepare) return {std::string(sign_of(*entry.prepare, signs)), Emphasis::plain};
-  if (entry.rotation == Rotation::undetermined) return {"?", Emphasis::open};
-  return {std::string(signs.nothing), Emphasis::faint};
+  const bool unprepared = entry.rotation == Rotation::single_rotation ||
+                          entry.rotation == Rotation::level;
+  if (unprepared) return {std::string(signs.nothing), Emphasis::faint};
+  return {"?", Emphasis::open};
 }
 
 Cell play_cell(const EventAnalysis& entry, Hand hand, const Signs& signs) {
@@ -89,7 +91,7 @@ Cell row_cell(Row row, const ShownEvent& shown, Hand hand, const Signs& signs) {
 }
 
 std::size_t width_of(const ShownEvent& shown, const Line& line) {
-  std::size_t width = 1;
+  std::size_t width = 2;  // room for a rest or a held note to stand apart from its neighbours
   for (const std::string& cell : note_cells(shown)) width = std::max(width, cell.size());
   for (const std::string& cell : finger_cells(shown, line)) width = std::max(width, cell.size());
   for (const Row row : kRows) {

@@ -1,4 +1,4 @@
-#include "report/wrap.hpp"
+#include "model/wrap.hpp"
 
 #include <algorithm>
 

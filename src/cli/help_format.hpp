@@ -1,0 +1,20 @@
+#pragma once
+
+#include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <string>
+
+namespace fingerturn::cli {
+
+/// The width that help keeps to.
+inline constexpr int kHelpColumns = 80;
+
+/// Help that fits a terminal of 80 columns: names in one column, what they do wrapped beside them.
+class HelpFormat : public CLI::Formatter {
+ public:
+  std::string make_option(const CLI::Option* option, bool is_positional) const override;
+  std::string make_subcommand(const CLI::App* command) const override;
+};
+
+}  // namespace fingerturn::cli

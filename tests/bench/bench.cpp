@@ -1,0 +1,90 @@
+#include <benchmark/benchmark.h>
+
+#include <array>
+#include <string>
+#include <string_view>
+
+#include "fingerturn/fingerturn.hpp"
+
+/// Time for each note at each stage of the way from text to report, at three sizes. What a stage
+/// costs for a note should not depend on how many there are.
+namespace {
+
+using namespace fingerturn;
+
+/// A passage of so many notes: scales up and down with handbook fingers, now and then a double
+/// note, a rest and a missing finger, in bars of eight.
+std::string passage_of(std::int64_t notes) {
+  constexpr std::array<std::string_view, 16> kFigure{
+      "C4:1", "D4:2", "E4:3",      "F4:1", "G4:2", "A4:3", "B4:4", "C5:5",
+      "B4:4", "A4:3", "G4:2+B4:4", "F4:1", "E4:3", "D4",   "C4:1", "r"};
+  std::string text = "passage: bench\nmeter: 4/4\ntempo: 96\n1/8\n";
+  std::int64_t written = 0;
+  for (std::size_t i = 0; written < notes; ++i) {
+    const std::string_view word = kFigure.at(i % kFigure.size());
+    text += word;
+    text += i % 8 == 7 ? " |\n" : " ";
+    if (word != "r") ++written;
+  }
+  return text;
+}
+
+void count_notes(benchmark::State& state) {
+  state.SetItemsProcessed(state.iterations() * state.range(0));
+}
+
+void read(benchmark::State& state) {
+  const Source source("bench", passage_of(state.range(0)));
+  for (auto unused : state) benchmark::DoNotOptimize(read_notation(source));
+  count_notes(state);
+}
+
+void analyse_score(benchmark::State& state) {
+  const Source source("bench", passage_of(state.range(0)));
+  const Score score = read_notation(source).score;
+  for (auto unused : state) benchmark::DoNotOptimize(analyse(score));
+  count_notes(state);
+}
+
+template <typename Writer>
+void write(benchmark::State& state, const Writer& writer) {
+  const Source source("bench", passage_of(state.range(0)));
+  const Score score = read_notation(source).score;
+  const Analysis analysis = analyse(score);
+  for (auto unused : state) {
+    benchmark::DoNotOptimize(writer(Report{source.name(), score, analysis}));
+  }
+  count_notes(state);
+}
+
+void write_as_jsonl(benchmark::State& state) { write(state, write_jsonl); }
+void write_as_text(benchmark::State& state) {
+  write(state, [](const Report& report) { return write_text(report, {}); });
+}
+void write_as_passage(benchmark::State& state) {
+  write(state, [](const Report& report) { return write_passage(report.score); });
+}
+
+void end_to_end(benchmark::State& state) {
+  const std::string text = passage_of(state.range(0));
+  for (auto unused : state) {
+    const Source source("bench", text);
+    const ReadResult result = read_notation(source);
+    const Analysis analysis = analyse(result.score);
+    benchmark::DoNotOptimize(write_jsonl({source.name(), result.score, analysis}));
+  }
+  count_notes(state);
+}
+
+void sizes(benchmark::internal::Benchmark* bench) {
+  bench->Arg(1000)->Arg(10000)->Arg(100000)->Unit(benchmark::kMicrosecond);
+}
+
+BENCHMARK(read)->Apply(sizes);
+BENCHMARK(analyse_score)->Apply(sizes);
+BENCHMARK(write_as_jsonl)->Apply(sizes);
+BENCHMARK(write_as_text)->Apply(sizes);
+BENCHMARK(write_as_passage)->Apply(sizes);
+BENCHMARK(end_to_end)->Apply(sizes);
+
+}  // namespace
