@@ -13,6 +13,7 @@ namespace {
 /// The most code points of a source line that are shown, and how many of them before the mark.
 constexpr std::size_t kWindow = 76;
 constexpr std::size_t kBeforeMark = 40;
+constexpr std::size_t kLongestCodePoint = 4;  // bytes
 constexpr std::string_view kIndent = "  ";
 constexpr std::string_view kCut = "...";
 
@@ -21,6 +22,8 @@ struct Window {
   std::string marked;
   std::string after;
 };
+
+bool is_continuation_byte(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
 
 std::string_view drop_code_points(std::string_view text, std::size_t count) {
   for (; count > 0 && !text.empty(); --count) text.remove_prefix(first_code_point(text).bytes);
@@ -31,18 +34,30 @@ std::string_view take_code_points(std::string_view text, std::size_t count) {
   return text.substr(0, text.size() - drop_code_points(text, count).size());
 }
 
-/// Cuts a long line down to the surroundings of the marked place.
+/// The last code points of a text, at most `count`; looks at no more of it than that.
+std::string_view last_code_points(std::string_view text, std::size_t count) {
+  std::size_t begin = text.size() - std::min(text.size(), kLongestCodePoint * count);
+  while (begin > 0 && begin < text.size() && is_continuation_byte(text[begin])) ++begin;
+  text.remove_prefix(begin);
+  const std::size_t length = count_code_points(text);
+  return length > count ? drop_code_points(text, length - count) : text;
+}
+
+bool is_longer_than(std::string_view text, std::size_t code_points) {
+  return text.size() > kLongestCodePoint * code_points || count_code_points(text) > code_points;
+}
+
+/// Cuts a long line down to the surroundings of the marked place. A line may be as long as a
+/// file, so only those are looked at.
 Window window_of(std::string_view line, std::size_t mark_begin, std::size_t mark_end) {
   std::string_view before = line.substr(0, mark_begin);
   std::string_view marked = line.substr(mark_begin, mark_end - mark_begin);
   std::string_view after = line.substr(mark_end);
   Window window;
-  if (count_code_points(line) > kWindow) {
-    const std::size_t length = count_code_points(before);
-    if (length > kBeforeMark) {
-      before = drop_code_points(before, length - kBeforeMark);
-      window.before = kCut;
-    }
+  if (is_longer_than(line, kWindow)) {
+    const std::string_view near = last_code_points(before, kBeforeMark);
+    if (near.size() < before.size()) window.before = kCut;
+    before = near;
     const std::size_t room = kWindow - count_code_points(before);
     marked = take_code_points(marked, room);
     const std::string_view rest = take_code_points(after, room - count_code_points(marked));

@@ -152,7 +152,11 @@ class PassageWriter {
     bars_.erase(std::unique(bars_.begin(), bars_.end()), bars_.end());
   }
 
-  std::string write() {
+  std::string write(bool is_first) {
+    // The first passage needs no header line to begin, if notes follow that begin it.
+    if (!is_first || !passage_.title.empty() || hands_.empty()) {
+      out_ += header_line("passage", passage_.title);
+    }
     write_head();
     for (const std::int32_t bar : bars_) {
       write_changes(bar);
@@ -171,7 +175,6 @@ class PassageWriter {
   };
 
   void write_head() {
-    out_ += header_line("passage", passage_.title);
     if (!passage_.composer.empty()) out_ += header_line("composer", passage_.composer);
     if (!passage_.source.empty()) out_ += header_line("source", passage_.source);
     if (passage_.reach_semitones) {
@@ -252,8 +255,9 @@ class PassageWriter {
 std::string write_passage(const Score& score) noexcept {
   std::string out;
   for (const Passage& passage : score.passages) {
-    if (!out.empty()) out += '\n';
-    out += PassageWriter(passage).write();
+    const bool is_first = out.empty();
+    if (!is_first) out += '\n';
+    out += PassageWriter(passage).write(is_first);
   }
   return out;
 }

@@ -121,6 +121,28 @@ std::string finger_sign_words(const Seen& seen) {
   return joined(parts);
 }
 
+/// The room that the names of the events take beside their reasons.
+std::size_t width_for_events(const Line& line, const LineAnalysis& analysis,
+                             const TextStyle& style) {
+  constexpr std::size_t kPartOfLine = 4;
+  const std::size_t widest = static_cast<std::size_t>(style.columns) / kPartOfLine;
+  std::size_t width = 0;
+  for (const EventAnalysis& found : analysis.events) {
+    const std::size_t length = event_words(line, found.event).size();
+    if (length <= widest) width = std::max(width, length);
+  }
+  return width;
+}
+
+/// An event with its reason beside it, or below it where the event's name is too long.
+std::string reason_text(const std::string& event, std::size_t width, std::string_view reason,
+                        const TextStyle& style) {
+  if (event.size() <= width) {
+    return wrapped("  " + padded(event, width) + "  ", reason, style.columns);
+  }
+  return "  " + event + '\n' + wrapped(std::string(width + 4, ' '), reason, style.columns);
+}
+
 /// An entry of the legend; nothing where there is nothing to explain.
 std::string entry(std::string_view label, std::string_view words, const TextStyle& style) {
   if (words.empty()) return {};
@@ -153,12 +175,7 @@ std::string totals_text(const LineAnalysis& analysis, const TextStyle& style) {
 }
 
 std::string reasons_text(const Line& line, const LineAnalysis& analysis, const TextStyle& style) {
-  constexpr std::size_t kWidestOpening = 16;
-  std::size_t width = 0;
-  for (const EventAnalysis& found : analysis.events) {
-    width = std::max(width, event_words(line, found.event).size());
-  }
-  width = std::min(width, kWidestOpening);
+  const std::size_t width = width_for_events(line, analysis, style);
   std::string text;
   std::optional<std::int32_t> bar;
   for (const EventAnalysis& found : analysis.events) {
@@ -169,8 +186,7 @@ std::string reasons_text(const Line& line, const LineAnalysis& analysis, const T
                          Emphasis::strong, style.colour) +
               '\n';
     }
-    const std::string opening = "  " + padded(event_words(line, found.event), width) + "  ";
-    text += wrapped(opening, found.reason, style.columns);
+    text += reason_text(event_words(line, found.event), width, found.reason, style);
   }
   return text;
 }
