@@ -1,14 +1,14 @@
 #pragma once
 
+#include "fingerturn/rule.hpp"
+#include "fingerturn/score.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "fingerturn/rule.hpp"
-#include "fingerturn/score.hpp"
 
 /// What the rules find in a score: one EventAnalysis for every event that is struck, in the order
 /// of the line. Rests and tied continuations have none.

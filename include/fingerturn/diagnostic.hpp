@@ -1,11 +1,11 @@
 #pragma once
 
+#include "fingerturn/source.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <string>
 #include <vector>
-
-#include "fingerturn/source.hpp"
 
 namespace fingerturn {
 

@@ -1,10 +1,10 @@
 #pragma once
 
-#include <cstddef>
-
 #include "fingerturn/diagnostic.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
+
+#include <cstddef>
 
 namespace fingerturn {
 

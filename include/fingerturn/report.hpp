@@ -1,10 +1,10 @@
 #pragma once
 
-#include <string>
-#include <string_view>
-
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/score.hpp"
+
+#include <string>
+#include <string_view>
 
 /// Writers: each takes finished results and returns text. They compute nothing of their own, and
 /// the same input gives the same bytes. All text is UTF-8 and ends with a line feed.

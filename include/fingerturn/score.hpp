@@ -1,14 +1,14 @@
 #pragma once
 
+#include "fingerturn/fraction.hpp"
+#include "fingerturn/pitch.hpp"
+#include "fingerturn/source.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "fingerturn/fraction.hpp"
-#include "fingerturn/pitch.hpp"
-#include "fingerturn/source.hpp"
 
 /// The score: plain data, made by a reader, looked at by the rules, printed by the writers.
 ///
@@ -56,7 +56,13 @@ struct Event {
   friend bool operator==(const Event& left, const Event& right) noexcept;
 };
 
-enum class BarLineStyle : std::uint8_t { single, double_bar, repeat_start, repeat_end, repeat_both };
+enum class BarLineStyle : std::uint8_t {
+  single,
+  double_bar,
+  repeat_start,
+  repeat_end,
+  repeat_both
+};
 
 /// A bar line and its place among the events of its line: it stands before `events[before_event]`
 /// (the number of events is the place after the last).
@@ -106,7 +112,7 @@ struct FromBar {
 struct Passage {
   std::string title;
   std::string composer;
-  std::string source;  ///< where the music was taken from, as its user wrote it
+  std::string source;                  ///< where the music was taken from, as its user wrote it
   std::optional<int> reach_semitones;  ///< widest interval 1-5 takes comfortably
   std::vector<FromBar<Meter>> meters;  ///< in the order of their bars
   std::vector<FromBar<Tempo>> tempos;  ///< in the order of their bars

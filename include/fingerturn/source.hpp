@@ -27,7 +27,8 @@ struct Place {
 };
 
 /// A text that came in, with the name it came under. It owns the text; nothing is
-/// read from the disk here. A line ends at LF, CR LF or a lone CR.
+/// read from the disk here. A line ends at LF, CR LF or a lone CR. A byte order mark at the
+/// beginning belongs to no line.
 ///
 ///     Source source("warmup.passage", "hand: left\nC4:1");
 ///     source.place_of(11);  // line 2, column 1

@@ -1,12 +1,12 @@
 #include "cli/annotate.hpp"
 
-#include <algorithm>
-#include <utility>
-
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
 #include "fingerturn/fingerturn.hpp"
+
+#include <algorithm>
+#include <utility>
 
 namespace fingerturn::cli {
 namespace {
@@ -49,8 +49,8 @@ std::string report_text(const Report& report, const AnnotateOptions& options) {
   style.columns = options.columns.value_or(terminal_columns());
   style.ascii = options.ascii;
   style.detail = options.detail;
-  style.colour = options.output.empty() ? wants_colour(options.colour)
-                                        : options.colour == Colour::always;
+  style.colour =
+      options.output.empty() ? wants_colour(options.colour) : options.colour == Colour::always;
   return write_text(report, style);
 }
 
@@ -69,7 +69,7 @@ std::string result_text(const std::string& name, const Score& score,
 
 /// Does one input.
 ExitStatus annotate_input(const std::string& path, const AnnotateOptions& options, bool first,
-                    Output& output) {
+                          Output& output) {
   const std::optional<Source> source = read_input(path);
   if (!source) return ExitStatus::input_failed;
   ReadResult read = read_notation(*source);

@@ -1,13 +1,13 @@
 #pragma once
 
+#include "cli/exit_status.hpp"
+#include "cli/terminal.hpp"
+#include "fingerturn/score.hpp"
+
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "cli/exit_status.hpp"
-#include "cli/terminal.hpp"
-#include "fingerturn/score.hpp"
 
 namespace fingerturn::cli {
 
@@ -17,13 +17,13 @@ enum class Format : std::uint8_t { text, json, jsonl, passage };
 struct AnnotateOptions {
   std::vector<std::string> inputs;
   Format format = Format::text;
-  std::string output;                ///< empty for standard output
-  std::optional<Hand> hand;          ///< none for both
-  std::optional<BarRange> bars;      ///< none for all
-  std::optional<int> passage;        ///< from 1; none for all
+  std::string output;            ///< empty for standard output
+  std::optional<Hand> hand;      ///< none for both
+  std::optional<BarRange> bars;  ///< none for all
+  std::optional<int> passage;    ///< from 1; none for all
   bool ascii = false;
   bool detail = false;
-  std::optional<int> columns;        ///< none for the terminal's width
+  std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
 };
 

@@ -1,15 +1,15 @@
 #include "cli/explain.hpp"
 
-#include <algorithm>
-#include <string_view>
-#include <vector>
-
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
 #include "cli/terminal.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
 #include "model/nearest_word.hpp"
+
+#include <algorithm>
+#include <string_view>
+#include <vector>
 
 namespace fingerturn::cli {
 namespace {

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <string>
-
 #include "cli/exit_status.hpp"
+
+#include <string>
 
 namespace fingerturn::cli {
 

@@ -1,9 +1,10 @@
 #pragma once
 
+#include <string>
+
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
 #include <CLI/Formatter.hpp>
-#include <string>
 
 namespace fingerturn::cli {
 

@@ -1,13 +1,13 @@
 #include "cli/input.hpp"
 
+#include "cli/messages.hpp"
+#include "fingerturn/read.hpp"
+
 #include <array>
 #include <cerrno>
 #include <cstdio>
 #include <memory>
 #include <utility>
-
-#include "cli/messages.hpp"
-#include "fingerturn/read.hpp"
 
 namespace fingerturn::cli {
 namespace {

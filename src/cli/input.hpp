@@ -1,9 +1,9 @@
 #pragma once
 
+#include "fingerturn/source.hpp"
+
 #include <optional>
 #include <string>
-
-#include "fingerturn/source.hpp"
 
 namespace fingerturn::cli {
 

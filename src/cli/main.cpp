@@ -1,14 +1,15 @@
-#include <CLI/App.hpp>
-#include <exception>
-#include <memory>
-#include <string>
-
 #include "cli/help_format.hpp"
 #include "cli/messages.hpp"
 #include "cli/options.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/version.hpp"
 #include "model/wrap.hpp"
+
+#include <exception>
+#include <memory>
+#include <string>
+
+#include <CLI/App.hpp>
 
 namespace fingerturn::cli {
 namespace {

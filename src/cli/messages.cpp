@@ -1,15 +1,17 @@
 #include "cli/messages.hpp"
 
-#include <fmt/format.h>
+#include "model/utf8.hpp"
 
 #include <cstdio>
 #include <system_error>
 
-#include "model/utf8.hpp"
+#include <fmt/format.h>
 
 namespace fingerturn::cli {
 
-void say(std::string_view message) { say_text(fmt::format("fingerturn: {}\n", printable(message))); }
+void say(std::string_view message) {
+  say_text(fmt::format("fingerturn: {}\n", printable(message)));
+}
 
 void say_text(std::string_view text) {
   // Whatever happens to a message, there is nobody left to tell.

@@ -1,13 +1,13 @@
 #include "cli/options.hpp"
 
+#include "fingerturn/report.hpp"
+
 #include <charconv>
 #include <map>
 #include <string>
 #include <string_view>
 #include <system_error>
 #include <vector>
-
-#include "fingerturn/report.hpp"
 
 namespace fingerturn::cli {
 namespace {
@@ -71,9 +71,8 @@ void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
 }
 
 void add_looks(CLI::App& command, AnnotateOptions& options) {
-  static const std::map<std::string, Colour> kColours{{"always", Colour::always},
-                                                      {"auto", Colour::automatic},
-                                                      {"never", Colour::never}};
+  static const std::map<std::string, Colour> kColours{
+      {"always", Colour::always}, {"auto", Colour::automatic}, {"never", Colour::never}};
   command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
   command
@@ -92,8 +91,8 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
                                                       {"jsonl", Format::jsonl},
                                                       {"passage", Format::passage},
                                                       {"text", Format::text}};
-  CLI::App* command = program.add_subcommand(
-      "annotate", "Say for every note of a passage how the forearm turns");
+  CLI::App* command =
+      program.add_subcommand("annotate", "Say for every note of a passage how the forearm turns");
   command->group("Commands");
   command
       ->add_option("FILE", options.inputs,

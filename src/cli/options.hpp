@@ -1,9 +1,9 @@
 #pragma once
 
-#include <CLI/App.hpp>
-
 #include "cli/annotate.hpp"
 #include "cli/explain.hpp"
+
+#include <CLI/App.hpp>
 
 /// The command line in words: what each command and option is called and what help says of it.
 namespace fingerturn::cli {

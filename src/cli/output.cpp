@@ -1,8 +1,6 @@
 #include "cli/output.hpp"
 
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
+#include "cli/messages.hpp"
 
 #include <cerrno>
 #include <cstdlib>
@@ -10,7 +8,9 @@
 #include <system_error>
 #include <utility>
 
-#include "cli/messages.hpp"
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 namespace fingerturn::cli {
 namespace {
@@ -36,14 +36,44 @@ mode_t mode_for(const std::string& path) {
   return kReadWrite & ~mask;
 }
 
+/// A file beside another, gone again unless it was renamed. Where a step fails, errno says why.
+class TemporaryFile {
+ public:
+  explicit TemporaryFile(const std::string& target)
+      : name_(target + ".XXXXXX"), descriptor_(::mkstemp(name_.data())) {
+    if (descriptor_ >= 0) ::fchmod(descriptor_, mode_for(target));
+  }
+  ~TemporaryFile() {
+    const int error_number = errno;
+    if (descriptor_ >= 0) ::close(descriptor_);
+    if (descriptor_ >= 0 && !renamed_) ::unlink(name_.c_str());
+    errno = error_number;
+  }
+  TemporaryFile(const TemporaryFile&) = delete;
+  TemporaryFile& operator=(const TemporaryFile&) = delete;
+
+  [[nodiscard]] bool write(std::string_view text) const {
+    while (descriptor_ >= 0 && !text.empty()) {
+      const ssize_t count = ::write(descriptor_, text.data(), text.size());
+      if (count < 0) return false;
+      text.remove_prefix(static_cast<std::size_t>(count));
+    }
+    return descriptor_ >= 0;
+  }
+  bool rename_to(const std::string& target) {
+    renamed_ = std::rename(name_.c_str(), target.c_str()) == 0;
+    return renamed_;
+  }
+
+ private:
+  std::string name_;
+  int descriptor_;
+  bool renamed_ = false;
+};
+
 }  // namespace
 
 Output::Output(std::string path) : path_(std::move(path)) {}
-
-Output::~Output() {
-  if (file_ != nullptr && file_ != stdout) std::fclose(file_);
-  if (!temporary_.empty()) ::unlink(temporary_.c_str());
-}
 
 bool Output::fail(std::string_view what, int error_number) {
   const std::string name = path_.empty() ? "standard output" : path_;
@@ -68,41 +98,34 @@ bool Output::open(const std::vector<std::string>& inputs) {
     file_ = std::fopen(path_.c_str(), "wb");
     return file_ != nullptr || fail("cannot write", errno);
   }
-  return open_beside();
-}
-
-bool Output::open_beside() {
-  std::error_code ignored;
-  const files::path resolved = files::weakly_canonical(path_, ignored);
-  if (!resolved.empty()) path_ = resolved.string();
-  temporary_ = path_ + ".XXXXXX";
-  const int descriptor = ::mkstemp(temporary_.data());
-  if (descriptor < 0) {
-    const int error_number = errno;
-    temporary_.clear();
-    return fail("cannot write", error_number);
-  }
-  ::fchmod(descriptor, mode_for(path_));
-  file_ = ::fdopen(descriptor, "wb");
-  return file_ != nullptr || fail("cannot write", errno);
+  return true;
 }
 
 void Output::write(std::string_view text) {
-  if (std::fwrite(text.data(), 1, text.size(), file_) < text.size() && error_number_ == 0) {
+  if (file_ == nullptr) {
+    kept_ += text;
+  } else if (std::fwrite(text.data(), 1, text.size(), file_) < text.size() && error_number_ == 0) {
     error_number_ = errno;
   }
 }
 
-bool Output::finish() {
+bool Output::flush() {
   if (std::fflush(file_) != 0 && error_number_ == 0) error_number_ = errno;
-  if (file_ != stdout && std::fclose(std::exchange(file_, nullptr)) != 0 && error_number_ == 0) {
-    error_number_ = errno;
-  }
-  if (error_number_ != 0) return fail("cannot write", error_number_);
-  if (temporary_.empty()) return true;
-  if (std::rename(temporary_.c_str(), path_.c_str()) != 0) return fail("cannot write", errno);
-  temporary_.clear();
-  return true;
+  if (file_ != stdout && std::fclose(file_) != 0 && error_number_ == 0) error_number_ = errno;
+  file_ = nullptr;
+  return error_number_ == 0 || fail("cannot write", error_number_);
 }
+
+bool Output::put_in_place() {
+  std::error_code ignored;
+  // A link stays a link: the file that it leads to is the one to replace.
+  const files::path resolved = files::weakly_canonical(path_, ignored);
+  const std::string target = resolved.empty() ? path_ : resolved.string();
+  TemporaryFile beside(target);
+  const bool done = beside.write(kept_) && beside.rename_to(target);
+  return done || fail("cannot write", errno);
+}
+
+bool Output::finish() { return file_ == nullptr ? put_in_place() : flush(); }
 
 }  // namespace fingerturn::cli

@@ -7,13 +7,14 @@
 
 namespace fingerturn::cli {
 
-/// Where results go: standard output, or a file that appears whole or not at all. The file is
-/// written under another name beside its place and renamed when it is complete.
+/// Where results go: standard output, or a file that appears whole or not at all. What goes into
+/// a file is kept until it is complete, then written under another name beside its place and
+/// renamed; so a run that is ended from outside leaves nothing behind.
 class Output {
  public:
   /// An empty path is standard output.
   explicit Output(std::string path);
-  ~Output();
+  ~Output() = default;
   Output(const Output&) = delete;
   Output& operator=(const Output&) = delete;
 
@@ -25,11 +26,12 @@ class Output {
 
  private:
   bool fail(std::string_view what, int error_number);
-  bool open_beside();
+  bool flush();
+  bool put_in_place();
 
   std::string path_;
-  std::string temporary_;  ///< the name it has until it is complete; empty where it has none
-  std::FILE* file_ = nullptr;
+  std::string kept_;           ///< what is written so far, where it goes into a file
+  std::FILE* file_ = nullptr;  ///< null while what is written is kept
   int error_number_ = 0;
 };
 

@@ -1,10 +1,10 @@
 #include "cli/terminal.hpp"
 
-#include <sys/ioctl.h>
-#include <unistd.h>
-
 #include <cstdlib>
 #include <string_view>
+
+#include <sys/ioctl.h>
+#include <unistd.h>
 
 namespace fingerturn::cli {
 namespace {

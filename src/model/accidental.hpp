@@ -1,11 +1,11 @@
 #pragma once
 
+#include "fingerturn/pitch.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string_view>
-
-#include "fingerturn/pitch.hpp"
 
 /// The pieces a written pitch is made of, for readers that report on each.
 namespace fingerturn {

@@ -1,11 +1,11 @@
 #include "fingerturn/diagnostic.hpp"
 
-#include <fmt/format.h>
+#include "model/utf8.hpp"
 
 #include <algorithm>
 #include <utility>
 
-#include "model/utf8.hpp"
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -59,9 +59,10 @@ Window window_of(std::string_view line, std::size_t mark_begin, std::size_t mark
     if (near.size() < before.size()) window.before = kCut;
     before = near;
     const std::size_t room = kWindow - count_code_points(before);
-    marked = take_code_points(marked, room);
-    const std::string_view rest = take_code_points(after, room - count_code_points(marked));
-    if (rest.size() < after.size()) window.after = kCut;
+    const std::string_view shown = take_code_points(marked, room);
+    const std::string_view rest = take_code_points(after, room - count_code_points(shown));
+    if (shown.size() < marked.size() || rest.size() < after.size()) window.after = kCut;
+    marked = shown;
     after = rest;
   }
   window.before += printable(before);
@@ -85,9 +86,8 @@ std::string marked_line(const Source& source, const Diagnostic& diagnostic, std:
   const std::string_view text = source.line_text(line);
   const std::size_t start = source.line_start(line);
   const std::size_t begin = std::min<std::size_t>(diagnostic.span.begin - start, text.size());
-  const std::size_t end =
-      std::clamp<std::size_t>(std::max(diagnostic.span.end, diagnostic.span.begin) - start, begin,
-                              text.size());
+  const std::size_t end = std::clamp<std::size_t>(
+      std::max(diagnostic.span.end, diagnostic.span.begin) - start, begin, text.size());
   const Window window = window_of(text, begin, end);
   const std::size_t carets = std::max<std::size_t>(1, count_code_points(window.marked));
   return fmt::format("{0}{1}{2}{3}\n{0}{4}{5}\n", kIndent, window.before, window.marked,
@@ -100,10 +100,9 @@ void Diagnostics::add(Diagnostic diagnostic) {
   const bool is_error = diagnostic.severity == Severity::error;
   ++(is_error ? errors : warnings);
   if (kept.size() == kMostDiagnostics && is_error) {
-    const auto warning =
-        std::find_if(kept.rbegin(), kept.rend(), [](const Diagnostic& earlier) {
-          return earlier.severity == Severity::warning;
-        });
+    const auto warning = std::find_if(kept.rbegin(), kept.rend(), [](const Diagnostic& earlier) {
+      return earlier.severity == Severity::warning;
+    });
     if (warning != kept.rend()) kept.erase(std::next(warning).base());
   }
   if (kept.size() < kMostDiagnostics) kept.push_back(std::move(diagnostic));
@@ -117,11 +116,10 @@ void Diagnostics::sort() {
 
 std::string render(const Source& source, const Diagnostic& diagnostic) {
   const Place place = source.place_of(diagnostic.span.begin);
-  const std::string_view severity =
-      diagnostic.severity == Severity::error ? "error" : "warning";
-  std::string text = fmt::format("{}:{}:{}: {}: {} [{}]\n", printable(source.name()), place.line,
-                                 place.column, severity, printable(diagnostic.message),
-                                 diagnostic.code);
+  const std::string_view severity = diagnostic.severity == Severity::error ? "error" : "warning";
+  std::string text =
+      fmt::format("{}:{}:{}: {}: {} [{}]\n", printable(source.name()), place.line, place.column,
+                  severity, printable(diagnostic.message), diagnostic.code);
   text += marked_line(source, diagnostic, place.line);
   if (!diagnostic.hint.empty()) {
     text += fmt::format("{}hint: {}\n", kIndent, printable(diagnostic.hint));

@@ -1,9 +1,9 @@
 #include "fingerturn/pitch.hpp"
 
+#include "model/accidental.hpp"
+
 #include <array>
 #include <cctype>
-
-#include "model/accidental.hpp"
 
 namespace fingerturn {
 namespace {

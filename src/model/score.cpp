@@ -5,16 +5,13 @@
 namespace fingerturn {
 namespace {
 
-/// What is written on the key after a note was struck: the tied continuation of it in an event
-/// in which nothing is struck.
-const Note* continuation(const Event& event, const Note& note) {
-  if (event.is_rest() || event.struck_count() > 0) return nullptr;
-  const int key = midi_number(note.pitch);
-  const auto held = std::lower_bound(
+/// The first note of an event on a key; null where there is none.
+const Note* note_on_key(const Event& event, int key) {
+  const auto note = std::lower_bound(
       event.notes.begin(), event.notes.end(), key,
       [](const Note& lower, int wanted) { return midi_number(lower.pitch) < wanted; });
-  const bool found = held != event.notes.end() && midi_number(held->pitch) == key;
-  return found ? &*held : nullptr;
+  const bool found = note != event.notes.end() && midi_number(note->pitch) == key;
+  return found ? &*note : nullptr;
 }
 
 void add_continued_fingers(const Note& held, std::vector<Finger>& fingers) {
@@ -55,11 +52,17 @@ std::vector<Finger> written_fingers(const Note& note) {
 std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note) {
   std::vector<Finger> fingers = written_fingers(note);
   if (fingers.empty()) return fingers;
+  const int key = midi_number(note.pitch);
+  // Where one key stands twice in a chord, only the first of the two is followed.
+  const bool followed = note_on_key(line.events[event], key) == &note;
   const Note* current = &note;
-  while (current->tied && ++event < line.events.size()) {
-    current = continuation(line.events[event], note);
-    if (current == nullptr) break;
-    add_continued_fingers(*current, fingers);
+  while (followed && current->tied && ++event < line.events.size()) {
+    const Event& next = line.events[event];
+    if (next.is_rest() || next.struck_count() > 0) break;
+    const Note* held = note_on_key(next, key);
+    if (held == nullptr) continue;
+    add_continued_fingers(*held, fingers);
+    current = held;
   }
   return fingers;
 }

@@ -1,9 +1,9 @@
-#include <algorithm>
-#include <utility>
-
 #include "fingerturn/score.hpp"
 #include "model/ties.hpp"
 #include "model/timeline.hpp"
+
+#include <algorithm>
+#include <utility>
 
 namespace fingerturn {
 namespace {
@@ -15,8 +15,8 @@ Line cut_line(Line line, BarRange bars) {
     // A bar line belongs to the bar that it opens or closes.
     const bool opens = at < line.events.size() && bars.contains(line.events[at].bar);
     const bool closes = at > 0 && bars.contains(line.events[at - 1].bar);
-    for (; next_bar_line < line.bar_lines.size() &&
-           line.bar_lines[next_bar_line].before_event <= at;
+    for (;
+         next_bar_line < line.bar_lines.size() && line.bar_lines[next_bar_line].before_event <= at;
          ++next_bar_line) {
       const BarLineStyle style = line.bar_lines[next_bar_line].style;
       const bool said_by_itself = style == BarLineStyle::single && !closes;

@@ -1,15 +1,16 @@
 #include "fingerturn/source.hpp"
 
+#include "model/utf8.hpp"
+
 #include <algorithm>
 #include <utility>
-
-#include "model/utf8.hpp"
 
 namespace fingerturn {
 namespace {
 
 std::vector<std::size_t> find_line_starts(std::string_view text) {
-  std::vector<std::size_t> starts{0};
+  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+  std::vector<std::size_t> starts{text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0};
   for (std::size_t i = 0; i < text.size(); ++i) {
     const bool carriage_return_alone =
         text[i] == '\r' && (i + 1 == text.size() || text[i + 1] != '\n');
@@ -36,7 +37,7 @@ std::string_view Source::line_text(std::size_t number) const noexcept {
 }
 
 Place Source::place_of(std::size_t offset) const noexcept {
-  offset = std::min(offset, text_.size());
+  offset = std::clamp(offset, line_starts_.front(), text_.size());
   const auto after = std::upper_bound(line_starts_.begin(), line_starts_.end(), offset);
   const auto line = static_cast<std::size_t>(after - line_starts_.begin());
   const std::size_t begin = line_starts_[line - 1];

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <vector>
-
 #include "fingerturn/score.hpp"
+
+#include <vector>
 
 namespace fingerturn {
 

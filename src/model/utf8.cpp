@@ -7,15 +7,17 @@ namespace {
 
 constexpr std::string_view kReplacement = "\xEF\xBF\xBD";
 
-bool is_control(char32_t value) {
-  return value < 0x20 || (value >= 0x7F && value < 0xA0);
-}
+bool is_control(char32_t value) { return value < 0x20 || (value >= 0x7F && value < 0xA0); }
 
 /// Marks that change the direction of the text after them, and the line separators: they would
 /// let a title rearrange a report.
 bool rearranges_text(char32_t value) {
   return (value >= 0x202A && value <= 0x202E) || (value >= 0x2066 && value <= 0x2069) ||
          value == 0x2028 || value == 0x2029;
+}
+
+bool is_plain(char32_t value) {
+  return value == U'\t' || (!is_control(value) && !rearranges_text(value));
 }
 
 std::size_t length_announced(unsigned char lead) {
@@ -59,7 +61,7 @@ std::optional<BadByte> find_bad_byte(std::string_view text) noexcept {
   for (std::size_t offset = 0; offset < text.size();) {
     const CodePoint point = first_code_point(text.substr(offset));
     if (!point.valid) return BadByte{offset, 1, false};
-    if (is_control(point.value) && point.value != U'\t') return BadByte{offset, point.bytes, true};
+    if (!is_plain(point.value)) return BadByte{offset, point.bytes, true};
     offset += point.bytes;
   }
   return std::nullopt;
@@ -70,8 +72,7 @@ std::string printable(std::string_view text) {
   out.reserve(text.size());
   while (!text.empty()) {
     const CodePoint point = first_code_point(text);
-    const bool kept = point.valid && !rearranges_text(point.value) &&
-                      (!is_control(point.value) || point.value == U'\t');
+    const bool kept = point.valid && is_plain(point.value);
     out += kept ? text.substr(0, point.bytes) : kReplacement;
     text.remove_prefix(point.bytes);
   }

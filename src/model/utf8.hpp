@@ -22,7 +22,8 @@ CodePoint first_code_point(std::string_view text) noexcept;
 /// How many code points a text has, each byte that is no UTF-8 counting as one.
 std::size_t count_code_points(std::string_view text) noexcept;
 
-/// A byte that no text should hold: not UTF-8, or a control character other than the tab.
+/// A byte that no text should hold: not UTF-8, or a control character other than the tab, also of
+/// the kind that changes the direction of the text after it or separates lines.
 struct BadByte {
   std::size_t offset = 0;
   std::size_t bytes = 1;

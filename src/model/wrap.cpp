@@ -1,8 +1,8 @@
 #include "model/wrap.hpp"
 
-#include <algorithm>
-
 #include "model/utf8.hpp"
+
+#include <algorithm>
 
 namespace fingerturn {
 namespace {

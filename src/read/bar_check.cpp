@@ -1,12 +1,12 @@
 #include "read/bar_check.hpp"
 
-#include <fmt/format.h>
+#include "model/timeline.hpp"
 
 #include <algorithm>
 #include <cstddef>
 #include <span>
 
-#include "model/timeline.hpp"
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -57,10 +57,10 @@ void check_bar(const Passage& passage, const Line& line, Bar bar, Reporter& repo
   if (!length || *length == *full || (*length < *full && may_be_short(line, bar))) return;
   const std::optional<Fraction> beats = product(*length, {meter->beat_type, 1});
   if (!beats) return;
-  reporter.warning("bar-length", last.span,
-                   fmt::format("expected {} beats of 1/{} in bar {} of the {} hand, found {}",
-                               meter->beats, meter->beat_type, last.bar, to_string(line.hand),
-                               to_string(*beats)));
+  reporter.warning(
+      "bar-length", last.span,
+      fmt::format("expected {} beats of 1/{} in bar {} of the {} hand, found {}", meter->beats,
+                  meter->beat_type, last.bar, to_string(line.hand), to_string(*beats)));
 }
 
 }  // namespace

@@ -1,12 +1,12 @@
 #include "read/notation_header.hpp"
 
+#include "model/accidental.hpp"
+#include "model/nearest_word.hpp"
+
 #include <array>
 #include <cctype>
 #include <cstddef>
 #include <string>
-
-#include "model/accidental.hpp"
-#include "model/nearest_word.hpp"
 
 namespace fingerturn {
 namespace {

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "read/notation_lexer.hpp"
+
 #include <cstdint>
 #include <optional>
 #include <string_view>
-
-#include "read/notation_lexer.hpp"
 
 namespace fingerturn {
 

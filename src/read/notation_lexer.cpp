@@ -1,8 +1,8 @@
 #include "read/notation_lexer.hpp"
 
-#include <array>
-
 #include "model/utf8.hpp"
+
+#include <array>
 
 namespace fingerturn {
 namespace {

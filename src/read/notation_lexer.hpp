@@ -1,11 +1,11 @@
 #pragma once
 
+#include "fingerturn/score.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string_view>
-
-#include "fingerturn/score.hpp"
 
 namespace fingerturn {
 

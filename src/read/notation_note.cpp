@@ -1,12 +1,12 @@
 #include "read/notation_note.hpp"
 
-#include <fmt/format.h>
+#include "model/accidental.hpp"
 
 #include <algorithm>
 #include <string>
 #include <string_view>
 
-#include "model/accidental.hpp"
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -34,8 +34,8 @@ class NoteReader {
   [[nodiscard]] Piece here() const { return rest_.text.empty() ? word_ : rest_; }
 
   bool fail(std::string_view code, Piece place, const std::string& expected, std::string hint) {
-    reporter_.error(code, place.span(), fmt::format("expected {}, found {}", expected,
-                                                    quoted(place.text)),
+    reporter_.error(code, place.span(),
+                    fmt::format("expected {}, found {}", expected, quoted(place.text)),
                     std::move(hint));
     return false;
   }
@@ -133,9 +133,9 @@ class NoteReader {
   }
 
   void warn_of_same_finger(Piece place) {
-    reporter_.warning("same-finger", place.span(),
-                      fmt::format("expected a change to another finger, found {} again",
-                                  place.text));
+    reporter_.warning(
+        "same-finger", place.span(),
+        fmt::format("expected a change to another finger, found {} again", place.text));
   }
 
   bool fail_finger(Piece found, std::size_t digits) {
@@ -145,10 +145,10 @@ class NoteReader {
       hint = fmt::format("write a silent change of finger as {}>{}", found.text[0], found.text[1]);
     }
     if (rest_.text.empty()) {
-      reporter_.error("finger-range", word_.span(),
-                      fmt::format("expected a finger from 1 to 5 after {}, found nothing",
-                                  quoted(word_.text)),
-                      std::move(hint));
+      reporter_.error(
+          "finger-range", word_.span(),
+          fmt::format("expected a finger from 1 to 5 after {}, found nothing", quoted(word_.text)),
+          std::move(hint));
       return false;
     }
     return fail("finger-range", found, "a finger from 1 to 5", std::move(hint));

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <optional>
-#include <vector>
-
 #include "fingerturn/pitch.hpp"
 #include "fingerturn/score.hpp"
 #include "read/notation_lexer.hpp"
 #include "read/reporter.hpp"
+
+#include <optional>
+#include <vector>
 
 namespace fingerturn {
 

@@ -1,10 +1,3 @@
-#include <fmt/format.h>
-
-#include <optional>
-#include <string_view>
-#include <utility>
-#include <vector>
-
 #include "fingerturn/read.hpp"
 #include "model/utf8.hpp"
 #include "read/notation_header.hpp"
@@ -14,20 +7,27 @@
 #include "read/passage_builder.hpp"
 #include "read/reporter.hpp"
 
+#include <optional>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <fmt/format.h>
+
 namespace fingerturn {
 namespace {
-
-constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 /// Reports a byte that does not belong in a text; true where there was one.
 bool report_bad_byte(Piece piece, Reporter& reporter) {
   const std::optional<BadByte> bad = find_bad_byte(piece.text);
   if (!bad) return false;
   const auto byte = static_cast<unsigned char>(piece.text[bad->offset]);
+  const auto value =
+      static_cast<std::uint32_t>(first_code_point(piece.text.substr(bad->offset)).value);
   const Span span = span_at(piece.begin + bad->offset, bad->bytes);
   if (bad->control) {
     reporter.error("control-character", span,
-                   fmt::format("expected text, found the control character 0x{:02X}", byte));
+                   fmt::format("expected text, found the control character 0x{:02X}", value));
   } else {
     reporter.error("not-utf8", span, fmt::format("expected UTF-8, found the byte 0x{:02X}", byte),
                    "save the file as UTF-8");
@@ -43,10 +43,7 @@ class NotationReader {
   ReadResult read() {
     if (!is_notation()) return {{}, reporter_.take()};
     for (std::size_t number = 1; number <= source_.line_count(); ++number) {
-      Piece line{source_.line_text(number), source_.line_start(number)};
-      if (number == 1 && line.text.starts_with(kByteOrderMark)) {
-        line = line.from(kByteOrderMark.size());
-      }
+      const Piece line{source_.line_text(number), source_.line_start(number)};
       read_line(trimmed(without_comment(line)));
     }
     finish_passage();
@@ -61,15 +58,16 @@ class NotationReader {
   bool is_notation() {
     const std::string_view text = source_.text();
     if (text.size() > kLargestSource) {
-      reporter_.error("too-large", {},
-                      fmt::format("expected at most {} bytes, found {}", kLargestSource,
-                                  text.size()),
-                      "divide the passages among several files");
+      reporter_.error(
+          "too-large", {},
+          fmt::format("expected at most {} bytes, found {}", kLargestSource, text.size()),
+          "divide the passages among several files");
     } else if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
       reporter_.error("not-utf8", span_at(0, 2), "expected UTF-8, found UTF-16",
                       "save the file as UTF-8");
-    } else if (text.starts_with("<") || text.starts_with("\xEF\xBB\xBF<")) {
-      reporter_.error("not-notation", span_at(0, 1), "expected passage notation, found XML");
+    } else if (source_.line_text(1).starts_with("<")) {
+      reporter_.error("not-notation", span_at(source_.line_start(1), 1),
+                      "expected passage notation, found XML");
     } else {
       return true;
     }

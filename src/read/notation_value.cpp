@@ -1,14 +1,16 @@
 #include "read/notation_value.hpp"
 
-#include <fmt/format.h>
-
 #include <charconv>
 #include <cstdint>
 #include <string_view>
 #include <system_error>
 
+#include <fmt/format.h>
+
 namespace fingerturn {
 namespace {
+
+constexpr std::int64_t kLargestNumber = 999999;
 
 /// Takes a whole number of one to six digits off the front of a text.
 std::optional<std::int64_t> take_number(std::string_view& text) {
@@ -52,7 +54,11 @@ std::optional<Fraction> value_of(std::string_view text) {
   if (!ratio) return std::nullopt;
   const std::optional<Fraction> factor = factor_of(text);
   if (!factor) return std::nullopt;
-  return product(*reduced(ratio->above, ratio->below), *factor);
+  const std::optional<Fraction> value = product(*reduced(ratio->above, ratio->below), *factor);
+  // What cannot be written as one fraction again is refused.
+  const bool writable =
+      value && value->numerator <= kLargestNumber && value->denominator <= kLargestNumber;
+  return writable ? value : std::nullopt;
 }
 
 bool is_power_of_two(std::int64_t number) { return (number & (number - 1)) == 0; }
@@ -60,8 +66,7 @@ bool is_power_of_two(std::int64_t number) { return (number & (number - 1)) == 0;
 std::optional<double> decimal_of(std::string_view text) {
   double number = 0;
   const char* const end = text.data() + text.size();
-  const auto [stop, problem] =
-      std::from_chars(text.data(), end, number, std::chars_format::fixed);
+  const auto [stop, problem] = std::from_chars(text.data(), end, number, std::chars_format::fixed);
   if (problem != std::errc{} || stop != end) return std::nullopt;
   return number;
 }
@@ -97,8 +102,7 @@ std::optional<Tempo> read_tempo(Piece value, Reporter& reporter) {
   Piece number = value;
   const std::size_t equals = value.text.find('=');
   if (equals != std::string_view::npos) {
-    const std::optional<Fraction> unit =
-        read_note_value(trimmed(value.part(0, equals)), reporter);
+    const std::optional<Fraction> unit = read_note_value(trimmed(value.part(0, equals)), reporter);
     if (!unit) return std::nullopt;
     tempo.beat_unit = *unit;
     number = trimmed(value.from(equals + 1));
@@ -121,9 +125,9 @@ std::optional<int> read_number(Piece value, int least, int most, std::string_vie
   if (number && text.empty() && *number >= least && *number <= most) {
     return static_cast<int>(*number);
   }
-  reporter.error("number", value.span(),
-                 fmt::format("expected {} from {} to {}, found {}", what, least, most,
-                             quoted(value.text)));
+  reporter.error(
+      "number", value.span(),
+      fmt::format("expected {} from {} to {}, found {}", what, least, most, quoted(value.text)));
   return std::nullopt;
 }
 

@@ -1,10 +1,10 @@
 #pragma once
 
-#include <optional>
-
 #include "fingerturn/score.hpp"
 #include "read/notation_lexer.hpp"
 #include "read/reporter.hpp"
+
+#include <optional>
 
 namespace fingerturn {
 

@@ -1,13 +1,13 @@
 #include "read/passage_builder.hpp"
 
-#include <fmt/format.h>
+#include "model/ties.hpp"
+#include "model/timeline.hpp"
+#include "read/bar_check.hpp"
 
 #include <algorithm>
 #include <utility>
 
-#include "model/ties.hpp"
-#include "model/timeline.hpp"
-#include "read/bar_check.hpp"
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -40,9 +40,8 @@ void warn_of_ties_to_nothing(Line& line, Reporter& reporter) {
 }  // namespace
 
 bool PassageBuilder::has_events() const {
-  return std::any_of(hands_.begin(), hands_.end(), [](const HandInProgress& hand) {
-    return !hand.line.events.empty();
-  });
+  return std::any_of(hands_.begin(), hands_.end(),
+                     [](const HandInProgress& hand) { return !hand.line.events.empty(); });
 }
 
 void PassageBuilder::add_notes(std::vector<Note> notes, bool grace, Span span) {
@@ -112,8 +111,9 @@ Passage PassageBuilder::finish(Reporter& reporter) {
   }
   settle_changes(passage_);
   if (!set_onsets(passage_)) {
-    reporter.error("time", place_, "expected note values whose sums stay exact, found too many "
-                                   "different ones in this passage");
+    reporter.error("time", place_,
+                   "expected note values whose sums stay exact, found too many "
+                   "different ones in this passage");
   }
   check_bars(passage_, reporter);
   if (!has_notes(passage_)) {

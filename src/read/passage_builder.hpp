@@ -1,12 +1,12 @@
 #pragma once
 
+#include "fingerturn/score.hpp"
+#include "read/reporter.hpp"
+
 #include <array>
 #include <cstdint>
 #include <optional>
 #include <vector>
-
-#include "fingerturn/score.hpp"
-#include "read/reporter.hpp"
 
 namespace fingerturn {
 

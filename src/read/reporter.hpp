@@ -1,11 +1,11 @@
 #pragma once
 
+#include "fingerturn/diagnostic.hpp"
+
 #include <cstddef>
 #include <string>
 #include <string_view>
 #include <utility>
-
-#include "fingerturn/diagnostic.hpp"
 
 namespace fingerturn {
 

@@ -1,12 +1,12 @@
-#include <fmt/format.h>
+#include "fingerturn/report.hpp"
 
 #include <iterator>
-#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
 
-#include "fingerturn/report.hpp"
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 /// JSON as docs/analysis.schema.json describes it. Text that a user wrote is escaped by the JSON
 /// library; the events, whose words are all our own, are written straight into the result, since
@@ -184,8 +184,7 @@ void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, 
 
 void add_passage(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
                  Layout layout) {
-  const std::string meter =
-      passage.meters.empty() ? "" : to_string(passage.meters.front().value);
+  const std::string meter = passage.meters.empty() ? "" : to_string(passage.meters.front().value);
   const std::string tempo = passage.tempos.empty()
                                 ? "null"
                                 : Json(passage.tempos.front().value.quarters_per_minute()).dump();

@@ -21,8 +21,8 @@ struct Ending {
   Fraction factor;
 };
 
-constexpr std::array<Ending, 4> kEndings{{{"", {1, 1}}, {".", {3, 2}}, {"..", {7, 4}},
-                                          {"t", {2, 3}}}};
+constexpr std::array<Ending, 4> kEndings{
+    {{"", {1, 1}}, {".", {3, 2}}, {"..", {7, 4}}, {"t", {2, 3}}}};
 
 struct SpokenValue {
   std::int64_t denominator;

@@ -1,4 +1,6 @@
-#include <fmt/format.h>
+#include "fingerturn/report.hpp"
+#include "model/utf8.hpp"
+#include "report/note_words.hpp"
 
 #include <algorithm>
 #include <map>
@@ -7,9 +9,7 @@
 #include <string_view>
 #include <vector>
 
-#include "fingerturn/report.hpp"
-#include "model/utf8.hpp"
-#include "report/note_words.hpp"
+#include <fmt/format.h>
 
 /// The passage notation (docs/notation.md), written so that reading it gives an equal score.
 namespace fingerturn {
@@ -66,7 +66,7 @@ class LineWriter {
       const Event& event = line_.events[i];
       BarText& bar = bars[event.bar];
       add_bar_line(i, bar);
-      add_event(event, bar.text);
+      add_event(i, bar.text);
       last_bar_ = &bar;
     }
     if (last_bar_ != nullptr) close_last_bar(line_.events.size());
@@ -79,13 +79,25 @@ class LineWriter {
     text += word;
   }
 
-  void add_event(const Event& event, std::string& text) {
-    if (event.duration && !event.grace && event.duration != value_) {
-      value_ = event.duration;
+  void add_event(std::size_t place, std::string& text) {
+    const Event& event = line_.events[place];
+    const std::optional<Fraction> value = event.grace ? value_around(place) : event.duration;
+    if (value && value != value_) {
+      value_ = value;
       add_word(text, value_words(*value_));
     }
     add_word(text, event_text(event));
     if (event.breath_after) add_word(text, ",");
+  }
+
+  /// The note value that holds at a grace note, which has none of its own: before the first value
+  /// in the line it is that of the next note.
+  [[nodiscard]] std::optional<Fraction> value_around(std::size_t place) const {
+    if (value_ || !line_.events[place].duration) return value_;
+    for (; place < line_.events.size(); ++place) {
+      if (!line_.events[place].grace) return line_.events[place].duration;
+    }
+    return Fraction{1, 4};
   }
 
   /// The bar line before an event. It closes the bar before; at the very beginning it opens.
@@ -127,9 +139,11 @@ class LineWriter {
 /// A header line. A text that would open a comment or break the line is kept from doing so.
 std::string header_line(std::string_view name, std::string_view text) {
   std::string safe = printable(text);
-  std::replace(safe.begin(), safe.end(), '\t', ' ');
-  for (std::size_t at = safe.find(" #"); at != std::string::npos; at = safe.find(" #", at)) {
-    safe.replace(at, 1, "\xC2\xA0");  // a blank that opens no comment
+  for (std::size_t at = safe.find('#'); at != std::string::npos; at = safe.find('#', at + 1)) {
+    const bool after_blank = at > 0 && (safe[at - 1] == ' ' || safe[at - 1] == '\t');
+    if (!after_blank) continue;
+    safe.replace(at - 1, 1, "\xC2\xA0");  // a blank that opens no comment
+    ++at;
   }
   const bool opens_comment = safe.starts_with('#');
   return fmt::format("{}:{}{}\n", name, safe.empty() || opens_comment ? "" : " ", safe);

@@ -1,11 +1,11 @@
-#include <fmt/format.h>
+#include "fingerturn/report.hpp"
+#include "fingerturn/rule.hpp"
+#include "model/wrap.hpp"
 
 #include <algorithm>
 #include <string>
 
-#include "fingerturn/report.hpp"
-#include "fingerturn/rule.hpp"
-#include "model/wrap.hpp"
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -36,8 +36,7 @@ std::string write_rule(const Rule& rule, int columns) noexcept {
 std::string write_rule_list(int columns) noexcept {
   std::string text;
   for (const Rule& rule : rules()) {
-    const std::string opening =
-        fmt::format("{}  {}  ", rule.section, padded(rule.id, widest_id()));
+    const std::string opening = fmt::format("{}  {}  ", rule.section, padded(rule.id, widest_id()));
     text += wrapped(opening, rule.title, columns);
   }
   return text;

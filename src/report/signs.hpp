@@ -1,20 +1,20 @@
 #pragma once
 
+#include "fingerturn/analysis.hpp"
+
 #include <cstdint>
 #include <string>
 #include <string_view>
-
-#include "fingerturn/analysis.hpp"
 
 namespace fingerturn {
 
 /// The signs of the text report that are not letters.
 struct Signs {
-  std::string_view left = "\xE2\x86\x90";       // arrow to the left
-  std::string_view right = "\xE2\x86\x92";      // arrow to the right
-  std::string_view nothing = "\xC2\xB7";        // middle dot
-  std::string_view bar_line = "\xE2\x94\x82";   // vertical line
-  std::string_view between = " \xC2\xB7 ";      // middle dot between the parts of a line
+  std::string_view left = "\xE2\x86\x90";      // arrow to the left
+  std::string_view right = "\xE2\x86\x92";     // arrow to the right
+  std::string_view nothing = "\xC2\xB7";       // middle dot
+  std::string_view bar_line = "\xE2\x94\x82";  // vertical line
+  std::string_view between = " \xC2\xB7 ";     // middle dot between the parts of a line
 };
 
 inline constexpr Signs kUnicodeSigns{};

@@ -1,17 +1,17 @@
-#include <fmt/format.h>
-
-#include <algorithm>
-#include <string>
-#include <vector>
-
 #include "fingerturn/report.hpp"
 #include "model/utf8.hpp"
+#include "model/wrap.hpp"
 #include "report/note_words.hpp"
 #include "report/signs.hpp"
 #include "report/text_columns.hpp"
 #include "report/text_foot.hpp"
 #include "report/text_grid.hpp"
-#include "model/wrap.hpp"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -25,12 +25,12 @@ std::string joined_lines(const std::vector<std::string>& parts, const TextStyle&
     const std::size_t length =
         count_code_points(line) + count_code_points(between) + count_code_points(part);
     if (!line.empty() && length > static_cast<std::size_t>(style.columns)) {
-      text += line + '\n';
+      text += wrapped("", line, style.columns);
       line.clear();
     }
     line += (line.empty() ? "" : std::string(between)) + part;
   }
-  return line.empty() ? text : text + line + '\n';
+  return line.empty() ? text : text + wrapped("", line, style.columns);
 }
 
 std::string hands_words(const Passage& passage) {
@@ -72,8 +72,10 @@ std::string notes_text(const Report& report, const Passage& passage, const Shown
   if (lines.size() < 2 || all_onsets_known(passage)) {
     return draw_systems(lines, columns_of(passage, lines, report.analysis.bars), style);
   }
-  std::string text = "\n" + wrapped("", "Not all note values are known, so the hands stand one "
-                                        "after the other.", style.columns);
+  std::string text = "\n" + wrapped("",
+                                    "Not all note values are known, so the hands stand one "
+                                    "after the other.",
+                                    style.columns);
   for (const ShownLine& line : lines) {
     text += draw_systems({line}, columns_of(passage, {line}, report.analysis.bars), style);
   }

@@ -1,10 +1,10 @@
 #include "report/text_columns.hpp"
 
+#include "model/timeline.hpp"
+
 #include <algorithm>
 #include <map>
 #include <utility>
-
-#include "model/timeline.hpp"
 
 namespace fingerturn {
 namespace {

@@ -1,13 +1,13 @@
 #pragma once
 
+#include "fingerturn/analysis.hpp"
+#include "fingerturn/score.hpp"
+
 #include <array>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <vector>
-
-#include "fingerturn/analysis.hpp"
-#include "fingerturn/score.hpp"
 
 /// Which events stand in which column of the text report, before anything is drawn.
 namespace fingerturn {

@@ -1,17 +1,17 @@
 #include "report/text_foot.hpp"
 
-#include <fmt/format.h>
+#include "model/utf8.hpp"
+#include "model/wrap.hpp"
+#include "report/note_words.hpp"
+#include "report/signs.hpp"
+#include "report/text_grid.hpp"
 
 #include <algorithm>
 #include <array>
 #include <string_view>
 #include <vector>
 
-#include "model/utf8.hpp"
-#include "report/note_words.hpp"
-#include "report/signs.hpp"
-#include "report/text_grid.hpp"
-#include "model/wrap.hpp"
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -200,8 +200,10 @@ std::string legend_text(const Report& report, const TextStyle& style) {
     text += entry("prepare", "the way the forearm swings first, out of which it plays", style);
     text += entry("play", "the way the forearm turns to play the note", style);
     if (seen.open_sides) text += entry("", "? = not known", style);
-    text += entry("forearm", "sup = supination, toward the fifth finger; pron = pronation, toward "
-                             "the thumb", style);
+    text += entry("forearm",
+                  "sup = supination, toward the fifth finger; pron = pronation, toward "
+                  "the thumb",
+                  style);
   }
   text += entry("crossing", crossing_words(seen), style);
   return text;

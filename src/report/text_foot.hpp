@@ -1,8 +1,8 @@
 #pragma once
 
-#include <string>
-
 #include "fingerturn/report.hpp"
+
+#include <string>
 
 namespace fingerturn {
 

@@ -1,10 +1,10 @@
 #include "report/text_grid.hpp"
 
+#include "model/wrap.hpp"
+#include "report/text_rows.hpp"
+
 #include <algorithm>
 #include <string_view>
-
-#include "report/text_rows.hpp"
-#include "model/wrap.hpp"
 
 namespace fingerturn {
 namespace {
@@ -40,6 +40,18 @@ std::size_t column_width(const Column& column, const ShownLines& lines) {
   return width;
 }
 
+std::string bar_name(const Section& section) {
+  const std::string name = "bar " + std::to_string(section.bar);
+  return section.goes_on ? "(" + name + ")" : name;
+}
+
+/// Makes the last column as wide as the name of the bar asks for.
+void make_room_for_name(Section& section) {
+  const std::size_t name = bar_name(section).size();
+  const std::size_t width = section.width();
+  if (width < name) section.widths.back() += name - width;
+}
+
 Section section_of(const BarColumns& bar, const ShownLines& lines) {
   Section section{bar.bar, false, bar.columns, {}};
   for (const Column& column : bar.columns) section.widths.push_back(column_width(column, lines));
@@ -65,9 +77,11 @@ std::vector<Section> divided(const Section& section, std::size_t room) {
     const std::size_t count = fitting_columns(section, begin, room);
     const auto from = static_cast<std::ptrdiff_t>(begin);
     const auto to = static_cast<std::ptrdiff_t>(begin + count);
-    parts.push_back({section.bar, begin > 0,
+    parts.push_back({section.bar,
+                     begin > 0,
                      {section.columns.begin() + from, section.columns.begin() + to},
                      {section.widths.begin() + from, section.widths.begin() + to}});
+    make_room_for_name(parts.back());
     begin += count;
   }
   return parts;
@@ -79,8 +93,8 @@ std::vector<System> systems_of(const ShownLines& lines, const std::vector<BarCol
   std::size_t used = 0;
   for (const BarColumns& bar : bars) {
     for (Section& section : divided(section_of(bar, lines), room)) {
-      const bool fits = !systems.empty() && !section.goes_on &&
-                        used + kBetweenBars + section.width() <= room;
+      const bool fits =
+          !systems.empty() && !section.goes_on && used + kBetweenBars + section.width() <= room;
       used = fits ? used + kBetweenBars + section.width() : section.width();
       if (!fits) systems.emplace_back();
       systems.back().push_back(std::move(section));
@@ -162,17 +176,12 @@ bool has_crossing(const System& system, std::size_t line) {
   for (const Section& section : system) {
     for (const Column& column : section.columns) {
       const auto& shown = column.events[line];
-      const bool crosses = shown && shown->entry != nullptr &&
-                           shown->entry->crossing != Crossing::none;
+      const bool crosses =
+          shown && shown->entry != nullptr && shown->entry->crossing != Crossing::none;
       if (crosses) return true;
     }
   }
   return false;
-}
-
-std::string bar_name(const Section& section) {
-  const std::string name = "bar " + std::to_string(section.bar);
-  return section.goes_on ? "(" + name + ")" : name;
 }
 
 /// The row with the hand and the numbers of the bars.
@@ -194,8 +203,8 @@ std::string draw_hand(const ShownLines& lines, std::size_t number, const System&
   std::string rows = draw_bar_names(to_string(line.hand), system, style);
   const Stacks notes = stacks_of(system, number, note_cells);
   rows += draw_stacks("note", notes, system, style, Emphasis::strong);
-  const Stacks fingers = stacks_of(
-      system, number, [&](const ShownEvent& shown) { return finger_cells(shown, line); });
+  const Stacks fingers =
+      stacks_of(system, number, [&](const ShownEvent& shown) { return finger_cells(shown, line); });
   rows += draw_stacks("finger", fingers, system, style, Emphasis::plain);
   for (const Row row : kRows) {
     if (row == Row::crossing && !has_crossing(system, number)) continue;

@@ -1,11 +1,11 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
 #include "fingerturn/report.hpp"
 #include "report/signs.hpp"
 #include "report/text_columns.hpp"
+
+#include <string>
+#include <vector>
 
 namespace fingerturn {
 

@@ -1,9 +1,9 @@
 #include "report/text_rows.hpp"
 
-#include <algorithm>
-
 #include "model/utf8.hpp"
 #include "report/note_words.hpp"
+
+#include <algorithm>
 
 namespace fingerturn {
 namespace {
@@ -13,8 +13,8 @@ constexpr std::string_view kHeld = "~";
 
 Cell prepare_cell(const EventAnalysis& entry, const Signs& signs) {
   if (entry.prepare) return {std::string(sign_of(*entry.prepare, signs)), Emphasis::plain};
-  const bool unprepared = entry.rotation == Rotation::single_rotation ||
-                          entry.rotation == Rotation::level;
+  const bool unprepared =
+      entry.rotation == Rotation::single_rotation || entry.rotation == Rotation::level;
   if (unprepared) return {std::string(signs.nothing), Emphasis::faint};
   return {"?", Emphasis::open};
 }

@@ -1,14 +1,14 @@
 #pragma once
 
+#include "report/signs.hpp"
+#include "report/text_columns.hpp"
+
 #include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "report/signs.hpp"
-#include "report/text_columns.hpp"
 
 /// What the rows of the text report say about one event.
 namespace fingerturn {

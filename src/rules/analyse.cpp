@@ -1,6 +1,3 @@
-#include <algorithm>
-#include <span>
-
 #include "fingerturn/analysis.hpp"
 #include "rules/crossing.hpp"
 #include "rules/first_note.hpp"
@@ -13,6 +10,9 @@
 #include "rules/side.hpp"
 #include "rules/strike.hpp"
 #include "rules/totals.hpp"
+
+#include <algorithm>
+#include <span>
 
 /// The order in which the rules look at a line: gestures, then in each gesture from note to note
 /// the step, the side, the crossing, the kind.
@@ -121,9 +121,9 @@ EventAnalysis entry_for(Verdict verdict, const Strike& strike) {
 
 void add_gesture(Strikes gesture, std::size_t number, LineAnalysis& line) {
   for (std::size_t i = 0; i < gesture.size(); ++i) {
-    Verdict verdict = i == 0 ? judge_first(line.hand, gesture)
-                             : judge_next(line.hand, line.events.back().side, gesture[i - 1],
-                                          gesture[i]);
+    Verdict verdict =
+        i == 0 ? judge_first(line.hand, gesture)
+               : judge_next(line.hand, line.events.back().side, gesture[i - 1], gesture[i]);
     EventAnalysis entry = entry_for(std::move(verdict), gesture[i]);
     entry.index = line.events.size();
     entry.gesture = number;

@@ -1,10 +1,10 @@
 #pragma once
 
-#include <string_view>
-
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/rule.hpp"
 #include "rules/strike.hpp"
+
+#include <string_view>
 
 namespace fingerturn {
 

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <cstddef>
-#include <optional>
-#include <span>
-
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/rule.hpp"
 #include "rules/strike.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <span>
 
 namespace fingerturn {
 

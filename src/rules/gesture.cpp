@@ -12,8 +12,8 @@ bool ends_gesture(const Event& before, const Event& after) noexcept {
 std::vector<Gesture> gestures_of(std::span<const Strike> strikes) {
   std::vector<Gesture> gestures;
   for (std::size_t i = 0; i < strikes.size(); ++i) {
-    const bool opens = i == 0 || strikes[i].separated || is_level(strikes[i]) ||
-                       is_level(strikes[i - 1]);
+    const bool opens =
+        i == 0 || strikes[i].separated || is_level(strikes[i]) || is_level(strikes[i - 1]);
     if (opens) gestures.push_back({i, i});
     gestures.back().end = i + 1;
   }

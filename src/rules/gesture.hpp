@@ -1,11 +1,11 @@
 #pragma once
 
+#include "fingerturn/rule.hpp"
+#include "rules/strike.hpp"
+
 #include <cstddef>
 #include <span>
 #include <vector>
-
-#include "fingerturn/rule.hpp"
-#include "rules/strike.hpp"
 
 namespace fingerturn {
 

@@ -1,10 +1,10 @@
 #pragma once
 
-#include <optional>
-
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/rule.hpp"
 #include "rules/side.hpp"
+
+#include <optional>
 
 namespace fingerturn {
 

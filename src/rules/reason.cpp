@@ -1,9 +1,9 @@
 #include "rules/reason.hpp"
 
+#include "rules/same_finger.hpp"
+
 #include <initializer_list>
 #include <string_view>
-
-#include "rules/same_finger.hpp"
 
 namespace fingerturn {
 namespace {

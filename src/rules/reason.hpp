@@ -1,11 +1,11 @@
 #pragma once
 
+#include "fingerturn/analysis.hpp"
+#include "rules/strike.hpp"
+
 #include <optional>
 #include <span>
 #include <string>
-
-#include "fingerturn/analysis.hpp"
-#include "rules/strike.hpp"
 
 /// The one sentence a player reads about an event. Every word of it is chosen here.
 namespace fingerturn {

@@ -1,5 +1,3 @@
-#include <array>
-
 #include "fingerturn/rule.hpp"
 #include "rules/crossing.hpp"
 #include "rules/first_note.hpp"
@@ -10,15 +8,19 @@
 #include "rules/same_finger.hpp"
 #include "rules/side.hpp"
 
+#include <array>
+
 namespace fingerturn {
 namespace {
 
 /// All rules, in the order in which `explain` and docs/rules.md give them.
 constexpr std::array kRules{
-    kEventRule,        kGestureRule,    kSideRule,           kSideChangesRule,
-    kSideStaysRule,    kFirstNoteRule,  kFirstNoteAloneRule, kLevelRule,
-    kDoubleNoteRule,   kSameFingerRule, kSilentChangeRule,   kMissingFingerRule,
-    kAfterMissingRule, kThumbUnderRule, kFingerOverThumbRule, kFingerCrossingRule,
+    kEventRule,          kGestureRule,      kSideRule,
+    kSideChangesRule,    kSideStaysRule,    kFirstNoteRule,
+    kFirstNoteAloneRule, kLevelRule,        kDoubleNoteRule,
+    kSameFingerRule,     kSilentChangeRule, kMissingFingerRule,
+    kAfterMissingRule,   kThumbUnderRule,   kFingerOverThumbRule,
+    kFingerCrossingRule,
 };
 
 }  // namespace

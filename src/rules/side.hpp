@@ -1,18 +1,19 @@
 #pragma once
 
-#include <cstdint>
-#include <optional>
-
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/rule.hpp"
 #include "rules/strike.hpp"
+
+#include <cstdint>
+#include <optional>
 
 namespace fingerturn {
 
 inline constexpr Rule kSideRule{
     "side", "2.1", "The side of a note",
     "A note is played toward the side of its finger as seen from the finger that played last: from "
-    "a lower to a higher finger number toward the fifth, from a higher to a lower toward the thumb. "
+    "a lower to a higher finger number toward the fifth, from a higher to a lower toward the "
+    "thumb. "
     "The direction of the pitches plays no part: after 3, a thumb passed under plays toward the "
     "thumb although the scale rises; after the thumb, a finger passed over it plays toward the "
     "fifth although the scale falls. Toward the fifth is to the right in the right hand and to the "

@@ -1,8 +1,8 @@
 #include "rules/strike.hpp"
 
-#include <algorithm>
-
 #include "rules/gesture.hpp"
+
+#include <algorithm>
 
 namespace fingerturn {
 namespace {

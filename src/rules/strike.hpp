@@ -1,9 +1,9 @@
 #pragma once
 
+#include "fingerturn/score.hpp"
+
 #include <cstddef>
 #include <vector>
-
-#include "fingerturn/score.hpp"
 
 namespace fingerturn {
 

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <span>
-
 #include "fingerturn/analysis.hpp"
+
+#include <span>
 
 namespace fingerturn {
 
