@@ -1,0 +1,53 @@
+#!/usr/bin/env bash
+# What the program tells the shell: 0 done, 2 wrong usage, 3 some input could not be read.
+# shellcheck source=SCRIPTDIR/checks.bash
+source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
+
+echo "$scale" >good.passage
+echo 'C4:1 D:9' >bad.passage
+
+run annotate good.passage
+status_is 0
+is_empty err
+
+run annotate bad.passage
+status_is 3
+is_empty out
+is "$(cat err)" 'bad.passage:1:8: error: expected a finger from 1 to 5, found "9" [finger-range]
+  C4:1 D:9
+         ^
+  hint: write one digit after the colon, as in F:4, or :? where it is not known'
+
+# A warning alone is no failure.
+run annotate - <<<'C4:1~'
+status_is 0
+has err 'warning: '
+has out 'bar 1'
+
+wrong_usage() {
+  run "$@"
+  status_is 2
+  is_empty out
+  holds "says what is wrong: $*" test -s err
+}
+
+wrong_usage
+wrong_usage nonsense
+wrong_usage --nonsense
+wrong_usage annotate
+wrong_usage annotate --nonsense good.passage
+wrong_usage annotate good.passage --hand
+wrong_usage annotate good.passage --hand middle
+wrong_usage annotate good.passage --format pdf
+wrong_usage annotate good.passage --color sometimes
+for bars in x 0x1 8-5 -1 1-2-3 5- 1.5 '' 99999999999999999999; do
+  wrong_usage annotate good.passage --bars "$bars"
+done
+for number in 0 -1 x 1.5 ''; do wrong_usage annotate good.passage --passage "$number"; done
+for columns in 0 31 1001 x ''; do wrong_usage annotate good.passage --columns "$columns"; done
+wrong_usage explain nonsense
+wrong_usage explain side level
+
+# Wrong usage is found before anything is read.
+wrong_usage annotate missing.passage --bars x
+lacks err 'No such file'

@@ -1,0 +1,48 @@
+#!/usr/bin/env bash
+# Rules in words.
+# shellcheck source=SCRIPTDIR/checks.bash
+source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
+
+run explain
+status_is 0
+is_empty err
+holds "the list keeps to 80 columns" test "$(widest out)" -le 80
+mapfile -t ids < <(awk '{ print $2 }' out)
+holds "there are rules" test "${#ids[@]}" -gt 10
+
+for id in "${ids[@]}"; do
+  run explain "$id"
+  status_is 0
+  is_empty err
+  has out "($id)"
+  has out '  Source: '
+  holds "$id keeps to 80 columns" test "$(widest out)" -le 80
+done
+
+run explain --markdown
+status_is 0
+cp out page
+is "$(head -n 1 page)" '# The rules'
+for id in "${ids[@]}"; do has page "(\`$id\`)"; done
+is "$(grep --count '^### ' page)" "${#ids[@]}"
+is "$(grep --count '^\*Source:\*' page)" "${#ids[@]}"
+has page '## Caution'
+same_files "$FINGERTURN_SOURCE_DIR/docs/rules.md" page
+
+# Every rule that a report names can be explained.
+printf 'C4:1 D:2 E:3 F:1 E:3 , A4 G:1 A:2 A:2 C4:1+E:3+G:5 C4:1+E:3 D:4>1 F:2' >rules.passage
+run annotate rules.passage --format json
+for id in $(jq -r '.passages[].hands[].events[].rule' out | sort --unique); do
+  holds "explain knows $id" grep --quiet --line-regexp -e "$id" <(printf '%s\n' "${ids[@]}")
+done
+
+mistyped() {
+  run explain "$1"
+  status_is 2
+  is_empty out
+  is "$(cat err)" "$2"
+}
+mistyped thumb-undr 'fingerturn: there is no rule "thumb-undr"; did you mean "thumb-under"?'
+mistyped levle 'fingerturn: there is no rule "levle"; did you mean "level"?'
+mistyped elbow 'fingerturn: there is no rule "elbow"; "fingerturn explain" lists them'
+mistyped $'a\x1B[31m' $'fingerturn: there is no rule "a\uFFFD[31m"; "fingerturn explain" lists them'

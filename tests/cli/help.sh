@@ -1,0 +1,33 @@
+#!/usr/bin/env bash
+# Help and version.
+# shellcheck source=SCRIPTDIR/checks.bash
+source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
+
+for words in --help -h 'annotate --help' 'annotate -h' 'explain --help'; do
+  # shellcheck disable=SC2086 # a command and an option
+  run $words
+  status_is 0
+  is_empty err
+  has out 'Usage: fingerturn'
+  holds "$words keeps to 80 columns" test "$(widest out)" -le 80
+  is "$(grep --count ' $' out)" 0
+done
+
+run --help
+for word in annotate explain --version 'Exit status: 0 done; 2 ' Caution; do has out "$word"; done
+run annotate --help
+for option in --format --output --hand --bars --passage --detail --ascii --columns --color; do
+  has out "$option"
+done
+for word in json jsonl passage text left right both always never; do has out "$word"; done
+
+# The example in the help works.
+example="$(sed -n "s/^  \(echo .*fingerturn annotate -\)$/\1/p" out)"
+holds "help shows an example" test -n "$example"
+PATH="$(dirname "$FINGERTURN"):$PATH" bash -c "$example" >report
+has report 'under'
+
+run --version
+status_is 0
+version="$(sed -n 's/^project(fingerturn VERSION \([0-9.]*\).*/\1/p' "$FINGERTURN_SOURCE_DIR/CMakeLists.txt")"
+is "$(cat out)" "fingerturn $version"

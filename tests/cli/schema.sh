@@ -1,0 +1,157 @@
+#!/usr/bin/env bash
+# The JSON of the program and the golden reports fit docs/analysis.schema.json, as the general
+# validator jsonschema (Debian's python3-jsonschema) sees it, and spoiled documents do not.
+# shellcheck source=SCRIPTDIR/checks.bash
+source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
+
+schema="$FINGERTURN_SOURCE_DIR/docs/analysis.schema.json"
+python="${PYTHON:-/usr/bin/python3}"
+
+# not_valid FILE...: the names of the files that do not fit the schema.
+not_valid() {
+  local instances=()
+  for file in "$@"; do instances+=(--instance "$file"); done
+  "$python" -W ignore -m jsonschema --error-format $'{file_name}\n' "${instances[@]}" "$schema" \
+    2>&1 | sort --unique
+}
+
+# Every report of the demo passages, of the program and golden, whole and line by line.
+mkdir valid
+for passage in "$FINGERTURN_SOURCE_DIR"/demo/*.passage; do
+  name="$(basename "$passage" .passage)"
+  "$FINGERTURN" annotate --format json "$passage" >"valid/$name.json"
+  "$FINGERTURN" annotate --format jsonl "$passage" | split --lines=1 - "valid/$name.line."
+  cp "$FINGERTURN_SOURCE_DIR/tests/golden/$name.json" "valid/$name.golden.json"
+  split --lines=1 "$FINGERTURN_SOURCE_DIR/tests/golden/$name.jsonl" "valid/$name.golden.line."
+done
+# One that has everything.
+cat >all.passage <<'END'
+meter: 6/8
+tempo: 72
+RH: 1/8 C5:1 D:2~ D:3 ^E:4>1 F:2? G | r C5:1+E:3+G:5 C5:1+E:3 B4:4 , A#4:3 G:1 |
+LH: 1/4. C3:5 D:5 | E:1 F:1 |
+passage: without values, beginning with a finger missing
+C4 D:1 E F:5 F:5 F:5
+passage: without notes
+END
+"$FINGERTURN" annotate --format json all.passage >valid/all.json 2>err
+: >empty.passage
+"$FINGERTURN" annotate --format json empty.passage >valid/empty.json 2>err
+# What later versions write where this one writes null.
+jq '.passages[0].together = {onsets: 2, parallel: 1, contrary: 1,
+      kinds_differ: [{bar: 1, onset: "3/8", right: "single", left: "double"}]} |
+    .passages[0].hands[0].watch = [{code: "same-finger", level: "info", bar: 1, event: 0,
+      message: "m", source: "s"}] |
+    .passages[0].hands[0].totals.full_swing_tempo = 75.5 |
+    .passages[0].hands[0].events[0] += {swing_rate: 2.5, carry: -1.5, depth: 0.5, arc: 0}' \
+  valid/all.json >valid/later.json
+
+is "$(not_valid valid/*)" ''
+
+# Each line spoils the document; none of the results may fit.
+cat >spoilers <<'END'
+del(.format)
+del(.version)
+del(.source)
+del(.caution)
+del(.passages)
+.format = "something else"
+.version = 2
+.version = "1"
+.source = null
+.caution = ""
+.passages = null
+.extra = 1
+del(.passages[0].title)
+del(.passages[0].together)
+.passages[0].title = ""
+.passages[0].title = 5
+.passages[0].extra = null
+.passages[0].meter = "4"
+.passages[0].meter = "4/5"
+.passages[0].meter = "0/4"
+.passages[0].tempo = 0
+.passages[0].tempo = "72"
+.passages[0].hands += .passages[0].hands
+.passages[0].hands[0].hand = "both"
+del(.passages[0].hands[0].watch)
+del(.passages[0].hands[0].totals)
+.passages[0].hands[0].extra = []
+.passages[0].hands[0].totals.events = -1
+.passages[0].hands[0].totals.swings = 1.5
+.passages[0].hands[0].totals.crossings = null
+.passages[0].hands[0].totals.full_swing_tempo = 0
+del(.passages[0].hands[0].totals.longest_double_run)
+.passages[0].hands[0].totals.extra = 0
+.passages[0].hands[0].events[0].index = -1
+.passages[0].hands[0].events[0].bar = null
+.passages[0].hands[0].events[0].onset = 0
+.passages[0].hands[0].events[0].onset = "1/0"
+.passages[0].hands[0].events[0].onset = "-1/8"
+.passages[0].hands[0].events[0].onset = "0.5"
+.passages[0].hands[0].events[0].duration = ""
+.passages[0].hands[0].events[0].grace = null
+.passages[0].hands[0].events[0].notes = []
+.passages[0].hands[0].events[0].rotation = "triple"
+.passages[0].hands[0].events[0].rotation = null
+.passages[0].hands[0].events[0].rotation = "level"
+.passages[0].hands[0].events[0].rotation = "single"
+.passages[0].hands[0].events[0].rotation = "undetermined"
+.passages[0].hands[0].events[0].side = "left"
+.passages[0].hands[0].events[0].side = "toward fifth"
+.passages[0].hands[0].events[0].side = null
+.passages[0].hands[0].events[0].play = "up"
+.passages[0].hands[0].events[0].play = null
+.passages[0].hands[0].events[0].prepare = "left"
+.passages[0].hands[0].events[1].prepare = "left"
+.passages[0].hands[0].events[0].forearm = "rotation"
+.passages[0].hands[0].events[0].forearm = "supination"
+.passages[0].hands[0].events[0].swings = 3
+.passages[0].hands[0].events[0].swings = 1
+.passages[0].hands[0].events[0].swing_rate = -1
+.passages[0].hands[0].events[0].crossing = "none"
+.passages[0].hands[0].events[0].carry = "1"
+.passages[0].hands[0].events[0].depth = 3
+.passages[0].hands[0].events[0].arc = 0.5
+.passages[0].hands[0].events[0].rule = "First Note"
+.passages[0].hands[0].events[0].basis = "guess"
+.passages[0].hands[0].events[0].basis = "none"
+.passages[0].hands[0].events[0].reason = ""
+.passages[0].hands[0].events[0].extra = 1
+del(.passages[0].hands[0].events[0].arc)
+del(.passages[0].hands[0].events[0].reason)
+.passages[0].hands[0].events[0].notes[0].pitch = "H4"
+.passages[0].hands[0].events[0].notes[0].pitch = "C9"
+.passages[0].hands[0].events[0].notes[0].pitch = "C###4"
+.passages[0].hands[0].events[0].notes[0].pitch = "c4"
+.passages[0].hands[0].events[0].notes[0].midi = 20
+.passages[0].hands[0].events[0].notes[0].midi = 109
+.passages[0].hands[0].events[0].notes[0].midi = 60.5
+.passages[0].hands[0].events[0].notes[0].key = "grey"
+.passages[0].hands[0].events[0].notes[0].finger = 0
+.passages[0].hands[0].events[0].notes[0].finger = 6
+.passages[0].hands[0].events[0].notes[0].finger = "1"
+.passages[0].hands[0].events[0].notes[0].changes_to = [6]
+.passages[0].hands[0].events[0].notes[0].changes_to = null
+.passages[0].hands[0].events[0].notes[0].suggested = "no"
+.passages[0].hands[0].events[0].notes[0] += {finger: null, changes_to: [1]}
+.passages[0].hands[0].events[0].notes[0].extra = 1
+del(.passages[0].hands[0].events[0].notes[0].suggested)
+.passages[0].hands[0].watch[0].level = "danger"
+.passages[0].hands[0].watch[0].message = ""
+.passages[0].hands[0].watch[0].extra = 1
+del(.passages[0].hands[0].watch[0].source)
+.passages[0].together.onsets = -1
+.passages[0].together.extra = 1
+del(.passages[0].together.parallel)
+.passages[0].together.kinds_differ[0].onset = null
+.passages[0].together.kinds_differ[0].right = "both"
+del(.passages[0].together.kinds_differ[0].bar)
+END
+mkdir spoiled
+number=100
+while read -r spoiler; do
+  number=$((number + 1))
+  jq "$spoiler" valid/later.json >"spoiled/$number.json" || echo "no jq: $spoiler"
+done <spoilers
+is "$(not_valid spoiled/*)" "$(printf '%s\n' spoiled/*)"

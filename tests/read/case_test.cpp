@@ -1,0 +1,106 @@
+#include "catch.hpp"
+#include "fingerturn/read.hpp"
+#include "model/file_reading.hpp"
+#include "model/score_text.hpp"
+#include "read/case_file.hpp"
+
+#include <filesystem>
+#include <regex>
+#include <set>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+using namespace fingerturn;
+using namespace fingerturn::tests;
+
+namespace {
+
+namespace files = std::filesystem;
+
+std::vector<files::path> case_files() {
+  return files_below(files::path(FINGERTURN_TESTS_DIR) / "cases/notation", ".cases");
+}
+
+void add_codes(const std::string& text, const std::regex& pattern, std::set<std::string>& codes) {
+  for (std::sregex_iterator match(text.begin(), text.end(), pattern), end; match != end; ++match) {
+    codes.insert((*match)[1]);
+  }
+}
+
+/// The codes with which the readers call their reporter.
+std::set<std::string> codes_in_sources() {
+  const std::regex call(R"re((?:error|warning|fail)\(\s*"([a-z0-9-]+)")re");
+  std::set<std::string> codes;
+  for (const auto& path : files_below(files::path(FINGERTURN_SOURCE_DIR) / "src/read", ".cpp")) {
+    add_codes(text_of_file(path), call, codes);
+  }
+  return codes;
+}
+
+/// The codes in the messages of the cases.
+std::set<std::string> codes_in_cases() {
+  const std::regex first_line(R"((?:error|warning): .*\[([a-z0-9-]+)\]\n)");
+  std::set<std::string> codes;
+  for (const auto& path : case_files()) {
+    for (const ReadingCase& reading : cases_in(text_of_file(path))) {
+      add_codes(reading.messages, first_line, codes);
+    }
+  }
+  return codes;
+}
+
+void check_case(const ReadingCase& reading) {
+  const Source source("case.passage", reading.text);
+  const ReadResult result = read_notation(source);
+  CHECK(render(source, result.diagnostics) == reading.messages);
+  if (!reading.score_given) return;
+  CHECK(without_spare_blanks(score_text(result.score)) == without_spare_blanks(reading.score));
+}
+
+}  // namespace
+
+TEST_CASE("every case of the notation is read as it says") {
+  REQUIRE_FALSE(case_files().empty());
+  for (const files::path& path : case_files()) {
+    const std::vector<ReadingCase> cases = cases_in(text_of_file(path));
+    CHECK_FALSE(cases.empty());
+    std::set<std::string> titles;
+    for (const ReadingCase& reading : cases) {
+      INFO(path.filename().string() << ": " << reading.title);
+      CHECK(titles.insert(reading.title).second);
+      check_case(reading);
+    }
+  }
+}
+
+TEST_CASE("every message that a reader can give has a case") {
+  const std::set<std::string> given = codes_in_sources();
+  std::set<std::string> covered = codes_in_cases();
+  covered.insert("too-large");  // too large for a case file: hostile_test.cpp
+  CHECK(given.contains("finger-range"));
+  CHECK(covered == given);
+}
+
+TEST_CASE("a case file that is not as it should be is refused") {
+  const std::string text =
+      GENERATE("C4:1\n", "== no expectation\nC4:1\n", "== unknown section\nC4:1\n-- sccore\n",
+               "== bad escape\nC4\\q\n-- messages\n", "== bad digits\nC4\\xZ1\n-- messages\n",
+               "== twice\nC4:1\n-- messages\na\n-- messages\nb\n");
+  CAPTURE(text);
+  CHECK_THROWS_AS(cases_in(text), std::runtime_error);
+}
+
+TEST_CASE("a case file is taken apart as it says") {
+  const std::vector<ReadingCase> cases = cases_in(
+      "# comment\n\n== first\nC4\\t\\xFF\\\\\nD\\\n-- score\na   b\n\n== second\n\n-- messages\n");
+  REQUIRE(cases.size() == 2);
+  CHECK(cases[0].title == "first");
+  CHECK(cases[0].text == "C4\t\xFF\\\nD");
+  CHECK(cases[0].score == "a   b\n");
+  CHECK(cases[0].score_given);
+  CHECK(cases[0].messages.empty());
+  CHECK(cases[1].text == "\n");
+  CHECK_FALSE(cases[1].score_given);
+  CHECK(without_spare_blanks("  a   b \n\n") == "a b\n");
+}

@@ -1,0 +1,103 @@
+#include "catch.hpp"
+#include "fingerturn/fingerturn.hpp"
+#include "model/file_reading.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <set>
+#include <string>
+#include <utility>
+#include <vector>
+
+/// The reports of every passage in demo/, byte for byte as they stand in tests/golden/. After a
+/// change that is meant, this writes them anew, to be looked at before they are committed:
+///
+///     FINGERTURN_REWRITE_GOLDEN=1 build/tests/fingerturn_tests "golden*"
+using namespace fingerturn;
+using namespace fingerturn::tests;
+
+namespace {
+
+namespace files = std::filesystem;
+
+const files::path kDemo = files::path(FINGERTURN_SOURCE_DIR) / "demo";
+const files::path kGolden = files::path(FINGERTURN_TESTS_DIR) / "golden";
+
+bool rewriting() {
+  const char* const wanted = std::getenv("FINGERTURN_REWRITE_GOLDEN");
+  return wanted != nullptr && std::string(wanted) == "1";
+}
+
+/// What a golden file is called, and what should stand in it.
+struct Golden {
+  std::string file_name;
+  std::string text;
+};
+
+std::vector<Golden> goldens_of(const files::path& passage) {
+  const std::string source_name = "demo/" + passage.filename().string();
+  const Source source(source_name, text_of_file(passage));
+  const ReadResult read = read_notation(source);
+  REQUIRE(render(source, read.diagnostics) == "");
+  const Analysis analysis = analyse(read.score);
+  const Report report{source_name, read.score, analysis};
+  const std::string name = passage.stem().string();
+  return {{name + ".txt", write_text(report, {})},
+          {name + ".narrow.txt", write_text(report, {.columns = 48})},
+          {name + ".ascii-detail.txt", write_text(report, {.ascii = true, .detail = true})},
+          {name + ".json", write_json(report)},
+          {name + ".jsonl", write_jsonl(report)},
+          {name + ".passage", write_passage(read.score)}};
+}
+
+void write_golden(const Golden& golden) {
+  std::ofstream stream(kGolden / golden.file_name, std::ios::binary | std::ios::trunc);
+  stream << golden.text;
+  REQUIRE(stream.flush().good());
+}
+
+/// The first line in which two texts differ, for a message that can be read.
+std::string first_difference(const std::string& found, const std::string& expected) {
+  std::size_t line = 1;
+  std::size_t begin = 0;
+  for (std::size_t i = 0; i < std::min(found.size(), expected.size()); ++i) {
+    if (found[i] != expected[i]) break;
+    if (found[i] == '\n') {
+      ++line;
+      begin = i + 1;
+    }
+  }
+  return "line " + std::to_string(line) +
+         "\n  now:    " + found.substr(begin, found.find('\n', begin) - begin) +
+         "\n  golden: " + expected.substr(begin, expected.find('\n', begin) - begin);
+}
+
+void check_golden(const Golden& golden) {
+  INFO("tests/golden/" << golden.file_name);
+  if (rewriting()) write_golden(golden);
+  const files::path path = kGolden / golden.file_name;
+  if (!files::exists(path)) FAIL_CHECK("is missing");
+  const std::string expected = files::exists(path) ? text_of_file(path) : "";
+  INFO(first_difference(golden.text, expected));
+  CHECK((golden.text == expected));
+}
+
+}  // namespace
+
+TEST_CASE("golden reports of the demo passages") {
+  const std::vector<files::path> passages = files_below(kDemo, ".passage");
+  REQUIRE_FALSE(passages.empty());
+  std::set<std::string> names;
+  for (const files::path& passage : passages) {
+    for (const Golden& golden : goldens_of(passage)) {
+      check_golden(golden);
+      names.insert(golden.file_name);
+    }
+  }
+  for (const auto& entry : files::directory_iterator(kGolden)) {
+    INFO("tests/golden/" << entry.path().filename().string() << " belongs to no demo passage");
+    CHECK(names.contains(entry.path().filename().string()));
+  }
+}

@@ -1,0 +1,134 @@
+#include "catch.hpp"
+#include "fingerturn/fingerturn.hpp"
+
+#include <string>
+#include <utility>
+
+/// What the text report says around the notes: head, totals, legend, reasons, caution.
+using namespace fingerturn;
+
+namespace {
+
+Score score_of(const std::string& text) {
+  ReadResult result = read_notation(Source("test.passage", text));
+  REQUIRE(result.ok());
+  return std::move(result.score);
+}
+
+std::string text_of(const std::string& notation, const TextStyle& style = {}) {
+  const Score score = score_of(notation);
+  const Analysis analysis = analyse(score);
+  return write_text({"test.passage", score, analysis}, style);
+}
+
+/// From the legend's heading to the caution's.
+std::string legend_of(const std::string& notation) {
+  const std::string text = text_of(notation, {.columns = 1000});
+  const std::size_t begin = text.find("\nlegend\n");
+  if (begin == std::string::npos) return {};
+  return text.substr(begin + 8, text.find("\n\ncaution\n") - begin - 7);
+}
+
+std::string head_of(const std::string& notation) {
+  const std::string text = text_of(notation);
+  return text.substr(0, text.find("\n\n") + 1);
+}
+
+bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("the head names the passage, its composer, source, hands, meter and tempo") {
+  CHECK(head_of("passage: Lantern Street\ncomposer: invented\nsource: a drawer\nmeter: 3/4\n"
+                "tempo: 72\nC4:1") ==
+        "Lantern Street\ninvented \u00B7 a drawer \u00B7 right hand \u00B7 3/4 \u00B7 quarter = "
+        "72\n");
+  CHECK(head_of("hand: left\ntempo: 1/4. = 60.5\nC4:1") ==
+        "test.passage\nleft hand \u00B7 dotted quarter = 60.5\n");
+  CHECK(head_of("RH: C5:1\nLH: C3:1").ends_with("both hands\n"));
+  CHECK(has(text_of("passage: nothing"), "nothing\nno notes\n"));
+}
+
+TEST_CASE("a tempo is named as a musician says it") {
+  struct Case {
+    const char* value;
+    const char* words;
+  };
+  const Case c = GENERATE(
+      Case{"1/1", "whole"}, Case{"1/2", "half"}, Case{"1/4", "quarter"}, Case{"1/8", "eighth"},
+      Case{"1/16", "sixteenth"}, Case{"1/32", "thirty-second"}, Case{"1/2.", "dotted half"},
+      Case{"1/4..", "1/4.."}, Case{"1/8t", "1/8t"}, Case{"5/7", "5/7"}, Case{"1/64", "1/64"});
+  CHECK(has(head_of("tempo: " + std::string(c.value) + " = 60\nC4:1"),
+            std::string(c.words) + " = 60\n"));
+}
+
+TEST_CASE("the totals count what the analysis counts") {
+  const std::string text =
+      text_of("C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5 C4:1+E:3+G:5", {.columns = 200});
+  CHECK(has(text,
+            "\ntotals\nright     9 events, 1 preparatory, 3 single, 4 double, 1 level, "
+            "13 swings, 1 crossing, longest run of doubles 3\n"));
+}
+
+TEST_CASE("the legend explains what the report uses, and nothing else") {
+  const std::string plain = legend_of("C4:1 D:2");
+  CHECK(has(plain, "prep = "));
+  CHECK(has(plain, "single = "));
+  CHECK(has(plain, "sup = "));
+  for (const std::string word : {"double", "level", "undetermined", "grace", "rest", "breath",
+                                 "held", "changed", "suggested", "under", "over =", "cross ="}) {
+    CAPTURE(word);
+    CHECK_FALSE(has(plain, word));
+  }
+  CHECK(has(legend_of("C4:1 D:2 E:3"), "double = "));
+  CHECK(has(legend_of("C4:1+E:3+G:5"), "level = "));
+  CHECK(has(legend_of("C4 D:2"), "? = undetermined"));
+  CHECK(has(legend_of("^C4:1 D:2"), "^ = grace note"));
+  CHECK(has(legend_of("C4:1 r"), "r = rest"));
+  CHECK(has(legend_of("C4:1 , D:2"), "comma = breath"));
+  CHECK(has(legend_of("C4:1~ C4"), "~ = held over"));
+  CHECK(has(legend_of("C4:4>1 D:2"), "4>1 = changed"));
+  CHECK(has(legend_of("C4:2? D:3"), "2? = suggested"));
+  CHECK(has(legend_of("E4:3 F:1"), "under = "));
+  CHECK(has(legend_of("F4:1 E:3"), "over = "));
+  CHECK(has(legend_of("F4:5 G:3"), "cross = "));
+}
+
+TEST_CASE("the details give every reason, and only when they are asked for") {
+  const std::string notation = "C4:1 D:2 E4:3+G:5 | F:1";
+  const Score score = score_of(notation);
+  const Analysis analysis = analyse(score);
+  const std::string text = text_of(notation, {.columns = 1000, .detail = true});
+  for (const EventAnalysis& found : analysis.passages[0].lines[0].events) {
+    CAPTURE(found.reason);
+    CHECK(has(text, "  " + found.reason + "\n"));
+    CHECK_FALSE(has(text_of(notation, {.columns = 1000}), found.reason));
+  }
+  CHECK(has(text, "\nright hand, bar 1\n"));
+  CHECK(has(text, "\nright hand, bar 2\n"));
+  CHECK(has(text, "\n  E4:3+G4:5  "));
+}
+
+TEST_CASE("only the chosen bars are shown, and counted") {
+  const Score score = score_of("1/4 C4:1 D:2 | E:3 F:1 | G:2 A:3");
+  const Analysis analysis = only_bars(analyse(score), score, {2, 2});
+  const std::string text = write_text({"test.passage", score, analysis}, {.detail = true});
+  CHECK(has(text, "bar 2"));
+  CHECK_FALSE(has(text, "bar 1"));
+  CHECK_FALSE(has(text, "bar 3"));
+  CHECK(has(text, "2 events"));
+  CHECK_FALSE(has(text, "C4"));
+}
+
+TEST_CASE("the caution stands at the end of every report, once") {
+  const std::string text = text_of("passage: a\nC4:1\npassage: b\nD4:2", {.columns = 1000});
+  CHECK(text.ends_with("\ncaution\n" + std::string(caution()) + "\n"));
+  CHECK(text.find("caution\n") == text.rfind("caution\n"));
+  for (const std::string word :
+       {"medical", "pain", "numbness", "tingling", "teacher", "clinician", "shrink", "music"}) {
+    CAPTURE(word);
+    CHECK(has(std::string(caution()), word));
+  }
+}
