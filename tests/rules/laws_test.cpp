@@ -1,0 +1,263 @@
+#include "catch.hpp"
+#include "fingerturn/analysis.hpp"
+#include "rules/made_lines.hpp"
+#include "rules/random_passage.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+/// What must hold of every passage, whatever its fingers.
+namespace fingerturn {
+namespace {
+
+constexpr int kPassages = 200;
+constexpr std::size_t kEvents = 80;
+
+/// Everything about an event, so that two can be compared and shown.
+std::string all_of(const EventAnalysis& entry) {
+  const std::string side = entry.side ? std::string(name_of(*entry.side)) : "no side";
+  const std::string prepare = entry.prepare ? std::string(name_of(*entry.prepare)) : "none";
+  const std::string swings = entry.swings ? std::to_string(*entry.swings) : "unknown";
+  return "event " + std::to_string(entry.event) + ", number " + std::to_string(entry.index) +
+         ", gesture " + std::to_string(entry.gesture) + ": " +
+         std::string(name_of(entry.rotation)) + ", " + side + ", prepare " + prepare + ", swings " +
+         swings + ", crossing " + std::string(name_of(entry.crossing)) + ", rule " +
+         std::string(entry.rule) + ", " + std::string(name_of(entry.basis)) + ", " + entry.reason;
+}
+
+std::vector<std::string> all_of(const std::vector<EventAnalysis>& entries) {
+  std::vector<std::string> words;
+  for (const EventAnalysis& entry : entries) words.push_back(all_of(entry));
+  return words;
+}
+
+LineAnalysis analysis_of(const Line& line) {
+  return analyse(score_of({line})).passages.at(0).lines.at(0);
+}
+
+/// Calls `check` with many lines of both hands.
+template <typename Check>
+void for_lines_by_chance(const Check& check) {
+  const std::uint64_t seed = seed_of_this_run();
+  INFO("repeat with " << kSeedVariable << "=" << seed);
+  Chance chance(seed);
+  for (int passage = 0; passage < kPassages; ++passage) {
+    for (const Hand hand : {Hand::right, Hand::left}) check(random_line(chance, hand, kEvents));
+  }
+}
+
+/// The image in the other hand. D4 is its own image, and so is every G# and Ab.
+Line mirrored(Line line) {
+  constexpr int kTwiceD4 = 124;
+  line.hand = line.hand == Hand::right ? Hand::left : Hand::right;
+  for (Event& event : line.events) {
+    // The lowest key comes first, and the image turns the order of the keys about.
+    std::reverse(event.notes.begin(), event.notes.end());
+    for (Note& note : event.notes)
+      note.pitch = pitch_with_flats(kTwiceD4 - midi_number(note.pitch));
+  }
+  return line;
+}
+
+std::optional<Direction> other_way(std::optional<Direction> direction) {
+  if (!direction) return std::nullopt;
+  return *direction == Direction::left ? Direction::right : Direction::left;
+}
+
+/// The sentence as the other hand would read it.
+std::string with_left_and_right_exchanged(const std::string& text) {
+  std::string exchanged;
+  for (std::size_t at = 0; at < text.size();) {
+    if (text.compare(at, 5, "right") == 0) {
+      exchanged += "left";
+      at += 5;
+    } else if (text.compare(at, 4, "left") == 0) {
+      exchanged += "right";
+      at += 4;
+    } else {
+      exchanged += text[at++];
+    }
+  }
+  return exchanged;
+}
+
+EventAnalysis in_the_other_hand(EventAnalysis entry) {
+  entry.prepare = other_way(entry.prepare);
+  entry.reason = with_left_and_right_exchanged(entry.reason);
+  return entry;
+}
+
+TEST_CASE("a passage and its mirror image in the other hand turn alike, left and right exchanged",
+          "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    const Line image = mirrored(line);
+    std::vector<EventAnalysis> expected = analysis_of(line).events;
+    std::transform(expected.begin(), expected.end(), expected.begin(), in_the_other_hand);
+    REQUIRE(all_of(analysis_of(image).events) == all_of(expected));
+  });
+}
+
+TEST_CASE("the mirror image of a mirror image is the passage", "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    const Line again = mirrored(mirrored(line));
+    REQUIRE(again.hand == line.hand);
+    REQUIRE(all_of(analysis_of(again).events) == all_of(analysis_of(line).events));
+  });
+}
+
+TEST_CASE("the same side is the other direction in the other hand", "[rules][laws]") {
+  for (const Side side : {Side::toward_fifth, Side::toward_thumb}) {
+    CHECK(other_way(direction_of(Hand::right, side)) == direction_of(Hand::left, side));
+  }
+  CHECK(direction_of(Hand::right, Side::toward_fifth) == Direction::right);
+}
+
+TEST_CASE("an octave higher or lower nothing changes", "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    for (const int octaves : {-1, 1}) {
+      Line shifted = line;
+      for (Event& event : shifted.events) {
+        for (Note& note : event.notes) {
+          note.pitch.octave = static_cast<std::int8_t>(note.pitch.octave + octaves);
+        }
+      }
+      REQUIRE(all_of(analysis_of(shifted).events) == all_of(analysis_of(line).events));
+    }
+  });
+}
+
+TEST_CASE("the same passage gives the same analysis each time", "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    REQUIRE(all_of(analysis_of(line).events) == all_of(analysis_of(line).events));
+  });
+}
+
+TEST_CASE("a passage after a long rest changes nothing before it", "[rules][laws]") {
+  constexpr int kBarsOfRest = 8;
+  std::optional<Line> before;
+  for_lines_by_chance([&](Line line) {
+    if (before) {
+      const std::vector<std::string> alone = all_of(analysis_of(*before).events);
+      Line joined = *before;
+      for (int bar = 1; bar <= kBarsOfRest; ++bar) {
+        Event rest;
+        rest.bar = before->events.back().bar + bar;
+        joined.events.push_back(rest);
+      }
+      for (Event event : line.events) {
+        event.bar += joined.events.back().bar;
+        joined.events.push_back(std::move(event));
+      }
+      std::vector<std::string> now = all_of(analysis_of(joined).events);
+      REQUIRE(now.size() == alone.size() + analysis_of(line).events.size());
+      now.resize(alone.size());
+      REQUIRE(now == alone);
+    }
+    before = std::move(line);
+  });
+}
+
+Totals counted(const std::vector<EventAnalysis>& entries) {
+  const auto count = [&](Rotation rotation) {
+    return static_cast<std::size_t>(std::count_if(
+        entries.begin(), entries.end(),
+        [rotation](const EventAnalysis& entry) { return entry.rotation == rotation; }));
+  };
+  Totals totals;
+  totals.events = entries.size();
+  totals.preparatory = count(Rotation::preparatory);
+  totals.single_rotations = count(Rotation::single_rotation);
+  totals.double_rotations = count(Rotation::double_rotation);
+  totals.level = count(Rotation::level);
+  totals.undetermined = count(Rotation::undetermined);
+  totals.swings = 2 * totals.preparatory + totals.single_rotations + 2 * totals.double_rotations;
+  for (std::size_t first = 0; first < entries.size(); ++first) {
+    std::size_t last = first;
+    while (last < entries.size() && entries[last].rotation == Rotation::double_rotation) ++last;
+    totals.longest_double_run = std::max(totals.longest_double_run, last - first);
+    if (entries[first].crossing != Crossing::none) ++totals.crossings;
+  }
+  return totals;
+}
+
+TEST_CASE("the totals are what a second count gives", "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    const LineAnalysis analysis = analysis_of(line);
+    const bool same = analysis.totals == counted(analysis.events);
+    REQUIRE(same);
+  });
+}
+
+TEST_CASE("bars taken out of an analysis keep their events, and are counted anew",
+          "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    const Score score = score_of({line});
+    const BarRange bars{line.events[kEvents / 4].bar, line.events[kEvents / 2].bar};
+    const Analysis whole = analyse(score);
+    std::vector<EventAnalysis> expected;
+    for (const EventAnalysis& entry : whole.passages[0].lines[0].events) {
+      if (bars.contains(line.events[entry.event].bar)) expected.push_back(entry);
+    }
+    const LineAnalysis cut = only_bars(whole, score, bars).passages.at(0).lines.at(0);
+    REQUIRE(all_of(cut.events) == all_of(expected));
+    const bool same = cut.totals == counted(expected);
+    REQUIRE(same);
+  });
+}
+
+TEST_CASE("every swing comes from the side opposite to the one that is played", "[rules][laws]") {
+  std::size_t prepared = 0;
+  for_lines_by_chance([&](const Line& line) {
+    for (const EventAnalysis& entry : analysis_of(line).events) {
+      const bool two_swings = entry.swings == 2;
+      REQUIRE(entry.prepare.has_value() == (two_swings && entry.side.has_value()));
+      if (!entry.prepare) continue;
+      REQUIRE(entry.prepare == other_way(direction_of(line.hand, *entry.side)));
+      ++prepared;
+    }
+  });
+  CHECK(prepared > 0);
+}
+
+TEST_CASE("a single changes the side and a double keeps it", "[rules][laws]") {
+  std::size_t singles = 0;
+  std::size_t doubles = 0;
+  for_lines_by_chance([&](const Line& line) {
+    const std::vector<EventAnalysis> events = analysis_of(line).events;
+    REQUIRE(events.front().rotation != Rotation::single_rotation);
+    REQUIRE(events.front().rotation != Rotation::double_rotation);
+    for (std::size_t at = 1; at < events.size(); ++at) {
+      const bool single = events[at].rotation == Rotation::single_rotation;
+      const bool twice = events[at].rotation == Rotation::double_rotation;
+      if (!single && !twice) continue;
+      REQUIRE(events[at].gesture == events[at - 1].gesture);
+      REQUIRE((events[at].side == events[at - 1].side) == twice);
+      if (single) REQUIRE((events[at].side && events[at - 1].side));
+      ++(single ? singles : doubles);
+    }
+  });
+  CHECK(singles > 0);
+  CHECK(doubles > 0);
+}
+
+TEST_CASE("a gesture opens with a preparatory, level or undetermined event, and nowhere else",
+          "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    const std::vector<EventAnalysis> events = analysis_of(line).events;
+    for (std::size_t at = 0; at < events.size(); ++at) {
+      const bool opens = at == 0 || events[at].gesture != events[at - 1].gesture;
+      if (at > 0) REQUIRE(events[at].gesture <= events[at - 1].gesture + 1);
+      if (events[at].rotation == Rotation::preparatory) REQUIRE(opens);
+      if (events[at].rotation == Rotation::level) REQUIRE(opens);
+      if (opens) REQUIRE(events[at].crossing == Crossing::none);
+    }
+  });
+}
+
+}  // namespace
+}  // namespace fingerturn
