@@ -1,10 +1,10 @@
-#include <benchmark/benchmark.h>
+#include "fingerturn/fingerturn.hpp"
 
 #include <array>
 #include <string>
 #include <string_view>
 
-#include "fingerturn/fingerturn.hpp"
+#include <benchmark/benchmark.h>
 
 /// Time for each note at each stage of the way from text to report, at three sizes. What a stage
 /// costs for a note should not depend on how many there are.

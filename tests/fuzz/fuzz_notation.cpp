@@ -1,0 +1,32 @@
+#include "score_properties.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+
+namespace {
+
+using namespace fingerturn;
+using namespace fingerturn::properties;
+
+void check(const Source& source) {
+  const ReadResult read = read_notation(source);
+  expect_sound(read.diagnostics, source);
+  expect_sound(read.score, source);
+  if (!read.ok()) return;
+  expect_round_trip(read.score);
+  const std::string json = expect_reports(read.score);
+  expect(expect_reports(read_notation(source).score) == json,
+         "the same input gives the same bytes");
+  for (const Hand hand : {Hand::right, Hand::left}) expect_reports(only_hand(read.score, hand));
+  const Score bars = only_bars(read.score, {2, 3});
+  expect_round_trip(bars);
+  expect_reports(bars);
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  check(Source("fuzz.passage", std::string(data, data + size)));
+  return 0;
+}

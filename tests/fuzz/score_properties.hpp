@@ -1,0 +1,114 @@
+#pragma once
+
+#include "expect.hpp"
+#include "fingerturn/fingerturn.hpp"
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+
+#include <nlohmann/json.hpp>
+
+/// What holds for everything that a reader makes of any bytes.
+namespace fingerturn::properties {
+
+inline void expect_in_source(Span span, const Source& source) {
+  expect(span.begin <= span.end, "a span begins before it ends");
+  expect(span.end <= source.text().size(), "a span lies in the source");
+}
+
+/// Text for a terminal: nothing in it that a terminal acts on.
+inline void expect_printable(std::string_view text) {
+  expect(std::none_of(text.begin(), text.end(),
+                      [](unsigned char byte) {
+                        return (byte < 0x20 && byte != '\n' && byte != '\t') || byte == 0x7f;
+                      }),
+         "no control characters in messages and reports");
+}
+
+inline void expect_sound(const Diagnostics& diagnostics, const Source& source) {
+  std::size_t errors = 0;
+  std::size_t last_begin = 0;
+  for (const Diagnostic& diagnostic : diagnostics.kept) {
+    expect_in_source(diagnostic.span, source);
+    expect(last_begin <= diagnostic.span.begin, "diagnostics stand in the order of the source");
+    last_begin = diagnostic.span.begin;
+    expect(!diagnostic.code.empty() && !diagnostic.message.empty(), "a diagnostic says something");
+    if (diagnostic.severity == Severity::error) ++errors;
+  }
+  const std::size_t all = diagnostics.errors + diagnostics.warnings;
+  expect(diagnostics.kept.size() == std::min(all, kMostDiagnostics),
+         "as many kept as there is room");
+  expect(errors == std::min(diagnostics.errors, kMostDiagnostics), "errors push warnings out");
+  const std::string text = render(source, diagnostics);
+  expect(text.empty() == (all == 0), "diagnostics render to text");
+  expect_printable(text);
+}
+
+inline void expect_sound(const Score& score, const Source& source) {
+  for (const Passage& passage : score.passages) {
+    for (const Line& line : passage.lines) {
+      for (const Event& event : line.events) {
+        expect_in_source(event.span, source);
+        for (const Note& note : event.notes) expect_in_source(note.span, source);
+      }
+    }
+  }
+}
+
+inline void expect_sound(const LineAnalysis& analysis, const Line& line) {
+  const auto struck = std::count_if(line.events.begin(), line.events.end(),
+                                    [](const Event& event) { return event.struck_count() > 0; });
+  const Totals& totals = analysis.totals;
+  expect(analysis.hand == line.hand, "an analysis is of its line's hand");
+  expect(analysis.events.size() == static_cast<std::size_t>(struck),
+         "every struck event is analysed");
+  expect(totals.events == analysis.events.size(), "the totals count every event");
+  expect(totals.preparatory + totals.single_rotations + totals.double_rotations + totals.level +
+                 totals.undetermined ==
+             totals.events,
+         "every event is of one kind");
+}
+
+inline void expect_sound(const Analysis& analysis, const Score& score) {
+  expect(analysis.passages.size() == score.passages.size(), "every passage is analysed");
+  for (std::size_t passage = 0; passage < score.passages.size(); ++passage) {
+    const auto& lines = score.passages[passage].lines;
+    expect(analysis.passages[passage].lines.size() == lines.size(), "every line is analysed");
+    for (std::size_t line = 0; line < lines.size(); ++line) {
+      expect_sound(analysis.passages[passage].lines[line], lines[line]);
+    }
+  }
+}
+
+/// All reports of a score are well formed; gives the JSON.
+inline std::string expect_reports(const Score& score) {
+  const Analysis analysis = analyse(score);
+  expect_sound(analysis, score);
+  const Report report{"fuzz.passage", score, analysis};
+  for (const TextStyle& style :
+       {TextStyle{}, TextStyle{.columns = 0, .ascii = true, .detail = true}}) {
+    const std::string text = write_text(report, style);
+    expect(text.ends_with('\n'), "a text report ends with a line feed");
+    expect_printable(text);
+  }
+  const std::string json = write_json(report);
+  expect(nlohmann::json::accept(json), "the JSON report is JSON");
+  const std::string lines = write_jsonl(report);
+  expect(static_cast<std::size_t>(std::count(lines.begin(), lines.end(), '\n')) ==
+             score.passages.size(),
+         "JSON lines has a line for each passage");
+  return json;
+}
+
+/// What write_passage wrote reads back as an equal score, and writes the same bytes again.
+inline void expect_round_trip(const Score& score) {
+  const std::string written = write_passage(score);
+  const Source source("written.passage", written);
+  const ReadResult again = read_notation(source);
+  expect(again.ok(), "what was written reads back without errors");
+  expect(again.score == score, "what was written reads back as an equal score");
+  expect(write_passage(again.score) == written, "writing again gives the same bytes");
+}
+
+}  // namespace fingerturn::properties

@@ -1,0 +1,74 @@
+#!/usr/bin/env bash
+# check_structure.sh must be able to fail: takes a small tree without offences, commits one offence
+# at a time and expects it to be found.
+set -uo pipefail
+
+check="$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)/check_structure.sh"
+work="$(mktemp -d)"
+trap 'rm -rf "$work"' EXIT
+tree="$work/tree"
+failures=0
+
+make_tree() {
+  rm -rf "$tree"
+  mkdir -p "$tree"/{include/fingerturn,src/{model,read,rules,report,cli},tests,demo,docs}
+  touch "$tree"/{CMakeLists.txt,DEVELOPERS.md,LICENSE,README.md}
+  touch "$tree"/include/fingerturn/pitch.hpp "$tree"/src/{model,read,rules,report,cli}/a.cpp
+  printf '#include <iostream>\n#include "cli/a.hpp"\n' >"$tree/src/cli/a.cpp"
+  printf '#include "model/a.hpp"\n#include "fingerturn/pitch.hpp"\n' >"$tree/src/rules/a.cpp"
+}
+
+fail() {
+  echo "$1"
+  failures=$((failures + 1))
+}
+
+# expect_offence FILE TEXT MESSAGE: with the text in the file, the check fails with the message.
+expect_offence() {
+  make_tree
+  mkdir -p "$(dirname "$tree/$1")"
+  printf '%b\n' "$2" >>"$tree/$1"
+  local output
+  if output="$(bash "$check" "$tree")"; then
+    fail "not found: $2 in $1"
+  elif [[ "$output" != "$1:"*"$3"* || "$output" == *$'\n'* ]]; then
+    fail "expected for $1 only \"$3\", found: $output"
+  fi
+}
+
+make_tree
+bash "$check" "$tree" || fail "the tree without offences has some"
+
+expect_offence src/model/a.cpp '#include "read/a.hpp"' 'may include only model|fingerturn'
+expect_offence src/read/a.cpp '#include "rules/a.hpp"' 'may include only'
+expect_offence src/rules/a.cpp '#include "report/a.hpp"' 'may include only'
+expect_offence src/rules/a.cpp '#include "a.hpp"' 'may include only'
+expect_offence src/report/a.cpp '# include "read/a.hpp"' 'may include only'
+expect_offence src/report/a.cpp '#include "cli/a.hpp"' 'may include only'
+expect_offence include/fingerturn/pitch.hpp '#include "model/a.hpp"' 'may include only fingerturn'
+expect_offence src/read/a.cpp '#include <rules/a.hpp>' 'in quotes'
+expect_offence src/model/a.cpp '#include <iostream>' 'only src/cli touches'
+expect_offence src/read/a.cpp '#include <sys/stat.h>' 'only src/cli touches'
+expect_offence include/fingerturn/pitch.hpp '#include <filesystem>' 'only src/cli touches'
+expect_offence src/report/a.cpp 'std::cout << "x";' 'never prints'
+expect_offence src/report/a.cpp 'f("printf(") ; std::printf("x");' 'never prints'
+expect_offence src/rules/a.cpp 'std::exit(1);' 'never ends the program'
+expect_offence tests/a.cpp "$(printf 'x\\n%.0s' {1..400})" 'longer than 400 lines'
+expect_offence src/model/util.hpp '' 'tells nothing'
+expect_offence src/read/common.cpp '' 'tells nothing'
+expect_offence notes.txt '' 'does not belong'
+
+make_tree
+rm "$tree/README.md" "$tree/src/read/a.cpp"
+output="$(bash "$check" "$tree")" && fail "nothing missed"
+[[ "$output" == *"src/read:1: no sources"*"README.md:1: missing"* ]] || fail "found: $output"
+
+# What only looks like an offence is none.
+make_tree
+printf 'f("exit(1), std::cout"); // std::cout, exit(1)\nint exited(int);\n' >>"$tree/src/model/a.cpp"
+mkdir "$tree/build"
+touch "$tree/.gitignore"
+bash "$check" "$tree" || fail "an offence where there is none"
+
+echo "failures: $failures"
+[[ $failures -eq 0 ]]

@@ -1,0 +1,105 @@
+#!/usr/bin/env bash
+# Holds the sources to the layers and habits that DEVELOPERS.md describes. Prints each offence as
+# file:line: what is wrong; exit status 1 where there is any.
+#
+#     check_structure.sh ROOT
+set -uo pipefail
+cd "$1" || exit 2
+
+most_lines=400
+top_level="CMakeLists.txt DEVELOPERS.md LICENSE README.md demo docs include src tests"
+# Headers with which a program reaches files, the terminal or the system.
+outside='(iostream|istream|ostream|fstream|syncstream|iomanip|filesystem|cstdio|stdio\.h|csignal|signal\.h|unistd\.h|fcntl\.h|termios\.h|sys/.*|fmt/(os|ostream|color)\.h)'
+# Calls that print or end the program.
+printing='\b(cout|cerr|clog|stdout|stderr)\b|\b(printf|fprintf|puts|fputs|putchar|fmt::print)\s*\('
+ending='\b(exit|_Exit|_exit|quick_exit|abort|terminate)\s*\('
+
+work="$(mktemp -d)"
+trap 'rm -rf "$work"' EXIT
+offences="$work/offences"
+code="$work/code" # the sources without comments and strings
+
+# Each line that comes in is an offence against this rule.
+against() { awk -v rule="$1" '{ print $0 " - " rule }'; }
+
+sources_in() { find "$@" \( -name '*.cpp' -o -name '*.hpp' -o -name '*.in' \) 2>/dev/null | sort; }
+
+strip_sources() {
+  mkdir "$code"
+  sources_in include src | xargs cp --parents --target-directory="$code"
+  sources_in "$code" | xargs sed --in-place --regexp-extended \
+    '/^[[:space:]]*#[[:space:]]*include/!s/"([^"\\]|\\.)*"/""/g; s,//.*,,'
+}
+
+# lines_of FOLDER PATTERN: file:line:text of the code that matches.
+lines_of() { (cd "$code" && grep -s --recursive --line-number --extended-regexp -- "$2" "$1" | sort); }
+
+# only_ours FOLDER PREFIXES: quoted includes begin with one of the prefixes.
+only_ours() {
+  lines_of "$1" '#\s*include\s*"' | grep --invert-match --extended-regexp "include\s*\"($2)/" |
+    against "$1 may include only $2"
+}
+
+layers() {
+  only_ours include 'fingerturn'
+  only_ours src/model 'model|fingerturn'
+  only_ours src/read 'read|model|fingerturn'
+  only_ours src/rules 'rules|model|fingerturn'
+  only_ours src/report 'report|model|fingerturn'
+  # In angle brackets a header of ours would slip past the checks above.
+  for folder in include src; do
+    lines_of "$folder" '#\s*include\s*<(fingerturn|model|read|rules|report|cli)/' |
+      against "our headers are included in quotes"
+  done
+}
+
+library_keeps_to_itself() {
+  for folder in include src/model src/read src/rules src/report; do
+    lines_of "$folder" "#\s*include\s*<$outside>" | against "only src/cli touches files and streams"
+    lines_of "$folder" "$printing" | against "the library never prints"
+    lines_of "$folder" "$ending" | against "the library never ends the program"
+  done
+}
+
+short_files() {
+  find src include tests -type f \( -name '*.?pp' -o -name '*.in' -o -name '*.sh' -o -name '*.py' \
+    -o -name CMakeLists.txt -o -name run \) -exec wc -l {} + 2>/dev/null |
+    awk -v most="$most_lines" '$1 > most && $2 != "total" { print $2 ":" $1 ": longer than " most " lines" }'
+}
+
+telling_names() {
+  find src include tests demo docs 2>/dev/null |
+    grep --extended-regexp '(^|/)(util|utils|utilities|misc|common|helpers?)(\.[^/]*)?$' |
+    sed 's/$/:1: a name that tells nothing/'
+}
+
+# What git knows and does not ignore; where this is no checkout of its own, what is there.
+top_level_entries() {
+  if [[ "$(git rev-parse --show-toplevel 2>/dev/null)" == "$(pwd -P)" ]]; then
+    git ls-files --cached --others --exclude-standard
+  else
+    find . -mindepth 1 -maxdepth 1 -not -name 'build*' -printf '%P\n'
+  fi | cut --delimiter=/ --fields=1 | grep --invert-match '^\.' | sort --unique
+}
+
+tidy_top_level() {
+  local entry
+  comm -3 <(tr ' ' '\n' <<<"$top_level" | sort) <(top_level_entries) | while read -r entry; do
+    if [[ " $top_level " == *" $entry "* ]]; then
+      echo "$entry:1: missing at the top level"
+    else
+      echo "$entry:1: does not belong at the top level"
+    fi
+  done
+}
+
+strip_sources
+for folder in include src/model src/read src/rules src/report src/cli; do
+  [[ -n "$(sources_in "$folder")" ]] || echo "$folder:1: no sources here"
+done >>"$offences"
+{ layers; library_keeps_to_itself; short_files; telling_names; tidy_top_level; } >>"$offences"
+if [[ -s "$offences" ]]; then
+  cat "$offences"
+  exit 1
+fi
+echo "$(sources_in include src | wc -l) sources keep to the structure"
