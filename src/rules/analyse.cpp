@@ -71,7 +71,9 @@ Verdict judge_unknown_step(Hand hand, const Strike& to) {
 Verdict judge_same_finger(Hand hand, std::optional<Side> before, const Strike& from,
                           const Strike& to) {
   const Decided decided{hand, before, kind_of(FingerStep::same, before, before), Crossing::none};
-  return {decided, kSameFingerRule.id, repeats_key(from, to) ? Basis::rule : Basis::convention,
+  // The source speaks of one exertion repeated: the same finger must have struck before.
+  const bool sourced = repeats_key(from, to) && from.arrival.lowest == to.arrival.lowest;
+  return {decided, kSameFingerRule.id, sourced ? Basis::rule : Basis::convention,
           reason_same_finger(decided, from, to)};
 }
 
