@@ -86,6 +86,10 @@ ExitStatus annotate_input(const std::string& path, const AnnotateOptions& option
 }  // namespace
 
 ExitStatus annotate(const AnnotateOptions& options) {
+  if (std::count(options.inputs.begin(), options.inputs.end(), "-") > 1) {
+    say("standard input can be read once only");
+    return ExitStatus::wrong_usage;
+  }
   Output output(options.output);
   if (!output.open(options.inputs)) return ExitStatus::wrong_usage;
   bool any_done = false;

@@ -7,7 +7,6 @@
 #include <string>
 #include <string_view>
 #include <system_error>
-#include <vector>
 
 namespace fingerturn::cli {
 namespace {
@@ -35,6 +34,20 @@ std::optional<BarRange> bar_range(std::string_view text) {
   return BarRange{*first, *last};
 }
 
+/// Lets whole numbers pass that lie between two others.
+CLI::Validator number_from(int least, int most) {
+  const auto check = [least, most](std::string& text) {
+    int number = 0;
+    const char* const end = text.data() + text.size();
+    const auto [stop, problem] = std::from_chars(text.data(), end, number);
+    const bool passes = problem == std::errc{} && stop == end && number >= least && number <= most;
+    return passes ? std::string()
+                  : "expected a number from " + std::to_string(least) + " to " +
+                        std::to_string(most) + ", found \"" + text + "\"";
+  };
+  return CLI::Validator(check, "");
+}
+
 /// An option whose words stand for values.
 template <typename Value>
 CLI::Option* add_choice(CLI::App& command, const std::string& name,
@@ -42,13 +55,13 @@ CLI::Option* add_choice(CLI::App& command, const std::string& name,
                         const std::string& description) {
   const auto choose = [&choices, &value](const std::string& word) { value = choices.at(word); };
   std::string words;
-  std::vector<std::string> names;
-  for (const auto& [word, meaning] : choices) {
-    words += (words.empty() ? "" : "|") + word;
-    names.push_back(word);
-  }
+  for (const auto& [word, meaning] : choices) words += (words.empty() ? "" : "|") + word;
+  const auto check = [&choices, words](const std::string& word) {
+    return choices.contains(word) ? std::string()
+                                  : "expected " + words + ", found \"" + word + "\"";
+  };
   return command.add_option_function<std::string>(name, choose, description)
-      ->check(CLI::IsMember(names).description(""))
+      ->check(check, "")
       ->type_name(words);
 }
 
@@ -66,7 +79,7 @@ void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
           "Show these bars only, as in 5-8; what the bars before prepare still counts")
       ->type_name("FIRST-LAST");
   command.add_option("--passage", options.passage, "Take the passage of this number only, from 1")
-      ->check(CLI::Range(1, kMostPassages).description(""))
+      ->check(number_from(1, kMostPassages))
       ->type_name("N");
 }
 
@@ -78,7 +91,7 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
   command
       .add_option("--columns", options.columns,
                   "Make the text this wide; else as wide as the terminal, or 80")
-      ->check(CLI::Range(kFewestColumns, kMostColumns).description(""))
+      ->check(number_from(kFewestColumns, kMostColumns))
       ->type_name("N");
   add_choice(command, "--color", kColours, options.colour,
              "Colour on a terminal (auto), always or never");

@@ -73,7 +73,7 @@ class TemporaryFile {
 
 }  // namespace
 
-Output::Output(std::string path) : path_(std::move(path)) {}
+Output::Output(std::string path) : path_(path == "-" ? std::string() : std::move(path)) {}
 
 bool Output::fail(std::string_view what, int error_number) {
   const std::string name = path_.empty() ? "standard output" : path_;

@@ -12,7 +12,7 @@ namespace fingerturn::cli {
 /// renamed; so a run that is ended from outside leaves nothing behind.
 class Output {
  public:
-  /// An empty path is standard output.
+  /// An empty path, or "-", is standard output.
   explicit Output(std::string path);
   ~Output() = default;
   Output(const Output&) = delete;

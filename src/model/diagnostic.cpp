@@ -83,6 +83,7 @@ std::string blanks_for(std::string_view text) {
 }
 
 std::string marked_line(const Source& source, const Diagnostic& diagnostic, std::size_t line) {
+  if (source.text().empty()) return {};
   const std::string_view text = source.line_text(line);
   const std::size_t start = source.line_start(line);
   const std::size_t begin = std::min<std::size_t>(diagnostic.span.begin - start, text.size());

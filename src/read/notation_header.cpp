@@ -17,14 +17,6 @@ constexpr std::array<std::string_view, 10> kNames{"passage", "composer", "source
 
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
-std::string lower_case(std::string_view text) {
-  std::string lower;
-  for (const char c : text) {
-    lower += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  }
-  return lower;
-}
-
 /// A letter from A to G with an accidental: with a colon and a finger it is a note.
 bool is_pitch_without_octave(std::string_view word) {
   if (!step_of_letter(word.front())) return false;
@@ -33,21 +25,31 @@ bool is_pitch_without_octave(std::string_view word) {
 
 }  // namespace
 
+std::string lower_case(std::string_view text) {
+  std::string lower;
+  for (const char c : text) {
+    lower += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  }
+  return lower;
+}
+
 std::optional<HeaderLine> header_of(Piece line) noexcept {
   std::size_t length = 0;
   while (length < line.text.size() && (is_letter(line.text[length]) || line.text[length] == '-')) {
     ++length;
   }
   const Piece name = line.part(0, length);
-  if (name.text.empty() || length == line.text.size() || line.text[length] != ':') {
-    return std::nullopt;
-  }
+  const Piece rest = trimmed(line.from(length));
+  if (name.text.empty() || !rest.text.starts_with(':')) return std::nullopt;
   if (is_pitch_without_octave(name.text)) return std::nullopt;
-  HeaderLine header{HeaderName::unknown, name, trimmed(line.from(length + 1))};
+  HeaderLine header{HeaderName::unknown, name, trimmed(rest.from(1))};
   const std::string lower = lower_case(name.text);
   for (std::size_t i = 0; i < kNames.size(); ++i) {
     if (kNames[i] == lower) header.name = static_cast<HeaderName>(i);
   }
+  // A blank before the colon is let pass after a known name only: "r :|" is a rest at a repeat.
+  const bool blank_before_colon = rest.begin > name.begin + length;
+  if (blank_before_colon && header.name == HeaderName::unknown) return std::nullopt;
   return header;
 }
 

@@ -54,7 +54,10 @@ class NoteReader {
   }
 
   bool fail_letter() {
-    const bool german = next() == 'H' || next() == 'h';
+    const bool is_h = next() == 'H' || next() == 'h';
+    const std::string_view after = rest_.text.substr(1);
+    const bool german = is_h && (after.empty() || is_digit(after.front()) || after.front() == ':' ||
+                                 after.front() == '~');
     return fail("note", word_, "a note from A to G",
                 german ? "the note called H in German is B here"
                        : "a note is a letter, its octave and a finger, as in C4:1 or Bb3:2");
@@ -171,13 +174,18 @@ class NoteReader {
   Reporter& reporter_;
 };
 
-void warn_of_shared_keys(const NoteWord& read, Piece word, Reporter& reporter) {
-  for (std::size_t i = 1; i < read.notes.size(); ++i) {
-    if (midi_number(read.notes[i].pitch) != midi_number(read.notes[i - 1].pitch)) continue;
-    reporter.warning("same-key", word.span(),
-                     fmt::format("{} stands twice in one chord", to_string(read.notes[i].pitch)));
-    return;
-  }
+/// A hand strikes a key once: of notes on the same key the first counts. `notes` are in the order
+/// of their keys.
+void keep_one_on_each_key(std::vector<Note>& notes, Reporter& reporter) {
+  const auto same_key = [&reporter](const Note& kept, const Note& again) {
+    if (midi_number(kept.pitch) != midi_number(again.pitch)) return false;
+    reporter.warning("same-key", again.span,
+                     fmt::format("expected each key once in a chord, found {} again; the first "
+                                 "counts",
+                                 to_string(again.pitch)));
+    return true;
+  };
+  notes.erase(std::unique(notes.begin(), notes.end(), same_key), notes.end());
 }
 
 std::vector<Piece> members_of(Piece chord) {
@@ -224,7 +232,7 @@ std::optional<NoteWord> read_note_word(Piece word, std::optional<Pitch>& running
   std::stable_sort(read.notes.begin(), read.notes.end(), [](const Note& left, const Note& right) {
     return midi_number(left.pitch) < midi_number(right.pitch);
   });
-  warn_of_shared_keys(read, word, reporter);
+  keep_one_on_each_key(read.notes, reporter);
   return read;
 }
 

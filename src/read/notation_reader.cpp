@@ -35,6 +35,13 @@ bool report_bad_byte(Piece piece, Reporter& reporter) {
   return true;
 }
 
+/// Whether a word begins as a line of notes does.
+bool is_hand_prefix(std::string_view word) {
+  const std::optional<HeaderLine> header = header_of({word, 0});
+  return header &&
+         (header->name == HeaderName::right_hand || header->name == HeaderName::left_hand);
+}
+
 /// Goes through the lines of a source in their order.
 class NotationReader {
  public:
@@ -47,7 +54,7 @@ class NotationReader {
       read_line(trimmed(without_comment(line)));
     }
     finish_passage();
-    if (score_.passages.empty()) {
+    if (score_.passages.empty() && reporter_.errors() == 0) {
       reporter_.warning("no-notes", {}, "expected a passage, found none in this file");
     }
     return {std::move(score_), reporter_.take()};
@@ -147,8 +154,9 @@ class NotationReader {
   }
 
   void read_hand(Piece value, Piece line) {
-    if (value.text == "right" || value.text == "left") {
-      return builder(line.span()).choose_hand(value.text == "right" ? Hand::right : Hand::left);
+    const std::string hand = lower_case(value.text);
+    if (hand == "right" || hand == "left") {
+      return builder(line.span()).choose_hand(hand == "right" ? Hand::right : Hand::left);
     }
     reporter_.error("hand", value.text.empty() ? line.span() : value.span(),
                     fmt::format("expected right or left, found {}", quoted(value.text)),
@@ -204,7 +212,11 @@ class NotationReader {
 
   void read_word(Piece word, PassageBuilder& passage) {
     const char first = word.text.front();
-    if (first >= '0' && first <= '9') {
+    if (is_hand_prefix(word.text)) {
+      reporter_.error("hand-place", word.span(),
+                      fmt::format("expected notes of the same hand, found {}", quoted(word.text)),
+                      "RH: and LH: stand at the beginning of a line");
+    } else if (first >= '0' && first <= '9') {
       if (const auto value = read_note_value(word, reporter_)) passage.current().value = value;
     } else if (first == 'r' || first == 'R') {
       read_rest(word, passage);
@@ -217,9 +229,8 @@ class NotationReader {
     if (word.text.size() == 1) return passage.add_rest(word.span());
     reporter_.error("rest", word.span(),
                     fmt::format("expected a rest, r, found {}", quoted(word.text)),
-                    word.text.find(':') == std::string_view::npos
-                        ? "the value of a rest stands before it, as in 1/4 r"
-                        : "RH: and LH: stand at the beginning of a line");
+                    word.text[1] == ':' ? "a rest has no finger"
+                                        : "the value of a rest stands before it, as in 1/4 r");
   }
 
   const Source& source_;

@@ -116,7 +116,7 @@ Passage PassageBuilder::finish(Reporter& reporter) {
                    "different ones in this passage");
   }
   check_bars(passage_, reporter);
-  if (!has_notes(passage_)) {
+  if (!has_notes(passage_) && reporter.errors() == 0) {
     reporter.warning("no-notes", place_, "expected notes in this passage, found none");
   }
   return std::move(passage_);

@@ -5,6 +5,7 @@
 namespace fingerturn {
 
 std::string quoted(std::string_view found) {
+  if (found.empty()) return "nothing";
   constexpr std::size_t kMostShown = 24;
   std::size_t end = 0;
   for (std::size_t shown = 0; shown < kMostShown && end < found.size(); ++shown) {

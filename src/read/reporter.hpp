@@ -20,6 +20,7 @@ class Reporter {
     diagnostics_.add(
         {Severity::warning, std::string(code), span, std::move(message), std::move(hint)});
   }
+  [[nodiscard]] std::size_t errors() const noexcept { return diagnostics_.errors; }
   [[nodiscard]] Diagnostics take() {
     diagnostics_.sort();
     return std::move(diagnostics_);
@@ -29,7 +30,7 @@ class Reporter {
   Diagnostics diagnostics_;
 };
 
-/// What was found, in quotation marks, cut short where it is long.
+/// What was found, in quotation marks, cut short where it is long; "nothing" where it is empty.
 std::string quoted(std::string_view found);
 
 /// The span of `length` bytes at `begin`.

@@ -113,7 +113,8 @@ std::string write_text(const Report& report, const TextStyle& wanted) noexcept {
     text += '\n' + emphasised("legend", Emphasis::strong, style.colour) + '\n' + legend;
   }
   text += '\n' + emphasised("caution", Emphasis::strong, style.colour) + '\n';
-  return text + wrapped("", caution(), style.columns);
+  text += wrapped("", caution(), style.columns);
+  return report.score.passages.empty() ? text.substr(1) : text;
 }
 
 }  // namespace fingerturn

@@ -1,6 +1,6 @@
 #include "report/text_grid.hpp"
 
-#include "model/wrap.hpp"
+#include "model/utf8.hpp"
 #include "report/text_rows.hpp"
 
 #include <algorithm>
@@ -119,15 +119,14 @@ std::string draw_row(std::string_view label, Emphasis label_emphasis, const Syst
     const Section& section = system[s];
     for (std::size_t i = 0; i < section.columns.size(); ++i) {
       const Cell cell = cell_of(s, i);
-      const std::string text = padded(cell.text, section.widths[i]);
-      const std::size_t end = text.find_last_not_of(' ') + 1;
       const std::size_t gap = i + 1 < section.columns.size() ? 1 : 0;
-      if (end > 0) {
+      const std::size_t length = count_code_points(cell.text);
+      if (length > 0) {
         row += std::string(blanks, ' ');
-        row += emphasised(std::string_view(text).substr(0, end), cell.emphasis, style.colour);
+        row += emphasised(cell.text, cell.emphasis, style.colour);
         blanks = 0;
       }
-      blanks += text.size() - end + gap;
+      blanks += section.widths[i] - std::min(section.widths[i], length) + gap;
     }
   }
   return row + '\n';
