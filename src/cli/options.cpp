@@ -45,7 +45,7 @@ CLI::Validator number_from(int least, int most) {
                   : "expected a number from " + std::to_string(least) + " to " +
                         std::to_string(most) + ", found \"" + text + "\"";
   };
-  return CLI::Validator(check, "");
+  return {check, ""};
 }
 
 /// An option whose words stand for values.

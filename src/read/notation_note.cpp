@@ -143,7 +143,8 @@ class NoteReader {
 
   bool fail_finger(Piece found, std::size_t digits) {
     std::string hint = "write one digit after the colon, as in F:4, or :? where it is not known";
-    const bool two_fingers = digits == 2 && found.text.find_first_of("06789") == found.text.npos;
+    const bool two_fingers =
+        digits == 2 && found.text.find_first_of("06789") == std::string_view::npos;
     if (two_fingers) {
       hint = fmt::format("write a silent change of finger as {}>{}", found.text[0], found.text[1]);
     }

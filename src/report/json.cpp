@@ -1,4 +1,5 @@
 #include "fingerturn/report.hpp"
+#include "report/json_text.hpp"
 
 #include <iterator>
 #include <optional>
@@ -6,7 +7,6 @@
 #include <string_view>
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 /// JSON as docs/analysis.schema.json describes it. Text that a user wrote is escaped by the JSON
 /// library; the events, whose words are all our own, are written straight into the result, since
@@ -14,15 +14,8 @@
 namespace fingerturn {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
 /// How the document is laid out: on one line, or with an event on each.
 enum class Layout : std::uint8_t { lines, one_line };
-
-std::string json_text(std::string_view text) {
-  constexpr int kNoIndent = -1;
-  return Json(text).dump(kNoIndent, ' ', false, Json::error_handler_t::replace);
-}
 
 std::string text_or_null(std::string_view text) { return text.empty() ? "null" : json_text(text); }
 
@@ -187,7 +180,7 @@ void add_passage(std::string& out, const Passage& passage, const PassageAnalysis
   const std::string meter = passage.meters.empty() ? "" : to_string(passage.meters.front().value);
   const std::string tempo = passage.tempos.empty()
                                 ? "null"
-                                : Json(passage.tempos.front().value.quarters_per_minute()).dump();
+                                : json_number(passage.tempos.front().value.quarters_per_minute());
   fmt::format_to(std::back_inserter(out),
                  R"({{"title":{},"composer":{},"meter":{},"tempo":{},{}"hands":[)",
                  text_or_null(passage.title), text_or_null(passage.composer), text_or_null(meter),

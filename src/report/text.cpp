@@ -100,9 +100,12 @@ std::string passage_text(const Report& report, std::size_t number, const TextSty
 
 }  // namespace
 
-std::string write_text(const Report& report, const TextStyle& wanted) noexcept {
-  TextStyle style = wanted;
-  style.columns = std::max(style.columns, kFewestColumns);
+std::string write_text(const Report& report, const TextStyle& style) noexcept {
+  if (style.columns < kFewestColumns) {
+    TextStyle wider = style;
+    wider.columns = kFewestColumns;
+    return write_text(report, wider);
+  }
   std::string text;
   for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
     if (i > 0) text += '\n';

@@ -61,7 +61,7 @@ on_terminal() {
   status=$?
   tr --delete '\r' <typescript >out
 }
-if command -v script >/dev/null; then
+if script --quiet --return --command true /dev/null </dev/null >/dev/null 2>&1; then
   on_terminal 50 annotate long.passage
   status_is 0
   coloured
@@ -85,5 +85,5 @@ if command -v script >/dev/null; then
   on_terminal 40 explain side
   holds "explain keeps to the terminal" test "$(widest out)" -le 40
 else
-  echo "SKIPPED: script of bsdutils is not there: terminals"
+  echo "SKIPPED: script of bsdutils, or a place for terminals, is not there: terminals"
 fi
