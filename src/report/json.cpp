@@ -1,7 +1,6 @@
 #include "fingerturn/report.hpp"
 #include "report/json_text.hpp"
 
-#include <iterator>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -163,7 +162,7 @@ std::string_view line_break(Layout layout, std::size_t depth) {
 }
 
 void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, Layout layout) {
-  fmt::format_to(std::back_inserter(out), R"({{"hand":"{}","events":[)", to_string(line.hand));
+  out += fmt::format(R"({{"hand":"{}","events":[)", to_string(line.hand));
   bool first = true;
   for (const EventAnalysis& entry : analysis.events) {
     if (!first) out += ',';
@@ -171,8 +170,8 @@ void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, 
     add_event(out, line, entry);
     first = false;
   }
-  fmt::format_to(std::back_inserter(out), R"(],{}"totals":{},"watch":[]}})", line_break(layout, 5),
-                 totals_text(analysis.totals));
+  out += fmt::format(R"(],{}"totals":{},"watch":[]}})", line_break(layout, 5),
+                     totals_text(analysis.totals));
 }
 
 void add_passage(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
@@ -181,16 +180,15 @@ void add_passage(std::string& out, const Passage& passage, const PassageAnalysis
   const std::string tempo = passage.tempos.empty()
                                 ? "null"
                                 : json_number(passage.tempos.front().value.quarters_per_minute());
-  fmt::format_to(std::back_inserter(out),
-                 R"({{"title":{},"composer":{},"meter":{},"tempo":{},{}"hands":[)",
-                 text_or_null(passage.title), text_or_null(passage.composer), text_or_null(meter),
-                 tempo, line_break(layout, 3));
+  out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"tempo":{},{}"hands":[)",
+                     text_or_null(passage.title), text_or_null(passage.composer),
+                     text_or_null(meter), tempo, line_break(layout, 3));
   for (std::size_t i = 0; i < passage.lines.size(); ++i) {
     if (i > 0) out += ',';
     out += line_break(layout, 4);
     add_hand(out, passage.lines[i], analysis.lines[i], layout);
   }
-  fmt::format_to(std::back_inserter(out), R"(],{}"together":null}})", line_break(layout, 3));
+  out += fmt::format(R"(],{}"together":null}})", line_break(layout, 3));
 }
 
 /// About as many bytes as the report will take, so that it need not be moved as it grows.
@@ -205,8 +203,7 @@ std::size_t expected_size(const Report& report) {
 }
 
 void add_opening(std::string& out, std::string_view source_name, Layout layout) {
-  fmt::format_to(
-      std::back_inserter(out),
+  out += fmt::format(
       R"({{"format":"fingerturn-analysis","version":1,"source":{},{}"caution":{},{}"passages":[)",
       json_text(source_name), line_break(layout, 1), json_text(caution()), line_break(layout, 1));
 }
