@@ -3,7 +3,7 @@
 #include "report/note_words.hpp"
 
 #include <algorithm>
-#include <map>
+#include <deque>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -51,6 +51,7 @@ std::string event_text(const Event& event) {
 
 /// What a hand plays in one bar, and whether a bar line closes it.
 struct BarText {
+  std::int32_t bar = 0;
   std::string text;
   bool closed = false;
 };
@@ -60,11 +61,13 @@ class LineWriter {
  public:
   explicit LineWriter(const Line& line) : line_(line) {}
 
-  std::map<std::int32_t, BarText> write() {
-    std::map<std::int32_t, BarText> bars;
+  /// The bars in their order.
+  std::deque<BarText> write() {
+    std::deque<BarText> bars;
     for (std::size_t i = 0; i < line_.events.size(); ++i) {
       const Event& event = line_.events[i];
-      BarText& bar = bars[event.bar];
+      if (bars.empty() || bars.back().bar != event.bar) bars.push_back({event.bar, {}, false});
+      BarText& bar = bars.back();
       add_bar_line(i, bar);
       add_event(i, bar.text);
       last_bar_ = &bar;
@@ -160,7 +163,7 @@ class PassageWriter {
   explicit PassageWriter(const Passage& passage) : passage_(passage) {
     for (const Line& line : passage.lines) hands_.push_back({line.hand, LineWriter(line).write()});
     for (const HandText& hand : hands_) {
-      for (const auto& [bar, text] : hand.bars) bars_.push_back(bar);
+      for (const BarText& bar : hand.bars) bars_.push_back(bar.bar);
     }
     std::sort(bars_.begin(), bars_.end());
     bars_.erase(std::unique(bars_.begin(), bars_.end()), bars_.end());
@@ -183,9 +186,16 @@ class PassageWriter {
  private:
   struct HandText {
     Hand hand = Hand::right;
-    std::map<std::int32_t, BarText> bars;
+    std::deque<BarText> bars;
+    std::size_t next_bar = 0;      ///< the place in `bars` of the first that is not written yet
     std::string pending = {};      ///< the line of notes that is being filled
     std::int32_t natural_bar = 1;  ///< the number the reader would give to the next bar
+
+    /// What the hand plays in a bar that comes next; null where it plays nothing there.
+    [[nodiscard]] const BarText* text_of(std::int32_t bar) const {
+      const bool is_next = next_bar < bars.size() && bars[next_bar].bar == bar;
+      return is_next ? &bars[next_bar] : nullptr;
+    }
   };
 
   void write_head() {
@@ -226,24 +236,25 @@ class PassageWriter {
 
   [[nodiscard]] bool needs_number(std::int32_t bar) const {
     return std::any_of(hands_.begin(), hands_.end(), [bar](const HandText& hand) {
-      return hand.bars.contains(bar) && hand.natural_bar != bar;
+      return hand.text_of(bar) != nullptr && hand.natural_bar != bar;
     });
   }
 
   void add_bar(std::int32_t bar) {
     constexpr std::size_t kLineLength = 76;
     const bool full = std::any_of(hands_.begin(), hands_.end(), [bar](const HandText& hand) {
-      const auto found = hand.bars.find(bar);
-      return found != hand.bars.end() && !hand.pending.empty() &&
-             hand.pending.size() + found->second.text.size() > kLineLength;
+      const BarText* text = hand.text_of(bar);
+      return text != nullptr && !hand.pending.empty() &&
+             hand.pending.size() + text->text.size() > kLineLength;
     });
     if (full) flush();
     for (HandText& hand : hands_) {
-      const auto found = hand.bars.find(bar);
-      if (found == hand.bars.end()) continue;
+      const BarText* text = hand.text_of(bar);
+      if (text == nullptr) continue;
       if (!hand.pending.empty()) hand.pending += ' ';
-      hand.pending += found->second.text;
-      if (found->second.closed) hand.natural_bar = bar + 1;
+      hand.pending += text->text;
+      if (text->closed) hand.natural_bar = bar + 1;
+      ++hand.next_bar;
     }
   }
 
