@@ -35,6 +35,9 @@ enum class Direction : std::uint8_t { left, right };
 /// Fingers that pass one another (docs/rules.md, 3).
 enum class Crossing : std::uint8_t { none, thumb_under, finger_over_thumb, finger_crossing };
 
+/// How loudly a finding speaks: for information, to be careful with, or likely to strain the hand.
+enum class Level : std::uint8_t { info, caution, strain };
+
 struct EventAnalysis {
   std::size_t event = 0;    ///< the event's place in Line::events
   std::size_t index = 0;    ///< its number among the struck events of the line, from 0
@@ -49,9 +52,21 @@ struct EventAnalysis {
   std::string reason;  ///< one sentence for the player
 };
 
+/// One thing in a line that deserves a look (docs/rules.md, 5). It makes no medical claim.
+struct Finding {
+  std::string_view rule;  ///< the id of the rule that found it; its sources are the rule's
+  Level level = Level::info;
+  std::size_t event = 0;  ///< the event's place in Line::events
+  std::size_t index = 0;  ///< its number among the struck events of the line, from 0
+  std::string message;    ///< one sentence for the player
+
+  friend bool operator==(const Finding&, const Finding&) = default;
+};
+
 /// Counts over the events of a line.
 struct Totals {
   std::size_t events = 0;
+  std::size_t fingered = 0;  ///< events whose every struck note has a finger
   std::size_t preparatory = 0;
   std::size_t single_rotations = 0;
   std::size_t double_rotations = 0;
@@ -67,6 +82,7 @@ struct Totals {
 struct LineAnalysis {
   Hand hand = Hand::right;
   std::vector<EventAnalysis> events;
+  std::vector<Finding> watch;  ///< in the order of the events
   Totals totals;
 };
 
@@ -97,6 +113,7 @@ std::string_view name_of(Side side) noexcept;
 std::string_view name_of(Direction direction) noexcept;
 std::string_view name_of(Crossing crossing) noexcept;  ///< "none" where nothing crosses
 std::string_view name_of(Basis basis) noexcept;
+std::string_view name_of(Level level) noexcept;
 /// What the forearm does: "supination" toward the fifth finger, "pronation" toward the thumb.
 std::string_view forearm_of(Side side) noexcept;
 

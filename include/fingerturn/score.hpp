@@ -17,7 +17,7 @@
 ///     right.events.at(0).notes.at(0).finger;   // 2
 ///
 /// Two scores are equal when they say the same music. The spans, which only say where it was
-/// written, take no part in the comparison.
+/// written, and what a reader remarked take no part in the comparison.
 namespace fingerturn {
 
 enum class Hand : std::uint8_t { right, left };
@@ -31,9 +31,12 @@ struct Note {
   Pitch pitch;
   std::optional<Finger> finger;    ///< the finger that strikes; none where none is written
   std::vector<Finger> changes_to;  ///< silent changes on the held key, in their order
-  bool suggested = false;          ///< the fingering is a suggestion, not one that was given
-  bool tied = false;               ///< tied to the next note on the same key
-  bool held = false;               ///< a tied continuation: the key is down already, not struck
+  /// Other fingers that the source offers for the striking one. They are kept for the reports and
+  /// not analysed, and take no part in comparisons.
+  std::vector<Finger> alternatives;
+  bool suggested = false;  ///< the fingering is a suggestion, not one that was given
+  bool tied = false;       ///< tied to the next note on the same key
+  bool held = false;       ///< a tied continuation: the key is down already, not struck
   Span span;
 
   friend bool operator==(const Note& left, const Note& right) noexcept;
@@ -117,8 +120,11 @@ struct Passage {
   std::vector<FromBar<Meter>> meters;  ///< in the order of their bars
   std::vector<FromBar<Tempo>> tempos;  ///< in the order of their bars
   std::vector<Line> lines;
+  /// What its reader decided where the source left a choice, such as which staff is which hand:
+  /// whole sentences for the reports.
+  std::vector<std::string> remarks;
 
-  friend bool operator==(const Passage&, const Passage&) = default;
+  friend bool operator==(const Passage& left, const Passage& right) noexcept;
 };
 
 struct Score {

@@ -33,6 +33,12 @@ bool operator==(const Event& left, const Event& right) noexcept {
          left.breath_after == right.breath_after;
 }
 
+bool operator==(const Passage& left, const Passage& right) noexcept {
+  return left.title == right.title && left.composer == right.composer &&
+         left.source == right.source && left.reach_semitones == right.reach_semitones &&
+         left.meters == right.meters && left.tempos == right.tempos && left.lines == right.lines;
+}
+
 std::size_t Event::struck_count() const noexcept {
   return static_cast<std::size_t>(
       std::count_if(notes.begin(), notes.end(), [](const Note& note) { return !note.held; }));

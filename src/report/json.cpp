@@ -78,6 +78,11 @@ void add_note(std::string& out, const Line& line, std::size_t event, const Note&
     if (i > 1) out += ',';
     add_number(out, fingers[i]);
   }
+  out += R"(],"alternatives":[)";
+  for (std::size_t i = 0; i < note.alternatives.size(); ++i) {
+    if (i > 0) out += ',';
+    add_number(out, note.alternatives[i]);
+  }
   out += R"(],"suggested":)";
   out += note.suggested ? "true}" : "false}";
 }
@@ -161,6 +166,19 @@ std::string_view line_break(Layout layout, std::size_t depth) {
   return layout == Layout::one_line ? std::string_view{} : kBreak.substr(0, 1 + depth);
 }
 
+void add_watch_list(std::string& out, const Line& line, const LineAnalysis& analysis,
+                    Layout layout) {
+  bool first = true;
+  for (const Finding& finding : analysis.watch) {
+    if (!first) out += ',';
+    first = false;
+    out += fmt::format(
+        R"({}{{"code":"{}","level":"{}","bar":{},"event":{},"message":{},"source":{}}})",
+        line_break(layout, 6), finding.rule, name_of(finding.level), line.events[finding.event].bar,
+        finding.index, finding.message, find_rule(finding.rule)->sources);
+  }
+}
+
 void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, Layout layout) {
   out += fmt::format(R"({{"hand":"{}","events":[)", to_string(line.hand));
   bool first = true;
@@ -170,8 +188,10 @@ void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, 
     add_event(out, line, entry);
     first = false;
   }
-  out += fmt::format(R"(],{}"totals":{},"watch":[]}})", line_break(layout, 5),
-                     totals_text(analysis.totals));
+  out += fmt::format(R"(],{}"totals":{},{}"watch":[)", line_break(layout, 5),
+                     totals_text(analysis.totals), line_break(layout, 5));
+  add_watch_list(out, line, analysis, layout);
+  out += "]}";
 }
 
 void add_passage(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
@@ -180,9 +200,14 @@ void add_passage(std::string& out, const Passage& passage, const PassageAnalysis
   const std::string tempo = passage.tempos.empty()
                                 ? "null"
                                 : json_number(passage.tempos.front().value.quarters_per_minute());
-  out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"tempo":{},{}"hands":[)",
+  out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"tempo":{},"remarks":[)",
                      text_or_null(passage.title), text_or_null(passage.composer),
-                     text_or_null(meter), tempo, line_break(layout, 3));
+                     text_or_null(meter), tempo);
+  for (std::size_t i = 0; i < passage.remarks.size(); ++i) {
+    if (i > 0) out += ',';
+    out += json_text(passage.remarks[i]);
+  }
+  out += fmt::format(R"(],{}"hands":[)", line_break(layout, 3));
   for (std::size_t i = 0; i < passage.lines.size(); ++i) {
     if (i > 0) out += ',';
     out += line_break(layout, 4);

@@ -54,7 +54,11 @@ std::string head_text(const Report& report, const Passage& passage, const TextSt
   parts.push_back(hands_words(passage));
   if (!passage.meters.empty()) parts.push_back(to_string(passage.meters.front().value));
   if (!passage.tempos.empty()) parts.push_back(tempo_words(passage.tempos.front().value));
-  return text + joined_lines(parts, style);
+  text += joined_lines(parts, style);
+  for (const std::string& remark : passage.remarks) {
+    text += wrapped("", printable(remark), style.columns);
+  }
+  return text;
 }
 
 ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis) {
@@ -95,7 +99,7 @@ std::string passage_text(const Report& report, std::size_t number, const TextSty
   }
   text += '\n' + emphasised("totals", Emphasis::strong, style.colour) + '\n';
   for (const ShownLine& line : lines) text += totals_text(*line.analysis, style);
-  return text;
+  return text + watch_text(lines, style);
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include "rules/side.hpp"
 #include "rules/strike.hpp"
 #include "rules/totals.hpp"
+#include "rules/watch_list.hpp"
 
 #include <algorithm>
 #include <span>
@@ -143,7 +144,8 @@ LineAnalysis analyse_line(const Line& line) {
     const auto [begin, end] = gestures[number];
     add_gesture(Strikes(strikes).subspan(begin, end - begin), number, analysis);
   }
-  analysis.totals = totals_of(analysis.events);
+  analysis.watch = watch_list(line, strikes);
+  analysis.totals = totals_of(line, analysis.events);
   return analysis;
 }
 
@@ -164,10 +166,12 @@ Analysis only_bars(Analysis analysis, const Score& score, BarRange bars) {
     for (std::size_t l = 0; l < analysis.passages[p].lines.size(); ++l) {
       LineAnalysis& line = analysis.passages[p].lines[l];
       const Line& written = score.passages[p].lines[l];
-      std::erase_if(line.events, [&](const EventAnalysis& entry) {
-        return !bars.contains(written.events[entry.event].bar);
-      });
-      line.totals = totals_of(line.events);
+      const auto is_outside = [&](const auto& found) {
+        return !bars.contains(written.events[found.event].bar);
+      };
+      std::erase_if(line.events, is_outside);
+      std::erase_if(line.watch, is_outside);
+      line.totals = totals_of(written, line.events);
     }
   }
   return analysis;

@@ -5,12 +5,16 @@
 #include "rules/strike.hpp"
 
 #include <optional>
+#include <span>
+#include <vector>
 
 namespace fingerturn {
 
 inline constexpr Rule kMissingFingerRule{
     "missing-finger", "2.8", "Missing fingers",
-    "An event with a finger missing is undetermined. No guess is made.", "Our convention."};
+    "An event with a finger missing is undetermined. No guess is made. The watch list names each "
+    "row of neighbouring events with fingers missing once, for information.",
+    "Our convention."};
 
 inline constexpr Rule kAfterMissingRule{
     "after-missing", "2.8", "After a missing finger",
@@ -22,5 +26,9 @@ inline constexpr Rule kAfterMissingRule{
 
 /// Rule 2.8: the side that a single thumb or fifth finger has by itself; none for all others.
 std::optional<Side> side_of_outer_finger(const Strike& strike) noexcept;
+
+/// Rule 2.8: adds a finding for each row of neighbouring events with fingers missing.
+void find_missing_fingers(const Line& line, std::span<const Strike> strikes,
+                          std::vector<Finding>& findings);
 
 }  // namespace fingerturn

@@ -65,6 +65,18 @@ std::string_view name_of(Basis basis) noexcept {
   return "none";
 }
 
+std::string_view name_of(Level level) noexcept {
+  switch (level) {
+    case Level::caution:
+      return "caution";
+    case Level::strain:
+      return "strain";
+    case Level::info:
+      break;
+  }
+  return "info";
+}
+
 std::string_view forearm_of(Side side) noexcept {
   return side == Side::toward_fifth ? "supination" : "pronation";
 }

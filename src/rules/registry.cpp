@@ -1,4 +1,5 @@
 #include "fingerturn/rule.hpp"
+#include "rules/chord_fingers.hpp"
 #include "rules/crossing.hpp"
 #include "rules/first_note.hpp"
 #include "rules/gesture.hpp"
@@ -15,12 +16,12 @@ namespace {
 
 /// All rules, in the order in which `explain` and docs/rules.md give them.
 constexpr std::array kRules{
-    kEventRule,          kGestureRule,      kSideRule,
-    kSideChangesRule,    kSideStaysRule,    kFirstNoteRule,
-    kFirstNoteAloneRule, kLevelRule,        kDoubleNoteRule,
-    kSameFingerRule,     kSilentChangeRule, kMissingFingerRule,
-    kAfterMissingRule,   kThumbUnderRule,   kFingerOverThumbRule,
-    kFingerCrossingRule,
+    kEventRule,          kGestureRule,        kSideRule,
+    kSideChangesRule,    kSideStaysRule,      kFirstNoteRule,
+    kFirstNoteAloneRule, kLevelRule,          kDoubleNoteRule,
+    kSameFingerRule,     kSilentChangeRule,   kMissingFingerRule,
+    kAfterMissingRule,   kThumbUnderRule,     kFingerOverThumbRule,
+    kFingerCrossingRule, kOneFingerTwiceRule, kCrossedInChordRule,
 };
 
 }  // namespace

@@ -21,13 +21,19 @@ std::size_t& count_of(Totals& totals, Rotation rotation) {
   return totals.undetermined;
 }
 
+bool is_fingered(const Event& event) {
+  return std::all_of(event.notes.begin(), event.notes.end(),
+                     [](const Note& note) { return note.held || note.finger; });
+}
+
 }  // namespace
 
-Totals totals_of(std::span<const EventAnalysis> events) noexcept {
+Totals totals_of(const Line& line, std::span<const EventAnalysis> events) noexcept {
   Totals totals;
   std::size_t run = 0;
   for (const EventAnalysis& event : events) {
     ++totals.events;
+    if (is_fingered(line.events[event.event])) ++totals.fingered;
     ++count_of(totals, event.rotation);
     totals.swings += static_cast<std::size_t>(event.swings.value_or(0));
     if (event.crossing != Crossing::none) ++totals.crossings;

@@ -6,7 +6,7 @@
 
 namespace fingerturn {
 
-/// Counts the events of a line.
-Totals totals_of(std::span<const EventAnalysis> events) noexcept;
+/// Counts over these events of a line.
+Totals totals_of(const Line& line, std::span<const EventAnalysis> events) noexcept;
 
 }  // namespace fingerturn

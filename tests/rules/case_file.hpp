@@ -25,6 +25,8 @@
 ///     crossing           thumb-under, finger-over-thumb, finger-crossing
 ///     rules, basis       the rule that decided, and rule, convention or none
 ///     reason 3           the whole sentence about the third event
+///     watch              event:level:rule for each finding, "-" alone for none
+///     finding 1          the whole sentence of the first finding
 ///     shows              further rules that the case is about
 ///     warnings           the codes of the warnings that the notes bring; without it there are none
 ///     remark             anything a reader should know

@@ -64,6 +64,7 @@ class Comparison {
     compare_row("rules", [](const EventAnalysis& e) { return e.rule; });
     compare_row("basis", [](const EventAnalysis& e) { return name_of(e.basis); });
     compare_reasons();
+    compare_watch_list();
     check_shown_rules();
     return std::move(failures_);
   }
@@ -125,6 +126,26 @@ class Comparison {
       } else {
         compare(row.name, row.value, events()[number - 1].reason);
       }
+    }
+  }
+
+  /// Words such as 3:info:missing-finger, and the whole sentences in the rows `finding N`.
+  void compare_watch_list() {
+    const std::vector<Finding>& watch = result_.analysis.watch;
+    Words found;
+    for (const Finding& finding : watch) {
+      found.push_back(std::to_string(finding.index + 1) + ':' +
+                      std::string(name_of(finding.level)) + ':' + std::string(finding.rule));
+    }
+    if (found.empty()) found.emplace_back(kNone);
+    if (case_.has("watch"))
+      compare("watch", joined(words_of_row(case_.row("watch"))), joined(found));
+    constexpr std::string_view kFinding = "finding ";
+    for (const Row& row : case_.rows) {
+      if (!row.name.starts_with(kFinding)) continue;
+      const std::size_t number = std::stoul(row.name.substr(kFinding.size()));
+      compare(row.name, row.value,
+              number == 0 || number > watch.size() ? "none" : watch[number - 1].message);
     }
   }
 
