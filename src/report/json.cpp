@@ -175,7 +175,7 @@ void add_watch_list(std::string& out, const Line& line, const LineAnalysis& anal
     out += fmt::format(
         R"({}{{"code":"{}","level":"{}","bar":{},"event":{},"message":{},"source":{}}})",
         line_break(layout, 6), finding.rule, name_of(finding.level), line.events[finding.event].bar,
-        finding.index, finding.message, find_rule(finding.rule)->sources);
+        finding.index, json_text(finding.message), json_text(find_rule(finding.rule)->sources));
   }
 }
 
