@@ -5,6 +5,8 @@
 #include "fingerturn/source.hpp"
 
 #include <cstddef>
+#include <cstdint>
+#include <optional>
 
 namespace fingerturn {
 
@@ -13,18 +15,53 @@ namespace fingerturn {
 struct ReadResult {
   Score score;
   Diagnostics diagnostics;
+  /// The text that the spans point into, where that is not the source itself: what was packed in
+  /// an .mxl container or written in UTF-16 or Latin-1, as UTF-8.
+  std::optional<Source> unpacked;
 
   [[nodiscard]] bool ok() const noexcept { return diagnostics.errors == 0; }
 };
 
-/// The largest source a reader takes, in bytes; a larger one is an error ("too-large").
-inline constexpr std::size_t kLargestSource = std::size_t{16} * 1024 * 1024;
+/// The text that the spans of a result point into: `source`, or what was unpacked from it.
+const Source& text_read(const ReadResult& result, const Source& source) noexcept;
 
-/// Reads the passage notation (docs/notation.md). Any bytes may come in: nothing throws, and time
-/// and memory grow in proportion to the source.
+/// The forms in which music comes in.
+enum class SourceForm : std::uint8_t { notation, musicxml, packed_musicxml };
+
+/// Tells the form by what the source holds and, where that does not tell, by its name (.musicxml,
+/// .xml, .mxl; all else is notation).
+SourceForm form_of(const Source& source) noexcept;
+
+/// The largest sources the readers take, in bytes; a larger one is an error ("too-large"). What is
+/// packed may unpack to the same size.
+inline constexpr std::size_t kLargestNotation = std::size_t{16} * 1024 * 1024;
+inline constexpr std::size_t kLargestMusicXml = std::size_t{128} * 1024 * 1024;
+
+/// What a score leaves open and its user decides.
+struct ReadOptions {
+  std::optional<Hand> hand;  ///< the hand of a part with one staff; none: by its clef
+  std::optional<int> part;   ///< the number of the part to read, from 1; none: those for keyboard
+};
+
+/// Reads a source of any form. Any bytes may come in: nothing throws, and time and memory grow in
+/// proportion to the source.
+///
+///     const Source source("etude.musicxml", bytes);
+///     const ReadResult result = read(source);
+///     if (!result.ok()) std::cerr << render(text_read(result, source), result.diagnostics);
+ReadResult read(const Source& source, const ReadOptions& options = {}) noexcept;
+
+/// Reads the passage notation (docs/notation.md).
 ///
 ///     ReadResult result = read_notation(Source("warmup.passage", "C4:1 D:2 E:3"));
-///     if (!result.ok()) std::cerr << render(source, result.diagnostics);
 ReadResult read_notation(const Source& source) noexcept;
+
+/// Reads MusicXML (W3C Community Group, version 4.0 and earlier), partwise or timewise, as text in
+/// UTF-8, UTF-16 or Latin-1 or packed in an .mxl container. Each keyboard instrument becomes a
+/// passage; its remarks say how parts and staves became hands. The span of a note is the
+/// beginning of its element, "<note".
+///
+///     ReadResult result = read_musicxml(source, {.hand = Hand::left});
+ReadResult read_musicxml(const Source& source, const ReadOptions& options = {}) noexcept;
 
 }  // namespace fingerturn

@@ -72,10 +72,10 @@ ExitStatus annotate_input(const std::string& path, const AnnotateOptions& option
                           Output& output) {
   const std::optional<Source> source = read_input(path);
   if (!source) return ExitStatus::input_failed;
-  ReadResult read = read_notation(*source);
-  say_text(render(*source, read.diagnostics));
-  if (!read.ok()) return ExitStatus::input_failed;
-  const std::optional<Score> score = chosen_part(std::move(read.score), source->name(), options);
+  ReadResult result = read(*source, {options.hand, options.part});
+  say_text(render(text_read(result, *source), result.diagnostics));
+  if (!result.ok()) return ExitStatus::input_failed;
+  const std::optional<Score> score = chosen_part(std::move(result.score), source->name(), options);
   if (!score) return ExitStatus::wrong_usage;
   const bool parted = options.format == Format::text || options.format == Format::passage;
   if (parted && !first) output.write("\n");

@@ -21,6 +21,7 @@ struct AnnotateOptions {
   std::optional<Hand> hand;      ///< none for both
   std::optional<BarRange> bars;  ///< none for all
   std::optional<int> passage;    ///< from 1; none for all
+  std::optional<int> part;       ///< of a MusicXML score, from 1; none for those for keyboard
   bool ascii = false;
   bool detail = false;
   std::optional<int> columns;  ///< none for the terminal's width

@@ -26,7 +26,7 @@ OpenFile open_input(const std::string& path) {
 std::optional<std::string> read_all(std::FILE* file) {
   std::string text;
   std::array<char, 65536> block{};
-  while (text.size() <= kLargestSource) {
+  while (text.size() <= kLargestMusicXml) {
     const std::size_t count = std::fread(block.data(), 1, block.size(), file);
     text.append(block.data(), count);
     if (count < block.size()) break;

@@ -68,7 +68,8 @@ CLI::Option* add_choice(CLI::App& command, const std::string& name,
 void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
   static const std::map<std::string, std::optional<Hand>> kHands{
       {"both", std::nullopt}, {"left", Hand::left}, {"right", Hand::right}};
-  add_choice(command, "--hand", kHands, options.hand, "Show this hand only");
+  add_choice(command, "--hand", kHands, options.hand,
+             "Show this hand only; a MusicXML part of one staff is taken as this hand's");
   command
       .add_option_function<std::string>(
           "--bars",
@@ -79,6 +80,12 @@ void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
           "Show these bars only, as in 5-8; what the bars before prepare still counts")
       ->type_name("FIRST-LAST");
   command.add_option("--passage", options.passage, "Take the passage of this number only, from 1")
+      ->check(number_from(1, kMostPassages))
+      ->type_name("N");
+  command
+      .add_option("--part", options.part,
+                  "Of a MusicXML score take the part of this number only, from 1; else those for "
+                  "keyboard")
       ->check(number_from(1, kMostPassages))
       ->type_name("N");
 }
@@ -108,8 +115,10 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
       program.add_subcommand("annotate", "Say for every note of a passage how the forearm turns");
   command->group("Commands");
   command
-      ->add_option("FILE", options.inputs,
-                   "Files in the passage notation (docs/notation.md); - is standard input")
+      ->add_option(
+          "FILE", options.inputs,
+          "Files in the passage notation (docs/notation.md) or in MusicXML (.musicxml, .xml, "
+          ".mxl); - is standard input")
       ->required()
       ->type_name("");
   add_choice(*command, "--format", kFormats, options.format,

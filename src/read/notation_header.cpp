@@ -1,10 +1,10 @@
 #include "read/notation_header.hpp"
 
 #include "model/accidental.hpp"
+#include "model/lower_case.hpp"
 #include "model/nearest_word.hpp"
 
 #include <array>
-#include <cctype>
 #include <cstddef>
 #include <string>
 
@@ -24,14 +24,6 @@ bool is_pitch_without_octave(std::string_view word) {
 }
 
 }  // namespace
-
-std::string lower_case(std::string_view text) {
-  std::string lower;
-  for (const char c : text) {
-    lower += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  }
-  return lower;
-}
 
 std::optional<HeaderLine> header_of(Piece line) noexcept {
   std::size_t length = 0;

@@ -33,9 +33,6 @@ struct HeaderLine {
 /// The header at the beginning of a line, in any case; none where the line holds notes.
 std::optional<HeaderLine> header_of(Piece line) noexcept;
 
-/// The text with ASCII letters made small, as header names and hands are compared.
-std::string lower_case(std::string_view text);
-
 /// The header name that was probably meant; empty where none is close.
 std::string_view nearest_header(std::string_view written_name);
 

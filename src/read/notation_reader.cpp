@@ -1,4 +1,5 @@
 #include "fingerturn/read.hpp"
+#include "model/lower_case.hpp"
 #include "model/utf8.hpp"
 #include "read/notation_header.hpp"
 #include "read/notation_lexer.hpp"
@@ -48,7 +49,7 @@ class NotationReader {
   explicit NotationReader(const Source& source) : source_(source) {}
 
   ReadResult read() {
-    if (!is_notation()) return {{}, reporter_.take()};
+    if (!is_notation()) return {{}, reporter_.take(), {}};
     for (std::size_t number = 1; number <= source_.line_count(); ++number) {
       const Piece line{source_.line_text(number), source_.line_start(number)};
       read_line(trimmed(without_comment(line)));
@@ -57,17 +58,17 @@ class NotationReader {
     if (score_.passages.empty() && reporter_.errors() == 0) {
       reporter_.warning("no-notes", {}, "expected a passage, found none in this file");
     }
-    return {std::move(score_), reporter_.take()};
+    return {std::move(score_), reporter_.take(), {}};
   }
 
  private:
   /// Whether the source may be notation at all; if not, one message says so instead of many.
   bool is_notation() {
     const std::string_view text = source_.text();
-    if (text.size() > kLargestSource) {
+    if (text.size() > kLargestNotation) {
       reporter_.error(
           "too-large", {},
-          fmt::format("expected at most {} bytes, found {}", kLargestSource, text.size()),
+          fmt::format("expected at most {} bytes, found {}", kLargestNotation, text.size()),
           "divide the passages among several files");
     } else if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
       reporter_.error("not-utf8", span_at(0, 2), "expected UTF-8, found UTF-16",

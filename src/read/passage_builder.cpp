@@ -3,6 +3,7 @@
 #include "model/ties.hpp"
 #include "model/timeline.hpp"
 #include "read/bar_check.hpp"
+#include "read/bar_lines.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -11,13 +12,6 @@
 
 namespace fingerturn {
 namespace {
-
-/// Two bar lines with nothing between them are one; a repeat sign outdoes a plain line.
-BarLineStyle merged(BarLineStyle earlier, BarLineStyle later) {
-  const bool both = earlier == BarLineStyle::repeat_end && later == BarLineStyle::repeat_start;
-  if (both) return BarLineStyle::repeat_both;
-  return std::max(earlier, later);
-}
 
 bool has_notes(const Passage& passage) {
   for (const Line& line : passage.lines) {
@@ -64,13 +58,7 @@ void PassageBuilder::add_breath() {
 
 void PassageBuilder::add_bar_line(BarLineStyle style) {
   HandInProgress& hand = current();
-  std::vector<BarLine>& bar_lines = hand.line.bar_lines;
-  const std::size_t place = hand.line.events.size();
-  if (!bar_lines.empty() && bar_lines.back().before_event == place) {
-    bar_lines.back().style = merged(bar_lines.back().style, style);
-  } else if (place > 0 || style != BarLineStyle::single) {
-    bar_lines.push_back({place, style});
-  }
+  append_bar_line(hand.line, style);
   if (!hand.bar_has_events) return;
   hand.bar = hand.next_bar.value_or(hand.bar + 1);
   hand.next_bar.reset();

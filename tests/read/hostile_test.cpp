@@ -52,7 +52,7 @@ Totals totals_after_all_reports(const Score& score) {
 }  // namespace
 
 TEST_CASE("hostile: a source that is larger than a reader takes") {
-  const Read read = read_text(std::string(kLargestSource + 1, '|'));
+  const Read read = read_text(std::string(kLargestNotation + 1, '|'));
   CHECK(messages_of(read) ==
         "hostile.passage:1:1: error: expected at most 16777216 bytes, found 16777217 [too-large]\n"
         "  " +
@@ -64,7 +64,7 @@ TEST_CASE("hostile: a source that is larger than a reader takes") {
 }
 
 TEST_CASE("hostile: the largest source, of nothing but bar lines") {
-  const Read read = read_text(std::string(kLargestSource, '|'));
+  const Read read = read_text(std::string(kLargestNotation, '|'));
   CHECK(read.result.ok());
   CHECK(read.result.diagnostics.warnings == 1);
   CHECK(read.result.score.passages.at(0).lines.empty());

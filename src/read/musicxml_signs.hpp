@@ -1,0 +1,22 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+
+#include <optional>
+
+#include <pugixml.hpp>
+
+/// The signs of a measure that are no notes.
+namespace fingerturn {
+
+/// The time signature of an `attributes` element; several beats with one value are added up.
+/// Nothing for a missing or free meter, and for one that is none.
+std::optional<Meter> meter_in(pugi::xml_node attributes);
+
+/// The tempo of a `direction` or `sound` element: its metronome mark, else what it sounds at.
+std::optional<Tempo> tempo_in(pugi::xml_node element);
+
+/// How a `barline` element divides the bars.
+BarLineStyle bar_line_style(pugi::xml_node bar_line);
+
+}  // namespace fingerturn

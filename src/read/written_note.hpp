@@ -1,0 +1,71 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// A part of a score as it is written, before it is known which hand plays what.
+namespace fingerturn {
+
+/// Times within a measure are counted in ticks, of which a quarter note has
+/// WrittenPart::ticks_per_quarter, so that every written time is a whole number of them.
+using Ticks = std::int64_t;
+
+struct WrittenNote {
+  Note note;
+  Ticks tick = 0;             ///< from the beginning of its measure
+  Ticks duration = 0;         ///< 0 for a grace note
+  std::uint32_t measure = 0;  ///< its place in WrittenPart::measures
+  std::uint32_t voice = 0;    ///< the number of its voice in the part
+  std::uint32_t staff = 1;    ///< from 1, the highest
+  /// How many finger numbers stand on it without saying what they are to one another.
+  std::uint32_t stacked_fingers = 0;
+  bool in_chord = false;  ///< struck with the note before it
+  bool grace = false;
+  bool breath_after = false;
+};
+
+struct WrittenMeasure {
+  std::int32_t bar = 1;        ///< the number of the bar
+  bool continues_bar = false;  ///< the second part of a bar that is written in two
+  std::int32_t beat_type = 4;  ///< of the meter that holds
+  Ticks length = 0;            ///< as long as its longest voice
+  std::optional<Meter> meter;  ///< where it changes
+  std::optional<Tempo> tempo;  ///< where it changes
+  BarLineStyle left = BarLineStyle::single;
+  BarLineStyle right = BarLineStyle::single;
+  Span span;
+};
+
+/// A voice of a part. Where it plays two things at a time it is really two voices of one name, one
+/// on each staff.
+struct WrittenVoice {
+  std::uint32_t measure = 0;  ///< where it played last
+  Ticks end = 0;              ///< in that measure, up to where it has played
+  bool doubled = false;
+};
+
+/// Something wrong with a note, which is reported once its hand is known.
+struct NoteProblem {
+  std::size_t note = 0;  ///< its place in WrittenPart::notes
+  std::string_view code;
+  Span span;
+  std::string message;
+  std::string hint;
+};
+
+struct WrittenPart {
+  Ticks ticks_per_quarter = 1;
+  std::vector<WrittenMeasure> measures;
+  std::vector<WrittenNote> notes;  ///< in the order in which they are written
+  std::vector<NoteProblem> problems;
+  std::vector<WrittenVoice> voices;  ///< by their numbers
+  std::uint32_t staff_count = 1;
+};
+
+}  // namespace fingerturn
