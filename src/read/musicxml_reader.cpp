@@ -44,7 +44,7 @@ void join_measures(std::vector<WrittenMeasure>& measures,
 
 std::string title_of(pugi::xml_node score) {
   const std::string work = line_of_text(text_of(score.child("work").child("work-title")));
-  const std::string movement = line_of_text(text_of(score.child("movement-title")));
+  std::string movement = line_of_text(text_of(score.child("movement-title")));
   if (work.empty() || work == movement) return movement;
   return movement.empty() ? work : work + ", " + movement;
 }
