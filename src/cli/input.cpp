@@ -37,15 +37,23 @@ std::optional<std::string> read_all(std::FILE* file) {
 
 }  // namespace
 
-std::optional<Source> read_input(const std::string& path) {
-  const std::string name = path == "-" ? "standard input" : path;
+Input load_input(const std::string& path) {
+  Input input;
+  input.name = path == "-" ? "standard input" : path;
   const OpenFile file = open_input(path);
   std::optional<std::string> text = file ? read_all(file.get()) : std::nullopt;
-  if (!text) {
-    say(name + ": " + system_message(errno));
-    return std::nullopt;
+  if (text) {
+    input.source.emplace(input.name, std::move(*text));
+  } else {
+    input.problem = system_message(errno);
   }
-  return Source(name, std::move(*text));
+  return input;
+}
+
+std::optional<Source> read_input(const std::string& path) {
+  Input input = load_input(path);
+  if (!input.source) say(input.name + ": " + input.problem);
+  return std::move(input.source);
 }
 
 }  // namespace fingerturn::cli

@@ -114,4 +114,23 @@ const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
   return after == passage.meters.begin() ? nullptr : &std::prev(after)->value;
 }
 
+std::map<std::int32_t, Fraction> onsets_of_bars(const Passage& passage) {
+  std::map<std::int32_t, Fraction> onsets;
+  for (const Line& line : passage.lines) {
+    for (const Event& event : line.events) {
+      if (!event.onset) continue;
+      const auto [bar, is_new] = onsets.try_emplace(event.bar, *event.onset);
+      if (!is_new) bar->second = std::min(bar->second, *event.onset);
+    }
+  }
+  return onsets;
+}
+
+std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept {
+  const std::optional<Fraction> before = product(bar_onset, {-1, 1});
+  const std::optional<Fraction> time = before ? sum(onset, *before) : std::nullopt;
+  const std::optional<Fraction> beats = time ? product(*time, {meter.beat_type, 1}) : std::nullopt;
+  return beats ? sum(*beats, {1, 1}) : std::nullopt;
+}
+
 }  // namespace fingerturn

@@ -1,6 +1,11 @@
 #pragma once
 
+#include "fingerturn/fraction.hpp"
 #include "fingerturn/score.hpp"
+
+#include <cstdint>
+#include <map>
+#include <optional>
 
 namespace fingerturn {
 
@@ -16,5 +21,14 @@ void settle_changes(Passage& passage);
 
 /// The meter that holds in a bar; null where none is known.
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept;
+
+/// When each bar begins: with the earliest onset that any hand has in it. A bar without a known
+/// onset is left out.
+std::map<std::int32_t, Fraction> onsets_of_bars(const Passage& passage);
+
+/// The beat on which something falls that begins at `onset` in a bar that begins at `bar_onset`,
+/// counted from 1 in the meter's beats: half a beat after the second is 5/2. None where 64 bits
+/// cannot hold it.
+std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept;
 
 }  // namespace fingerturn

@@ -24,6 +24,13 @@ prints json --format json
 prints jsonl --format jsonl
 prints passage --format passage
 
+# What it says of all of them together.
+for format in text jsonl; do
+  "$FINGERTURN" check demo --format "$format" >"$here/out" 2>"$here/err"
+  same_files "$here/out" "$golden/check.${format/text/txt}"
+  is_empty "$here/err"
+done
+
 # What it writes as a passage is the same music.
 for passage in demo/*.passage; do
   for format in json text passage; do

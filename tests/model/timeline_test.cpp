@@ -4,6 +4,8 @@
 #include "model/building.hpp"
 
 #include <cstdint>
+#include <limits>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -147,4 +149,30 @@ TEST_CASE("the meter of a bar is the last one before it") {
   CHECK(*meter_in_bar(passage, 4) == Meter{3, 4});
   CHECK(*meter_in_bar(passage, 5) == Meter{6, 8});
   CHECK(*meter_in_bar(passage, 99) == Meter{6, 8});
+}
+
+TEST_CASE("a bar begins with the earliest onset that any hand has in it") {
+  Passage passage = passage_of(
+      {line_of(Hand::right, {note_in(1, kQuarter), note_in(1, kEighth), note_in(2, kQuarter)}),
+       line_of(Hand::left, {note_in(1, kEighth), note_in(3, kEighth), note_in(4, std::nullopt)})});
+  REQUIRE(set_onsets(passage));
+  const std::map<std::int32_t, Fraction> expected{
+      {1, Fraction{}}, {2, Fraction{3, 8}}, {3, Fraction{5, 8}}};
+  CHECK(onsets_of_bars(passage) == expected);
+  // A hand that comes in later in the bar does not move its beginning.
+  passage.lines[0].events.erase(passage.lines[0].events.begin());
+  CHECK(onsets_of_bars(passage) == expected);
+  CHECK(onsets_of_bars(Passage{}).empty());
+}
+
+TEST_CASE("beats are counted from 1 in the notes that the meter counts") {
+  const Meter four{4, 4};
+  CHECK(beat_at(four, {}, {}) == Fraction{1, 1});
+  CHECK(beat_at(four, {}, {3, 8}) == Fraction{5, 2});
+  CHECK(beat_at(four, {7, 1}, {29, 4}) == Fraction{2, 1});
+  CHECK(beat_at({6, 8}, {}, {3, 8}) == Fraction{4, 1});
+  CHECK(beat_at({2, 2}, {}, {1, 12}) == Fraction{7, 6});
+  const std::int64_t most = std::numeric_limits<std::int64_t>::max();
+  CHECK(beat_at(four, {}, {most, 1}) == std::nullopt);
+  CHECK(beat_at(four, {most, 1}, {-most, 1}) == std::nullopt);
 }

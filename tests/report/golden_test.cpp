@@ -52,6 +52,26 @@ std::vector<Golden> goldens_of(const files::path& passage) {
           {name + ".passage", write_passage(result.score)}};
 }
 
+/// What `check` says of all demo passages together.
+std::vector<Golden> goldens_of_check(const std::vector<files::path>& passages) {
+  Golden text{"check.txt", ""};
+  Golden lines{"check.jsonl", ""};
+  std::vector<FileCounts> rows;
+  AllCounts all;
+  for (const files::path& passage : passages) {
+    const Source source("demo/" + passage.filename().string(), text_of_file(passage));
+    const ReadResult read = read_notation(source);
+    const FileCheck found = check(source, read, analyse(read.score));
+    text.text += write_findings(found, std::nullopt);
+    lines.text += write_check_jsonl(found);
+    all.add(found.file);
+    rows.push_back(found.file);
+  }
+  text.text += '\n' + write_counts(rows, all, 80);
+  lines.text += write_check_jsonl(all);
+  return {text, lines};
+}
+
 void write_golden(const Golden& golden) {
   std::ofstream stream(kGolden / golden.file_name, std::ios::binary | std::ios::trunc);
   stream << golden.text;
@@ -96,6 +116,10 @@ TEST_CASE("golden reports of the demo passages") {
       check_golden(golden);
       names.insert(golden.file_name);
     }
+  }
+  for (const Golden& golden : goldens_of_check(passages)) {
+    check_golden(golden);
+    names.insert(golden.file_name);
   }
   for (const auto& entry : files::directory_iterator(kGolden)) {
     INFO("tests/golden/" << entry.path().filename().string() << " belongs to no demo passage");

@@ -1,0 +1,388 @@
+#include "fingerturn/check.hpp"
+
+#include "catch.hpp"
+#include "fingerturn/fingerturn.hpp"
+#include "model/building.hpp"
+#include "report/random_score.hpp"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include <nlohmann/json.hpp>
+
+/// What `check` gathers of a file and how it is written.
+using namespace fingerturn;
+using namespace fingerturn::tests;
+
+namespace {
+
+FileCheck check_text(const std::string& text, const std::string& name = "test.passage") {
+  const Source source(name, text);
+  const ReadResult read = read_notation(source);
+  return check(source, read, read.ok() ? analyse(read.score) : Analysis{});
+}
+
+std::string findings_in(const std::string& text) {
+  return write_findings(check_text(text), std::nullopt);
+}
+
+/// A check with findings that were placed by hand, as in a score.
+FileCheck check_with(std::vector<PlacedFinding> findings, std::vector<std::string> titles) {
+  FileCheck found;
+  found.file.source = "etude.musicxml";
+  found.placing = Placing::bar_and_beat;
+  found.titles = std::move(titles);
+  found.findings = std::move(findings);
+  return found;
+}
+
+PlacedFinding finding_at(std::optional<Hand> hand, std::optional<std::int32_t> bar,
+                         std::optional<Fraction> beat) {
+  PlacedFinding finding;
+  finding.code = "missing-finger";
+  finding.level = Level::caution;
+  finding.passage = bar ? std::optional<std::size_t>(0) : std::nullopt;
+  finding.hand = hand;
+  finding.bar = bar;
+  finding.beat = beat;
+  finding.place = {7, 9};
+  finding.message = "Look here.";
+  return finding;
+}
+
+FileCounts counts_named(const std::string& name, std::size_t events, std::size_t fingered) {
+  FileCounts file;
+  file.source = name;
+  file.counts.totals.events = events;
+  file.counts.totals.fingered = fingered;
+  return file;
+}
+
+AllCounts all_of(const std::vector<FileCounts>& files) {
+  AllCounts all;
+  for (const FileCounts& file : files) all.add(file);
+  return all;
+}
+
+/// The table alone, without legend and caution.
+std::string table_of(const std::vector<FileCounts>& files, int columns = 80) {
+  const std::string text = write_counts(files, all_of(files), columns);
+  return text.substr(0, text.find("\nlegend\n"));
+}
+
+}  // namespace
+
+TEST_CASE("a finding in the notation is told by line and column") {
+  CHECK(findings_in("meter: 2/4\nC4:1+E:1 D:2\n") ==
+        "test.passage:2:1: caution: One finger, the thumb, stands on two notes struck together, "
+        "C4 and E4. [one-finger-twice]\n");
+  CHECK(findings_in("C4:1 D:2\n") == "");
+  // Columns count code points, tabs and all.
+  CHECK(findings_in("passage: \xC3\xA9\nB\xE2\x99\xAD"
+                    "4:1\t \xE2\x99\xAE")
+            .find("test.passage") == std::string::npos);
+  CHECK(findings_in("B\xE2\x99\xAD"
+                    "4:1 C:2 D E:3") ==
+        "test.passage:1:11: info: The finger is missing. [missing-finger]\n");
+}
+
+TEST_CASE("findings come in the order of the source, both hands together") {
+  const FileCheck found =
+      check_text("RH: C4 D:2 | LH: C3 D:4 |\nRH: C4:2 D\nLH: C3:5 E:5+G\npassage: second\nC4\n");
+  std::vector<Place> places;
+  for (const PlacedFinding& finding : found.findings) places.push_back(finding.place);
+  const std::vector<Place> in_order{{1, 5}, {1, 18}, {2, 10}, {3, 10}, {5, 1}};
+  CHECK(places == in_order);
+}
+
+TEST_CASE("a finding knows its passage, hand, bar and beat") {
+  const FileCheck found = check_text(
+      "passage: one\nmeter: 6/8\nRH: 1/8 C4:1 D:2 E:3 r r r | \n"
+      "passage: two\nmeter: 3/4\nRH: 1/4 C4:1 1/8t D:2 E:3 F | 1/4 G:1 A:2 B |\n"
+      "LH: 1/2. C3:5 | 1/2 C3:5 r 1/4 |\npassage: three\nLH: C3:5 D\n");
+  REQUIRE(found.file.error.empty());
+  CHECK(found.titles == std::vector<std::string>{"one", "two", "three"});
+  REQUIRE(found.findings.size() == 3);
+  const PlacedFinding& triplet = found.findings[0];
+  CHECK(triplet.passage == 1U);
+  CHECK(triplet.hand == Hand::right);
+  CHECK(triplet.bar == 1);
+  CHECK(triplet.beat == Fraction{8, 3});
+  CHECK(found.findings[1].bar == 2);
+  CHECK(found.findings[1].beat == Fraction{3, 1});
+  // Without note values there is no beat.
+  CHECK(found.findings[2].passage == 2U);
+  CHECK(found.findings[2].hand == Hand::left);
+  CHECK(found.findings[2].beat == std::nullopt);
+}
+
+TEST_CASE("without a meter there is no beat") {
+  const FileCheck found = check_text("1/4 C4 D:1");
+  REQUIRE(found.findings.size() == 1);
+  CHECK(found.findings[0].bar == 1);
+  CHECK(found.findings[0].beat == std::nullopt);
+}
+
+TEST_CASE("a finger number out of range that was only warned of is for caution") {
+  const Source source("etude.musicxml", "<score> <note/> <note/> </score>");
+  ReadResult read;
+  Event event = event_of(3, Fraction{1, 4}, {note_of("C4")});
+  event.span = {8, 15};
+  Passage passage = passage_of({line_of(Hand::left, {event})});
+  passage.meters = {{1, {4, 4}}};
+  passage.lines[0].events[0].onset = Fraction{};
+  read.score.passages.push_back(passage);
+  read.diagnostics.add({Severity::warning, "finger-range", {9, 11}, "6 is no finger", ""});
+  read.diagnostics.add({Severity::warning, "finger-range", {20, 22}, "7 is no finger", ""});
+  read.diagnostics.add({Severity::warning, "other", {20, 22}, "something else", ""});
+  const FileCheck found = check(source, read, analyse(read.score));
+  CHECK(write_findings(found, std::nullopt) ==
+        "etude.musicxml: bar 3, left hand, beat 1: info: The finger is missing. "
+        "[missing-finger]\n"
+        "etude.musicxml: bar 3, left hand, beat 1: caution: 6 is no finger [finger-range]\n"
+        "etude.musicxml:1:21: caution: 7 is no finger [finger-range]\n");
+  CHECK(found.file.counts.info == 1);
+  CHECK(found.file.counts.caution == 2);
+  CHECK(found.file.counts.strain == 0);
+}
+
+TEST_CASE("errors are no findings") {
+  CHECK_FALSE(is_finding({Severity::error, "finger-range", {}, "", ""}));
+  CHECK_FALSE(is_finding({Severity::warning, "no-notes", {}, "", ""}));
+  CHECK(is_finding({Severity::warning, "finger-range", {}, "", ""}));
+}
+
+TEST_CASE("a place in a score leaves out what is not known") {
+  const std::vector<std::string> one{""};
+  const auto line = [](const FileCheck& found) { return write_findings(found, std::nullopt); };
+  CHECK(line(check_with({finding_at(Hand::right, 12, Fraction{5, 2})}, one)) ==
+        "etude.musicxml: bar 12, right hand, beat 2.5: caution: Look here. [missing-finger]\n");
+  CHECK(line(check_with({finding_at(Hand::left, 0, std::nullopt)}, one)) ==
+        "etude.musicxml: bar 0, left hand: caution: Look here. [missing-finger]\n");
+  CHECK(line(check_with({finding_at(std::nullopt, std::nullopt, std::nullopt)}, one)) ==
+        "etude.musicxml:7:9: caution: Look here. [missing-finger]\n");
+}
+
+TEST_CASE("of several passages in a score each is named") {
+  const PlacedFinding finding = finding_at(Hand::right, 2, Fraction{1, 1});
+  CHECK(write_findings(check_with({finding}, {"The\x1B ferry", "b"}), std::nullopt) ==
+        "etude.musicxml: passage 1 (The\xEF\xBF\xBD ferry), bar 2, right hand, beat 1: caution: "
+        "Look here. [missing-finger]\n");
+  CHECK(write_findings(check_with({finding}, {"", "b"}), std::nullopt) ==
+        "etude.musicxml: passage 1, bar 2, right hand, beat 1: caution: Look here. "
+        "[missing-finger]\n");
+}
+
+TEST_CASE("beats have at most three decimals") {
+  const auto beat = [](Fraction value) {
+    const std::string text =
+        write_findings(check_with({finding_at(Hand::right, 1, value)}, {""}), std::nullopt);
+    const std::size_t begin = text.find("beat ") + 5;
+    return text.substr(begin, text.find(':', begin) - begin);
+  };
+  CHECK(beat({1, 1}) == "1");
+  CHECK(beat({10, 1}) == "10");
+  CHECK(beat({5, 2}) == "2.5");
+  CHECK(beat({7, 4}) == "1.75");
+  CHECK(beat({9, 8}) == "1.125");
+  CHECK(beat({4, 3}) == "1.333");
+  CHECK(beat({5, 3}) == "1.667");
+}
+
+TEST_CASE("a long line is continued, indented, where a width is given") {
+  CHECK(write_findings(check_text("C4:1+E:1"), 50) ==
+        "test.passage:1:1: caution: One finger, the\n"
+        "  thumb, stands on two notes struck together, C4\n"
+        "  and E4. [one-finger-twice]\n");
+}
+
+TEST_CASE("the counts of a file are those of its hands together") {
+  const FileCheck found = check_text(
+      "RH: C4:1 D:2 E:3 F:1+A:1 G:3\nLH: C3 E:1+F:1 C3:5\npassage: b\nC4:1+E:3+G:5 C4:1\n");
+  const CheckCounts& counts = found.file.counts;
+  CHECK(counts.passages == 2);
+  CHECK(counts.totals.events == 10);
+  CHECK(counts.totals.fingered == 9);
+  const Totals& totals = counts.totals;
+  CHECK(totals.preparatory + totals.single_rotations + totals.double_rotations + totals.level +
+            totals.undetermined ==
+        10);
+  CHECK(counts.info == 2);
+  CHECK(counts.caution == 1);
+  CHECK(counts.info + counts.caution + counts.strain == found.findings.size());
+}
+
+TEST_CASE("a level is reached by findings of it and graver ones") {
+  CheckCounts counts;
+  for (const Level level : {Level::info, Level::caution, Level::strain}) {
+    CHECK_FALSE(counts.reaches(level));
+  }
+  counts.caution = 1;
+  CHECK(counts.reaches(Level::info));
+  CHECK(counts.reaches(Level::caution));
+  CHECK_FALSE(counts.reaches(Level::strain));
+  CheckCounts more;
+  more.strain = 1;
+  CHECK(more.reaches(Level::info));
+  CHECK(more.reaches(Level::caution));
+  CHECK(more.reaches(Level::strain));
+  CheckCounts less;
+  less.info = 1;
+  CHECK(less.reaches(Level::info));
+  CHECK_FALSE(less.reaches(Level::caution));
+  counts.add(more);
+  CHECK(counts.caution + counts.strain == 2);
+}
+
+TEST_CASE("what could not be read says the first error with its place and has no counts") {
+  const FileCheck found = check_text("C4:1\nD4:6 H4\n");
+  CHECK(found.file.error ==
+        "line 2, column 4: expected a finger from 1 to 5, found \"6\" [finger-range]");
+  CHECK(found.findings.empty());
+  CHECK(found.file.counts.totals == Totals{});
+  CHECK(write_findings(found, std::nullopt).empty());
+  CHECK(nlohmann::json::parse(write_check_jsonl(found)) ==
+        nlohmann::json{{"format", "fingerturn-check"},
+                       {"version", 1},
+                       {"source", "test.passage"},
+                       {"error", found.file.error}});
+}
+
+TEST_CASE("the table has a row for each file and one for all") {
+  FileCounts broken;
+  broken.source = "etudes/broken.xml";
+  broken.error = "no";
+  CHECK(table_of({counts_named("etudes/one.passage", 20, 20), broken,
+                  counts_named("etudes/sub/two.mxl", 100, 5)}) ==
+        "etudes/     events fingers prep single double cross\n"
+        "one.passage     20    100%    0      0      0     0\n"
+        "broken.xml  could not be read\n"
+        "sub/two.mxl    100      5%    0      0      0     0\n"
+        "2 files        120     21%    0      0      0     0\n");
+}
+
+TEST_CASE("one file needs no row for all") {
+  CHECK(table_of({counts_named("one.passage", 2, 1)}) ==
+        "            events fingers prep single double cross\n"
+        "one.passage      2     50%    0      0      0     0\n");
+}
+
+TEST_CASE("a name that is too long for the table stands above its numbers") {
+  CHECK(table_of({counts_named("a/short", 1, 1), counts_named("a/" + std::string(40, 'x'), 1, 1)},
+                 60) ==
+        "a/      events fingers prep single double cross\n"
+        "short        1    100%    0      0      0     0\n"
+        "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx\n"
+        "             1    100%    0      0      0     0\n"
+        "2 files      2    100%    0      0      0     0\n");
+}
+
+TEST_CASE("only all is 100% and only none is 0%") {
+  const auto share = [](std::size_t fingered, std::size_t events) {
+    const std::string text = table_of({counts_named("x", events, fingered)});
+    std::string row = text.substr(text.find('\n') + 1);
+    row = row.substr(0, row.find("    0"));
+    return row.substr(row.find_last_of(' ') + 1);
+  };
+  CHECK(share(999, 1000) == "99%");
+  CHECK(share(1, 1000) == "1%");
+  CHECK(share(1000, 1000) == "100%");
+  CHECK(share(0, 1000) == "0%");
+  CHECK(share(2, 3) == "67%");
+  CHECK(share(0, 0) == "-");
+}
+
+TEST_CASE("columns that count nothing in any file are left out, wide numbers are kept apart") {
+  FileCounts file = counts_named("x", 1234567, 1234567);
+  file.counts.totals.preparatory = 1234567;
+  file.counts.totals.level = 1;
+  file.counts.totals.undetermined = 2;
+  file.counts.info = 3;
+  file.counts.strain = 123456789;
+  CHECK(table_of({file}) ==
+        "   events fingers    prep single double level  ? cross info    strain\n"
+        "x 1234567    100% 1234567      0      0     1  2     0    3 123456789\n");
+}
+
+TEST_CASE("the counts carry their legend and the caution, and keep to the width") {
+  const std::vector<FileCounts> files{counts_named("x.passage", 10, 9)};
+  for (const int columns : {60, 80, 120}) {
+    CAPTURE(columns);
+    const std::string text = write_counts(files, all_of(files), columns);
+    CHECK(text.find("\nlegend\nevents = ") != std::string::npos);
+    CHECK(text.find("\ncaution\n") != std::string::npos);
+    std::size_t widest = 0;
+    for (std::size_t begin = 0; begin < text.size();) {
+      const std::size_t end = text.find('\n', begin);
+      widest = std::max(widest, end - begin);
+      begin = end + 1;
+    }
+    CHECK(widest <= static_cast<std::size_t>(columns));
+  }
+  CHECK(write_counts(files, all_of(files), -5) == write_counts(files, all_of(files), 32));
+}
+
+TEST_CASE("the JSONL of a file says all that was found") {
+  const nlohmann::json line = nlohmann::json::parse(write_check_jsonl(
+      check_text("passage: one\nmeter: 2/4\n1/8 C4:1 D \"\n", "a \"b\"\n.passage")));
+  CHECK(line["error"] != nullptr);
+  CHECK(line["source"] == "a \"b\"\n.passage");
+  const std::string text = write_check_jsonl(check_text("meter: 2/4\n1/8 C4:1 D\n"));
+  CHECK(text ==
+        R"({"format":"fingerturn-check","version":1,"source":"test.passage","error":null,)"
+        R"("passages":1,"events":2,"fingered":1,"preparatory":1,"single":0,"double":0,"level":0,)"
+        R"("undetermined":1,"crossings":0,"watch":{"info":1,"caution":0,"strain":0},)"
+        R"("findings":[{"code":"missing-finger","level":"info","passage":1,"hand":"right",)"
+        R"("bar":1,"beat":1.5,"line":2,"column":10,"message":"The finger is missing."}]})"
+        "\n");
+}
+
+TEST_CASE("the JSONL for all files counts those that were read and those that were not") {
+  FileCounts broken;
+  broken.error = "no";
+  const std::vector<FileCounts> files{counts_named("a", 3, 2), broken, counts_named("b", 4, 4)};
+  const nlohmann::json line = nlohmann::json::parse(write_check_jsonl(all_of(files)));
+  CHECK(line["source"] == nullptr);
+  CHECK(line["error"] == nullptr);
+  CHECK(line["read"] == 2);
+  CHECK(line["failed"] == 1);
+  CHECK(line["events"] == 7);
+  CHECK(line["fingered"] == 6);
+  CHECK(line["caution"] == caution());
+}
+
+TEST_CASE("a check finds what the analysis found, whatever the score") {
+  for (std::uint64_t seed = 1; seed <= 100; ++seed) {
+    CAPTURE(seed);
+    const Source source("test.passage", write_passage(random_score(seed)));
+    const ReadResult read = read_notation(source);
+    REQUIRE(read.ok());
+    const Analysis analysis = analyse(read.score);
+    std::size_t findings = 0;
+    std::size_t events = 0;
+    for (const PassageAnalysis& passage : analysis.passages) {
+      for (const LineAnalysis& line : passage.lines) {
+        findings += line.watch.size();
+        events += line.totals.events;
+      }
+    }
+    const FileCheck found = check(source, read, analysis);
+    CHECK(found.findings.size() == findings);
+    CHECK(found.file.counts.totals.events == events);
+    for (const PlacedFinding& finding : found.findings) {
+      const std::string_view line = source.line_text(finding.place.line);
+      CHECK(finding.place.column <= line.size());
+      if (finding.beat) CHECK(*finding.beat >= Fraction{1, 1});
+    }
+  }
+}
+
+TEST_CASE("one long line with many findings takes no time out of proportion") {
+  constexpr std::size_t kEvents = 200000;
+  std::string text;
+  for (std::size_t i = 0; i < kEvents; ++i) text += "C4:1+E4:1 ";
+  const FileCheck found = check_text(text);
+  REQUIRE(found.findings.size() == kEvents);
+  CHECK(found.findings.back().place == Place{1, 10 * (kEvents - 1) + 1});
+}
