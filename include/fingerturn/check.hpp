@@ -17,7 +17,7 @@
 /// What deserves a look in many files, and their counts: each file's findings with their places,
 /// ready to be written a line each.
 ///
-///     FileCheck found = check(source, read, analyse(read.score));
+///     FileCheck found = check(source, result, analyse(result.score), std::nullopt);
 ///     std::cout << write_findings(found, std::nullopt);
 namespace fingerturn {
 
@@ -32,7 +32,7 @@ struct PlacedFinding {
   std::optional<Hand> hand;            ///< none where not known, as are bar and beat
   std::optional<std::int32_t> bar;
   std::optional<Fraction> beat;  ///< in the beats of the meter, the beginning of the bar being 1
-  Place place;                   ///< of the event in the source
+  Place place;                   ///< of the event in the text that was read
   std::string message;           ///< one sentence for the player
 };
 
@@ -75,9 +75,10 @@ struct FileCheck {
   std::vector<PlacedFinding> findings;  ///< in the order of the source
 };
 
-/// Gathers what the rules and the reader found. Where the source could not be read, only
-/// `file.error` is set, to the first error.
-FileCheck check(const Source& source, const ReadResult& read, Analysis analysis) noexcept;
+/// Gathers what the rules and the reader found, of both hands or of one. Where the source could not
+/// be read, only `file.error` is set, to the first error.
+FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
+                std::optional<Hand> hand) noexcept;
 
 /// Whether a reader's warning is listed among the findings, as one for caution.
 bool is_finding(const Diagnostic& diagnostic) noexcept;

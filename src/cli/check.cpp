@@ -48,10 +48,10 @@ std::string text_of(const FileCheck& found, const CheckOptions& options) {
 }
 
 FileCheck check_source(const Source& source, const CheckOptions& options, std::string& messages) {
-  ReadResult read = read_notation(source);
-  messages = render(source, without_findings(read.diagnostics));
-  if (options.hand) read.score = only_hand(std::move(read.score), *options.hand);
-  return fingerturn::check(source, read, read.ok() ? analyse(read.score) : Analysis{});
+  const ReadResult result = read(source, {options.hand, std::nullopt});
+  messages = render(text_read(result, source), without_findings(result.diagnostics));
+  return fingerturn::check(source, result, result.ok() ? analyse(result.score) : Analysis{},
+                           options.hand);
 }
 
 Checked check_file(const FileToCheck& file, const CheckOptions& options) {

@@ -114,16 +114,12 @@ const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
   return after == passage.meters.begin() ? nullptr : &std::prev(after)->value;
 }
 
-std::map<std::int32_t, Fraction> onsets_of_bars(const Passage& passage) {
-  std::map<std::int32_t, Fraction> onsets;
-  for (const Line& line : passage.lines) {
-    for (const Event& event : line.events) {
-      if (!event.onset) continue;
-      const auto [bar, is_new] = onsets.try_emplace(event.bar, *event.onset);
-      if (!is_new) bar->second = std::min(bar->second, *event.onset);
-    }
+std::vector<std::size_t> bar_beginnings(const Line& line) {
+  std::vector<std::size_t> beginnings;
+  for (std::size_t i = 0; i < line.events.size(); ++i) {
+    if (i == 0 || line.events[i].bar != line.events[i - 1].bar) beginnings.push_back(i);
   }
-  return onsets;
+  return beginnings;
 }
 
 std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept {

@@ -3,9 +3,10 @@
 #include "fingerturn/fraction.hpp"
 #include "fingerturn/score.hpp"
 
+#include <cstddef>
 #include <cstdint>
-#include <map>
 #include <optional>
+#include <vector>
 
 namespace fingerturn {
 
@@ -22,9 +23,8 @@ void settle_changes(Passage& passage);
 /// The meter that holds in a bar; null where none is known.
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept;
 
-/// When each bar begins: with the earliest onset that any hand has in it. A bar without a known
-/// onset is left out.
-std::map<std::int32_t, Fraction> onsets_of_bars(const Passage& passage);
+/// The places in `Line::events` at which another bar begins, rising.
+std::vector<std::size_t> bar_beginnings(const Line& line);
 
 /// The beat on which something falls that begins at `onset` in a bar that begins at `bar_onset`,
 /// counted from 1 in the meter's beats: half a beat after the second is 5/2. None where 64 bits

@@ -4,8 +4,7 @@
 #include "model/utf8.hpp"
 
 #include <algorithm>
-#include <map>
-#include <string_view>
+#include <iterator>
 #include <utility>
 
 #include <fmt/format.h>
@@ -13,7 +12,12 @@
 namespace fingerturn {
 namespace {
 
-using BarOnsets = std::map<std::int32_t, Fraction>;
+/// An event and where it stands.
+struct Spot {
+  std::size_t passage = 0;
+  const Line* line = nullptr;
+  std::size_t event = 0;
+};
 
 /// A finding and where in the source its place is to be looked for.
 struct Found {
@@ -45,68 +49,77 @@ class PlaceCounter {
   Place place_;
 };
 
-std::optional<Fraction> beat_of(const Passage& passage, const BarOnsets& bars, const Event& event) {
-  const Meter* meter = meter_in_bar(passage, event.bar);
-  if (meter == nullptr || !event.onset) return std::nullopt;
-  return beat_at(*meter, bars.at(event.bar), *event.onset);
+std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::size_t event,
+                                const std::vector<std::size_t>& beginnings) {
+  const Event& found = line.events[event];
+  const auto after = std::upper_bound(beginnings.begin(), beginnings.end(), event);
+  const std::optional<Fraction>& bar_onset = line.events[*std::prev(after)].onset;
+  const Meter* meter = meter_in_bar(passage, found.bar);
+  if (meter == nullptr || !bar_onset || !found.onset) return std::nullopt;
+  return beat_at(*meter, *bar_onset, *found.onset);
 }
 
 /// Gives a finding the place of an event.
-void set_place(PlacedFinding& finding, const Score& score, std::size_t passage, const Line& line,
-               const Event& event, const BarOnsets& bars) {
-  finding.passage = passage;
-  finding.hand = line.hand;
-  finding.bar = event.bar;
-  finding.beat = beat_of(score.passages[passage], bars, event);
+void set_place(PlacedFinding& finding, const Score& score, const Spot& spot,
+               const std::vector<std::size_t>& beginnings) {
+  finding.passage = spot.passage;
+  finding.hand = spot.line->hand;
+  finding.bar = spot.line->events[spot.event].bar;
+  finding.beat = beat_of(score.passages[spot.passage], *spot.line, spot.event, beginnings);
 }
 
-void add_watch_list(const Score& score, std::size_t passage, PassageAnalysis& analysis,
-                    std::vector<Found>& found) {
-  const bool any = std::any_of(analysis.lines.begin(), analysis.lines.end(),
-                               [](const LineAnalysis& line) { return !line.watch.empty(); });
-  if (!any) return;
-  const BarOnsets bars = onsets_of_bars(score.passages[passage]);
-  for (std::size_t l = 0; l < analysis.lines.size(); ++l) {
-    const Line& line = score.passages[passage].lines[l];
-    for (Finding& finding : analysis.lines[l].watch) {
-      const Event& event = line.events[finding.event];
-      PlacedFinding placed;
-      placed.code = finding.rule;
-      placed.level = finding.level;
-      placed.message = std::move(finding.message);
-      set_place(placed, score, passage, line, event, bars);
-      found.push_back({std::move(placed), event.span.begin});
-    }
+void add_watch_list(const Score& score, std::size_t passage, const Line& line,
+                    LineAnalysis& analysis, std::vector<Found>& found) {
+  if (analysis.watch.empty()) return;
+  const std::vector<std::size_t> beginnings = bar_beginnings(line);
+  for (Finding& finding : analysis.watch) {
+    PlacedFinding placed;
+    placed.code = finding.rule;
+    placed.level = finding.level;
+    placed.message = std::move(finding.message);
+    set_place(placed, score, {passage, &line, finding.event}, beginnings);
+    found.push_back({std::move(placed), line.events[finding.event].span.begin});
   }
 }
 
-bool contains(Span span, std::size_t offset) { return span.begin <= offset && offset < span.end; }
-
-/// Looks for the event that was written where a reader warned of something.
-void place_by_offset(PlacedFinding& finding, const Score& score, std::size_t offset) {
+/// The event with the last note that begins at or before an offset; none where there is none.
+std::optional<Spot> spot_at(const Score& score, std::size_t offset) {
+  std::optional<Spot> spot;
+  std::size_t nearest = 0;
   for (std::size_t p = 0; p < score.passages.size(); ++p) {
     for (const Line& line : score.passages[p].lines) {
-      for (const Event& event : line.events) {
-        const bool is_here =
-            contains(event.span, offset) ||
-            std::any_of(event.notes.begin(), event.notes.end(),
-                        [offset](const Note& note) { return contains(note.span, offset); });
-        if (!is_here) continue;
-        set_place(finding, score, p, line, event, onsets_of_bars(score.passages[p]));
-        return;
+      for (std::size_t e = 0; e < line.events.size(); ++e) {
+        for (const Note& note : line.events[e].notes) {
+          if (note.span.begin > offset || note.span.begin < nearest) continue;
+          nearest = note.span.begin;
+          spot = Spot{p, &line, e};
+        }
       }
     }
   }
+  return spot;
 }
 
-void add_warnings(const ReadResult& read, std::vector<Found>& found) {
-  for (const Diagnostic& diagnostic : read.diagnostics.kept) {
+/// A reader's words as a sentence, without the place, which the finding has already.
+std::string sentence_of(std::string message) {
+  const std::size_t place = message.rfind(", in bar ");
+  if (place != std::string::npos) message.erase(place);
+  if (!message.empty() && message[0] >= 'a' && message[0] <= 'z') {
+    message[0] = static_cast<char>(message[0] - 'a' + 'A');
+  }
+  return message + '.';
+}
+
+void add_warnings(const ReadResult& result, std::optional<Hand> hand, std::vector<Found>& found) {
+  for (const Diagnostic& diagnostic : result.diagnostics.kept) {
     if (!is_finding(diagnostic)) continue;
+    const std::optional<Spot> spot = spot_at(result.score, diagnostic.span.begin);
+    if (spot && hand && spot->line->hand != *hand) continue;
     PlacedFinding finding;
     finding.code = diagnostic.code;
     finding.level = Level::caution;
-    finding.message = diagnostic.message;
-    place_by_offset(finding, read.score, diagnostic.span.begin);
+    finding.message = spot ? sentence_of(diagnostic.message) : diagnostic.message;
+    if (spot) set_place(finding, result.score, *spot, bar_beginnings(*spot->line));
     found.push_back({std::move(finding), diagnostic.span.begin});
   }
 }
@@ -136,16 +149,6 @@ std::size_t& count_of(CheckCounts& counts, Level level) {
   return counts.info;
 }
 
-CheckCounts counts_of(const Analysis& analysis, const std::vector<Found>& found) {
-  CheckCounts counts;
-  counts.passages = analysis.passages.size();
-  for (const PassageAnalysis& passage : analysis.passages) {
-    for (const LineAnalysis& line : passage.lines) add_totals(line.totals, counts.totals);
-  }
-  for (const Found& entry : found) ++count_of(counts, entry.finding.level);
-  return counts;
-}
-
 std::string first_error(const Source& source, const Diagnostics& diagnostics) {
   const auto error =
       std::find_if(diagnostics.kept.begin(), diagnostics.kept.end(),
@@ -158,12 +161,22 @@ std::string first_error(const Source& source, const Diagnostics& diagnostics) {
 
 /// The notation is typed as text; all else is a score that a program wrote.
 Placing placing_of(const Source& source) {
-  const std::string_view text = source.text();
-  const std::size_t begin = std::min(text.find_first_not_of("\xEF\xBB\xBF \t\r\n"), text.size());
-  const std::string_view opening = text.substr(begin, 2);
-  const bool is_notation = !opening.starts_with('<') && opening != "PK" && opening != "\xFE\xFF" &&
-                           opening != "\xFF\xFE";
-  return is_notation ? Placing::line_and_column : Placing::bar_and_beat;
+  return form_of(source) == SourceForm::notation ? Placing::line_and_column : Placing::bar_and_beat;
+}
+
+/// What the rules found, with the counts of the lines in which they looked.
+std::vector<Found> found_by_rules(const Score& score, Analysis& analysis, std::optional<Hand> hand,
+                                  Totals& totals) {
+  std::vector<Found> found;
+  for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
+    for (std::size_t l = 0; l < analysis.passages[p].lines.size(); ++l) {
+      LineAnalysis& line = analysis.passages[p].lines[l];
+      if (hand && line.hand != *hand) continue;
+      add_totals(line.totals, totals);
+      add_watch_list(score, p, score.passages[p].lines[l], line, found);
+    }
+  }
+  return found;
 }
 
 }  // namespace
@@ -197,31 +210,32 @@ bool is_finding(const Diagnostic& diagnostic) noexcept {
   return diagnostic.severity == Severity::warning && diagnostic.code == "finger-range";
 }
 
-FileCheck check(const Source& source, const ReadResult& read, Analysis analysis) noexcept {
-  FileCheck result;
-  result.file.source = source.name();
-  if (!read.ok()) {
-    result.file.error = first_error(source, read.diagnostics);
-    return result;
+FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
+                std::optional<Hand> hand) noexcept {
+  const Source& text = text_read(result, source);
+  FileCheck check;
+  check.file.source = source.name();
+  check.placing = placing_of(source);
+  if (!result.ok()) {
+    check.file.error = first_error(text, result.diagnostics);
+    return check;
   }
-  result.placing = placing_of(source);
-  for (const Passage& passage : read.score.passages) result.titles.push_back(passage.title);
-  std::vector<Found> found;
-  for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
-    add_watch_list(read.score, p, analysis.passages[p], found);
-  }
-  add_warnings(read, found);
+  for (const Passage& passage : result.score.passages) check.titles.push_back(passage.title);
+  CheckCounts& counts = check.file.counts;
+  counts.passages = result.score.passages.size();
+  std::vector<Found> found = found_by_rules(result.score, analysis, hand, counts.totals);
+  add_warnings(result, hand, found);
   std::stable_sort(found.begin(), found.end(), [](const Found& left, const Found& right) {
     return left.offset < right.offset;
   });
-  result.file.counts = counts_of(analysis, found);
-  PlaceCounter places(source);
-  result.findings.reserve(found.size());
+  PlaceCounter places(text);
+  check.findings.reserve(found.size());
   for (Found& entry : found) {
     entry.finding.place = places.at(entry.offset);
-    result.findings.push_back(std::move(entry.finding));
+    ++count_of(counts, entry.finding.level);
+    check.findings.push_back(std::move(entry.finding));
   }
-  return result;
+  return check;
 }
 
 }  // namespace fingerturn

@@ -5,7 +5,6 @@
 
 #include <cstdint>
 #include <limits>
-#include <map>
 #include <string>
 #include <vector>
 
@@ -151,18 +150,11 @@ TEST_CASE("the meter of a bar is the last one before it") {
   CHECK(*meter_in_bar(passage, 99) == Meter{6, 8});
 }
 
-TEST_CASE("a bar begins with the earliest onset that any hand has in it") {
-  Passage passage = passage_of(
-      {line_of(Hand::right, {note_in(1, kQuarter), note_in(1, kEighth), note_in(2, kQuarter)}),
-       line_of(Hand::left, {note_in(1, kEighth), note_in(3, kEighth), note_in(4, std::nullopt)})});
-  REQUIRE(set_onsets(passage));
-  const std::map<std::int32_t, Fraction> expected{
-      {1, Fraction{}}, {2, Fraction{3, 8}}, {3, Fraction{5, 8}}};
-  CHECK(onsets_of_bars(passage) == expected);
-  // A hand that comes in later in the bar does not move its beginning.
-  passage.lines[0].events.erase(passage.lines[0].events.begin());
-  CHECK(onsets_of_bars(passage) == expected);
-  CHECK(onsets_of_bars(Passage{}).empty());
+TEST_CASE("bars begin where the number of the bar changes") {
+  const Line line = line_of(Hand::right, {rest_of(0, kQuarter), note_in(1, kQuarter), grace_in(1),
+                                          note_in(2, kEighth), note_in(1, kEighth)});
+  CHECK(bar_beginnings(line) == std::vector<std::size_t>{0, 1, 3, 4});
+  CHECK(bar_beginnings(Line{}).empty());
 }
 
 TEST_CASE("beats are counted from 1 in the notes that the meter counts") {

@@ -17,10 +17,11 @@ using namespace fingerturn::tests;
 
 namespace {
 
-FileCheck check_text(const std::string& text, const std::string& name = "test.passage") {
+FileCheck check_text(const std::string& text, const std::string& name = "test.passage",
+                     std::optional<Hand> hand = std::nullopt) {
   const Source source(name, text);
   const ReadResult read = read_notation(source);
-  return check(source, read, read.ok() ? analyse(read.score) : Analysis{});
+  return check(source, read, read.ok() ? analyse(read.score) : Analysis{}, hand);
 }
 
 std::string findings_in(const std::string& text) {
@@ -88,11 +89,11 @@ TEST_CASE("a finding in the notation is told by line and column") {
 }
 
 TEST_CASE("findings come in the order of the source, both hands together") {
-  const FileCheck found =
-      check_text("RH: C4 D:2 | LH: C3 D:4 |\nRH: C4:2 D\nLH: C3:5 E:5+G\npassage: second\nC4\n");
+  const FileCheck found = check_text(
+      "RH: C4 D:2 | E:3 F\nLH: C3 D:4 | E:2 F\nRH: C4:2 D\nLH: C3:5 E:5+G\npassage: second\nC4\n");
   std::vector<Place> places;
   for (const PlacedFinding& finding : found.findings) places.push_back(finding.place);
-  const std::vector<Place> in_order{{1, 5}, {1, 18}, {2, 10}, {3, 10}, {5, 1}};
+  const std::vector<Place> in_order{{1, 5}, {1, 18}, {2, 5}, {2, 18}, {3, 10}, {4, 10}, {6, 1}};
   CHECK(places == in_order);
 }
 
@@ -125,26 +126,59 @@ TEST_CASE("without a meter there is no beat") {
 }
 
 TEST_CASE("a finger number out of range that was only warned of is for caution") {
-  const Source source("etude.musicxml", "<score> <note/> <note/> </score>");
-  ReadResult read;
-  Event event = event_of(3, Fraction{1, 4}, {note_of("C4")});
-  event.span = {8, 15};
-  Passage passage = passage_of({line_of(Hand::left, {event})});
-  passage.meters = {{1, {4, 4}}};
-  passage.lines[0].events[0].onset = Fraction{};
-  read.score.passages.push_back(passage);
-  read.diagnostics.add({Severity::warning, "finger-range", {9, 11}, "6 is no finger", ""});
-  read.diagnostics.add({Severity::warning, "finger-range", {20, 22}, "7 is no finger", ""});
-  read.diagnostics.add({Severity::warning, "other", {20, 22}, "something else", ""});
-  const FileCheck found = check(source, read, analyse(read.score));
-  CHECK(write_findings(found, std::nullopt) ==
-        "etude.musicxml: bar 3, left hand, beat 1: info: The finger is missing. "
-        "[missing-finger]\n"
-        "etude.musicxml: bar 3, left hand, beat 1: caution: 6 is no finger [finger-range]\n"
-        "etude.musicxml:1:21: caution: 7 is no finger [finger-range]\n");
-  CHECK(found.file.counts.info == 1);
-  CHECK(found.file.counts.caution == 2);
-  CHECK(found.file.counts.strain == 0);
+  const Source source("etude.musicxml", R"(<?xml version="1.0"?>
+<score-partwise><part-list><score-part id="P"><part-name>Piano</part-name></score-part></part-list>
+<part id="P"><measure number="3">
+<attributes><divisions>2</divisions><time><beats>3</beats><beat-type>8</beat-type></time>
+<staves>2</staves></attributes>
+<note><pitch><step>C</step><octave>5</octave></pitch><duration>1</duration><staff>1</staff></note>
+<note><pitch><step>D</step><octave>5</octave></pitch><duration>1</duration><staff>1</staff>
+<notations><technical><fingering>6</fingering></technical></notations></note>
+<backup><duration>2</duration></backup>
+<note><pitch><step>C</step><octave>3</octave></pitch><duration>2</duration><staff>2</staff>
+<notations><technical><fingering>7</fingering></technical></notations></note>
+</measure></part></score-partwise>
+)");
+  const ReadResult result = read(source);
+  REQUIRE(result.ok());
+  const auto lines = [&](std::optional<Hand> hand) {
+    return write_findings(check(source, result, analyse(result.score), hand), std::nullopt);
+  };
+  const std::string right =
+      "etude.musicxml: bar 3, right hand, beat 1: info: Fingers are missing in 2 events running. "
+      "[missing-finger]\n"
+      "etude.musicxml: bar 3, right hand, beat 2: caution: Expected a finger from 1 to 5, found "
+      "\"6\". [finger-range]\n";
+  const std::string left =
+      "etude.musicxml: bar 3, left hand, beat 1: info: The finger is missing. [missing-finger]\n"
+      "etude.musicxml: bar 3, left hand, beat 1: caution: Expected a finger from 1 to 5, found "
+      "\"7\". [finger-range]\n";
+  CHECK(lines(std::nullopt) == right + left);
+  CHECK(lines(Hand::right) == right);
+  CHECK(lines(Hand::left) == left);
+  const CheckCounts counts = check(source, result, analyse(result.score), std::nullopt).file.counts;
+  CHECK(counts.info == 2);
+  CHECK(counts.caution == 2);
+  CHECK(counts.strain == 0);
+}
+
+TEST_CASE("a warning before all notes is told by line and column") {
+  const Source source("etude.musicxml", "<score>\n <note/> </score>");
+  ReadResult result;
+  result.diagnostics.add({Severity::warning, "finger-range", {9, 11}, "6 is no finger", ""});
+  result.diagnostics.add({Severity::warning, "other", {9, 11}, "something else", ""});
+  CHECK(write_findings(check(source, result, {}, std::nullopt), std::nullopt) ==
+        "etude.musicxml:2:2: caution: 6 is no finger [finger-range]\n");
+}
+
+TEST_CASE("of one hand only its own findings and counts are gathered") {
+  const std::string text = "RH: C5 D:1 E:2\nLH: C3:5 D:4 E F\n";
+  const FileCheck left = check_text(text, "a", Hand::left);
+  CHECK(write_findings(left, std::nullopt) ==
+        "a:2:14: info: Fingers are missing in 2 events running. [missing-finger]\n");
+  CHECK(left.file.counts.totals.events == 4);
+  CHECK(check_text(text, "a", Hand::right).file.counts.totals.events == 3);
+  CHECK(check_text(text).file.counts.totals.events == 7);
 }
 
 TEST_CASE("errors are no findings") {
@@ -282,7 +316,7 @@ TEST_CASE("only all is 100% and only none is 0%") {
   const auto share = [](std::size_t fingered, std::size_t events) {
     const std::string text = table_of({counts_named("x", events, fingered)});
     std::string row = text.substr(text.find('\n') + 1);
-    row = row.substr(0, row.find("    0"));
+    row = row.substr(0, row.find("    0", 20));
     return row.substr(row.find_last_of(' ') + 1);
   };
   CHECK(share(999, 1000) == "99%");
@@ -301,8 +335,8 @@ TEST_CASE("columns that count nothing in any file are left out, wide numbers are
   file.counts.info = 3;
   file.counts.strain = 123456789;
   CHECK(table_of({file}) ==
-        "   events fingers    prep single double level  ? cross info    strain\n"
-        "x 1234567    100% 1234567      0      0     1  2     0    3 123456789\n");
+        "        events fingers    prep single double level  ? cross info    strain\n"
+        "x      1234567    100% 1234567      0      0     1  2     0    3 123456789\n");
 }
 
 TEST_CASE("the counts carry their legend and the caution, and keep to the width") {
@@ -367,7 +401,7 @@ TEST_CASE("a check finds what the analysis found, whatever the score") {
         events += line.totals.events;
       }
     }
-    const FileCheck found = check(source, read, analysis);
+    const FileCheck found = check(source, read, analysis, std::nullopt);
     CHECK(found.findings.size() == findings);
     CHECK(found.file.counts.totals.events == events);
     for (const PlacedFinding& finding : found.findings) {

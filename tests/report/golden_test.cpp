@@ -61,7 +61,7 @@ std::vector<Golden> goldens_of_check(const std::vector<files::path>& passages) {
   for (const files::path& passage : passages) {
     const Source source("demo/" + passage.filename().string(), text_of_file(passage));
     const ReadResult read = read_notation(source);
-    const FileCheck found = check(source, read, analyse(read.score));
+    const FileCheck found = check(source, read, analyse(read.score), std::nullopt);
     text.text += write_findings(found, std::nullopt);
     lines.text += write_check_jsonl(found);
     all.add(found.file);
