@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <numeric>
 #include <string_view>
 
@@ -47,9 +48,8 @@ constexpr std::array<Column, 11> kColumns{{
 std::string share_text(std::size_t part, std::size_t whole) {
   if (whole == 0) return "-";
   if (part == whole) return "100%";
-  const auto nearest =
-      static_cast<int>(100.0 * static_cast<double>(part) / static_cast<double>(whole) + 0.5);
-  return fmt::format("{}%", part == 0 ? 0 : std::clamp(nearest, 1, 99));
+  const long nearest = std::lround(100.0 * static_cast<double>(part) / static_cast<double>(whole));
+  return fmt::format("{}%", part == 0 ? 0 : std::clamp(nearest, 1L, 99L));
 }
 
 std::string cell_text(const Column& column, const CheckCounts& counts) {
