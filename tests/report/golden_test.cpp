@@ -53,15 +53,16 @@ std::vector<Golden> goldens_of(const files::path& passage) {
 }
 
 /// What `check` says of all demo passages together.
-std::vector<Golden> goldens_of_check(const std::vector<files::path>& passages) {
+std::vector<Golden> goldens_of_check(std::vector<files::path> passages) {
+  std::sort(passages.begin(), passages.end());
   Golden text{"check.txt", ""};
   Golden lines{"check.jsonl", ""};
   std::vector<FileCounts> rows;
   AllCounts all;
   for (const files::path& passage : passages) {
     const Source source("demo/" + passage.filename().string(), text_of_file(passage));
-    const ReadResult read = read_notation(source);
-    const FileCheck found = check(source, read, analyse(read.score), std::nullopt);
+    const ReadResult result = read(source);
+    const FileCheck found = check(source, result, analyse(result.score), std::nullopt);
     text.text += write_findings(found, std::nullopt);
     lines.text += write_check_jsonl(found);
     all.add(found.file);
