@@ -11,7 +11,7 @@
 
 namespace fingerturn::cli {
 
-enum class Format : std::uint8_t { text, json, jsonl, passage };
+enum class Format : std::uint8_t { text, json, jsonl, musicxml, passage };
 
 /// What the command line of `annotate` asks for.
 struct AnnotateOptions {
@@ -24,6 +24,7 @@ struct AnnotateOptions {
   std::optional<int> part;       ///< of a MusicXML score, from 1; none for those for keyboard
   bool ascii = false;
   bool detail = false;
+  bool words = false;  ///< under the notes of a score words instead of arrows
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
 };

@@ -96,6 +96,8 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
       {"always", Colour::always}, {"auto", Colour::automatic}, {"never", Colour::never}};
   command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
+  command.add_flag("--words", options.words,
+                   "Under the notes of a score, write words instead of arrows");
   command
       .add_option("--columns", options.columns,
                   "Make the text this wide; else as wide as the terminal, or 80")
@@ -110,6 +112,7 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
 CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
   static const std::map<std::string, Format> kFormats{{"json", Format::json},
                                                       {"jsonl", Format::jsonl},
+                                                      {"musicxml", Format::musicxml},
                                                       {"passage", Format::passage},
                                                       {"text", Format::text}};
   CLI::App* command =
@@ -122,8 +125,10 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
           ".mxl); - is standard input")
       ->required()
       ->type_name("");
-  add_choice(*command, "--format", kFormats, options.format,
-             "text to read, json or jsonl for programs, passage to write the notation anew");
+  add_choice(
+      *command, "--format", kFormats, options.format,
+      "text to read, json or jsonl for programs, passage to write the notation anew, musicxml "
+      "to get a MusicXML score back with the analysis under its notes");
   command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
       ->type_name("FILE");
   add_choice_of_notes(*command, options);

@@ -72,13 +72,13 @@ constexpr std::array<LegendLine, 5> kKinds{{
     {"=", "level", "level: both sides of the hand go down together, no turn"},
     {"?", "?", "undetermined: a finger is missing"},
 }};
-constexpr LegendLine kOpenSide{"|?", "prep ?", "preparatory, to either side"};
+constexpr LegendLine kOpenSide{"|?", "prep ?", "preparatory, the side is left open"};
 constexpr LegendLine kOpenKind{"\xE2\x86\x90? \xE2\x86\x92?", "left ?, right ?",
                                "the way it turns is known, its kind is not"};
 
 std::string legend_line(const LegendLine& line, bool words) {
   const std::string_view signs = words ? line.words : line.signs;
-  return wrapped("", std::string(signs) + "  " + std::string(line.meaning), kLegendColumns);
+  return wrapped("", std::string(signs) + ' ' + std::string(line.meaning), kLegendColumns);
 }
 
 }  // namespace
@@ -98,7 +98,7 @@ void add_needs(const EventAnalysis& event, LegendNeeds& needs) {
 
 std::string score_legend(const LegendNeeds& needs, bool words) {
   std::string text =
-      wrapped("", "Under the notes: the way the forearm turns to play each, as the player sees it.",
+      wrapped("", "Under the notes: how the forearm turns to play each, as the player sees it.",
               kLegendColumns);
   for (std::size_t i = 0; i < kKinds.size(); ++i) {
     if (needs.rotations.at(i)) text += legend_line(kKinds.at(i), words);

@@ -1,4 +1,5 @@
 #include "catch.hpp"
+#include "fingerturn/read.hpp"
 #include "report/marking.hpp"
 
 #include <algorithm>
@@ -11,12 +12,27 @@ using namespace fingerturn::tests;
 
 namespace {
 
-const std::string kNotation = "C4:1 D:2 E:3 F:1";
+const std::string kNotation = "C4:1 D:2 | E:3 F:1";
 
+std::string fingering(const std::string& finger) {
+  return "<notations><technical><fingering>" + finger + "</fingering></technical></notations>";
+}
+
+/// What the notation says, and a word under the second note.
 std::string four_quarters() {
-  return partwise({"<attributes><divisions>1</divisions></attributes>\n" + quarter("C4") +
-                       quarter("D4", "<lyric><text>la</text></lyric>"),
-                   quarter("E4") + quarter("F4")});
+  return partwise({"<attributes><divisions>1</divisions></attributes>\n" +
+                       quarter("C4", fingering("1")) +
+                       quarter("D4", fingering("2") + "<lyric><text>la</text></lyric>"),
+                   quarter("E4", fingering("3")) + quarter("F4", fingering("1"))});
+}
+
+/// The MusicXML with its own analysis written into it.
+std::string marked_by_itself(const std::string& musicxml) {
+  const Source source("score.musicxml", musicxml);
+  const ReadResult read = read_musicxml(source);
+  REQUIRE(render(text_read(read, source), read.diagnostics) == "");
+  const Analysis analysis = analyse(read.score);
+  return write_musicxml(text_read(read, source), {source.name(), read.score, analysis}, {});
 }
 
 std::string replaced(std::string text, const std::string& old, const std::string& now) {
@@ -29,12 +45,23 @@ std::string replaced(std::string text, const std::string& old, const std::string
 
 void check_bytes(const std::string& score) {
   CAPTURE(score);
-  const std::string once = marked(score, kNotation);
+  const std::string once = marked_by_itself(score);
   CHECK(count_of(once, "name=\"fingerturn\"") == 4);
+  for (const char* const sign : {"←|", "→", "⇒", "←"}) {
+    CHECK(count_of(once, "<text>" + std::string(sign) + "</text></lyric>") == 1);
+  }
   CHECK(count_of(once, "en-x-forearm") == 1);
   CHECK(without_own_marks(once) == score);
   CHECK(without_own_marks(score) == score);
-  CHECK(marked(once, kNotation) == once);
+  CHECK(marked_by_itself(once) == once);
+}
+
+std::size_t events_in(const Analysis& analysis) {
+  std::size_t events = 0;
+  for (const PassageAnalysis& passage : analysis.passages) {
+    for (const LineAnalysis& line : passage.lines) events += line.events.size();
+  }
+  return events;
 }
 
 }  // namespace
@@ -141,11 +168,13 @@ TEST_CASE("a text that is no XML comes back as it is") {
   }
 }
 
-TEST_CASE("spoiled scores do no harm") {
-  constexpr int kRuns = 3000;
+TEST_CASE("spoiled scores do no harm, and what can be read has all its signs") {
+  constexpr int kRuns = 5000;
+  const std::string kSign = "<syllabic>single</syllabic>";
   const std::string whole = marked(four_quarters(), kNotation);
   const Score score = score_at(whole, kNotation);
   const Analysis analysis = analyse(score);
+  int could_be_read = 0;
   std::mt19937 random(1905);
   const auto below = [&](std::size_t most) { return static_cast<std::size_t>(random() % most); };
   for (int run = 0; run < kRuns; ++run) {
@@ -160,7 +189,17 @@ TEST_CASE("spoiled scores do no harm") {
     const std::string clean = without_own_marks(text);
     REQUIRE(without_own_marks(clean) == clean);
     REQUIRE(without_own_marks(once) == clean);
+    const Source source("a", text);
+    const ReadResult read = read_musicxml(source);
+    if (!read.ok()) continue;
+    ++could_be_read;
+    const Analysis spoiled = analyse(read.score);
+    const std::string out = write_musicxml(text_read(read, source), {"a", read.score, spoiled}, {});
+    const std::string unmarked = without_own_marks(text_read(read, source).text());
+    REQUIRE(without_own_marks(out) == unmarked);
+    REQUIRE(count_of(out, kSign) == count_of(unmarked, kSign) + events_in(spoiled));
   }
+  CHECK(could_be_read > kRuns / 20);
 }
 
 TEST_CASE("deep nesting and a chord without end take time in proportion") {
