@@ -191,7 +191,8 @@ class PartReader {
     const std::optional<Pitch> pitch = pitch_in(element.pitch);
     if (!pitch) return report_pitch(element);
     note.note.pitch = *pitch;
-    note.voice = voices_.number_of(text_of(element.voice));
+    // A chord is in the voice of its first note, whatever its other notes say.
+    note.voice = in_chord ? part_.notes.back().voice : voices_.number_of(text_of(element.voice));
     if (element.has_fingering) {
       for_each_technical(element.element, [&](pugi::xml_node technical) {
         add_fingerings(technical, note, part_.notes.size(), part_.problems);
