@@ -44,12 +44,18 @@ std::vector<Golden> goldens_of(const files::path& passage) {
   const Analysis analysis = analyse(result.score);
   const Report report{source_name, result.score, analysis};
   const std::string name = passage.stem().string();
-  return {{name + ".txt", write_text(report, {})},
-          {name + ".narrow.txt", write_text(report, {.columns = 48})},
-          {name + ".ascii-detail.txt", write_text(report, {.ascii = true, .detail = true})},
-          {name + ".json", write_json(report)},
-          {name + ".jsonl", write_jsonl(report)},
-          {name + ".passage", write_passage(result.score)}};
+  std::vector<Golden> goldens{
+      {name + ".txt", write_text(report, {})},
+      {name + ".narrow.txt", write_text(report, {.columns = 48})},
+      {name + ".ascii-detail.txt", write_text(report, {.ascii = true, .detail = true})},
+      {name + ".json", write_json(report)},
+      {name + ".jsonl", write_jsonl(report)},
+      {name + ".passage", write_passage(result.score)}};
+  if (form_of(source) == SourceForm::musicxml) {
+    goldens.push_back({name + ".musicxml", write_musicxml(source, report, {})});
+    goldens.push_back({name + ".words.musicxml", write_musicxml(source, report, {.words = true})});
+  }
+  return goldens;
 }
 
 /// What `check` says of all demo passages together.
