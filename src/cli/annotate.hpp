@@ -24,7 +24,7 @@ struct AnnotateOptions {
   std::optional<int> part;       ///< of a MusicXML score, from 1; none for those for keyboard
   bool ascii = false;
   bool detail = false;
-  bool words = false;  ///< under the notes of a score words instead of arrows
+  bool words = false;          ///< under the notes of a score words instead of arrows
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
 };

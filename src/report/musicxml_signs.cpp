@@ -39,7 +39,7 @@ std::string arrow_sign(Rotation rotation, std::optional<Direction> play) {
 }
 
 std::string word_sign(Rotation rotation, std::optional<Direction> play) {
-  const std::string direction(play ? name_of(*play) : "?");
+  std::string direction(play ? name_of(*play) : "?");
   switch (rotation) {
     case Rotation::preparatory:
       return "prep " + direction;
