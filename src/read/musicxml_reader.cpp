@@ -190,13 +190,16 @@ void report_xml(const pugi::xml_parse_result& result, std::string_view text, Rep
                  "expected well-formed XML, found: " + found);
 }
 
+/// The text of an element is kept in the element itself, which saves a node for most of them.
+constexpr unsigned int kParsing =
+    pugi::parse_minimal | pugi::parse_escapes | pugi::parse_cdata | pugi::parse_embed_pcdata;
+
 Score read_text(std::string_view text, const ReadOptions& options, Reporter& reporter) {
   // The document is built inside a copy of the text, and gone before the score is looked at.
   std::string buffer(text);
   pugi::xml_document document;
-  const pugi::xml_parse_result result = document.load_buffer_inplace(
-      buffer.data(), buffer.size(), pugi::parse_minimal | pugi::parse_escapes | pugi::parse_cdata,
-      pugi::encoding_utf8);
+  const pugi::xml_parse_result result =
+      document.load_buffer_inplace(buffer.data(), buffer.size(), kParsing, pugi::encoding_utf8);
   if (!result) {
     report_xml(result, text, reporter);
     return {};
