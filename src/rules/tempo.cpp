@@ -107,9 +107,4 @@ void find_swing_rates(const Line& line, std::span<const EventAnalysis> events,
   for (const FastBars& row : rows) findings.push_back(finding_of(row));
 }
 
-std::optional<double> slower(std::optional<double> one, std::optional<double> other) noexcept {
-  if (!one || !other) return one ? one : other;
-  return std::min(*one, *other);
-}
-
 }  // namespace fingerturn
