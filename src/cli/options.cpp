@@ -198,6 +198,7 @@ CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
       ->type_name("FILE");
   add_choice(*command, "--hand", kHands, options.hand, "Check this hand only");
+  add_player(*command, options.analysis);
   add_choice(*command, "--fail-on", kLevels, options.fail_on,
              "End with status 1 where a finding is of this level or a graver one; never if not "
              "given");

@@ -41,3 +41,12 @@ status_is 0
 has out 'swing left, play right'
 run annotate fast.passage
 lacks out 'swing left, play right'
+
+# The same for many files.
+run check fast.passage
+lacks out '[swing-rate]'
+run check fast.passage --tempo 96 --reach 14
+has out 'caution: At quarter = 96 bar 1 asks for 12.8 swings a second'
+lacks out '[stretch]'
+run check fast.passage --reach 40
+status_is 2

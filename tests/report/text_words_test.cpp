@@ -104,6 +104,16 @@ TEST_CASE("many places where the kinds differ are told by their bars, and not en
   CHECK(has(text, "double in bars 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 8 more\n"));
 }
 
+TEST_CASE("what is watched in several places is told once, with the bars of the others") {
+  std::string notes;
+  for (int bar = 0; bar < 12; ++bar) notes += "C4:2 r F#4:2 r C4:2 F#:4 r | ";
+  CHECK(has(text_of(notes, {.columns = 1000}),
+            "\nbar 1     caution   2-4 over 6 semitones (C4 to F#4), comfortable up to 5. Again in "
+            "bars 2, 3, 4, 5, 6, 7, 8, 9 and 3 more. [stretch]\n"));
+  CHECK(has(text_of("C4:2 F#:4 r C4:2 F#:4", {.columns = 1000}), " Again in bar 1. [stretch]\n"));
+  CHECK_FALSE(has(text_of("C4:2 F#:4", {.columns = 1000}), "Again"));
+}
+
 TEST_CASE("the head tells the tempo and the reach that hold") {
   const Score score = score_of("tempo: 60\nreach: 12\nC4:1");
   const auto text = [&score](const AnalyseOptions& options) {
