@@ -50,7 +50,8 @@ std::string text_of(const FileCheck& found, const CheckOptions& options) {
 FileCheck check_source(const Source& source, const CheckOptions& options, std::string& messages) {
   const ReadResult result = read(source, {options.hand, std::nullopt});
   messages = render(text_read(result, source), without_findings(result.diagnostics));
-  return fingerturn::check(source, result, result.ok() ? analyse(result.score) : Analysis{},
+  return fingerturn::check(source, result,
+                           result.ok() ? analyse(result.score, options.analysis) : Analysis{},
                            options.hand);
 }
 

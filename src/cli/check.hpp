@@ -23,6 +23,7 @@ struct CheckOptions {
   std::optional<Hand> hand;      ///< none for both
   std::optional<Level> fail_on;  ///< none for no level
   std::optional<int> jobs;       ///< none for one for each core
+  AnalyseOptions analysis;
 };
 
 /// What deserves a look in many files, and their counts.

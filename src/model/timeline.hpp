@@ -31,4 +31,7 @@ std::vector<std::size_t> bar_beginnings(const Line& line);
 /// cannot hold it.
 std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept;
 
+/// The tempo that holds in a bar; null where none is known.
+const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept;
+
 }  // namespace fingerturn

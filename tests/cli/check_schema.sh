@@ -40,7 +40,7 @@ mkdir valid
 split --lines=1 --additional-suffix=.json "$FINGERTURN_SOURCE_DIR/tests/golden/check.jsonl" valid/golden.
 holds "there are lines" test "$(find valid -name '*.json' | wc -l)" -ge 17
 is "$(jq -s -c 'map(.findings // [] | .[]) | [map(.level), map(.hand), map(.beat == null)] | map(unique)' valid/line.*)" \
-  '[["caution","info"],["left","right"],[false,true]]'
+  '[["caution","info","strain"],["left","right"],[false,true]]'
 is "$(not_valid valid/*)" ''
 
 # Each line spoils a document of one kind; none of the results may fit.

@@ -16,7 +16,7 @@ done
 run --help
 for word in annotate check explain --version 'Exit status: 0 done; 1 ' Caution; do has out "$word"; done
 run annotate --help
-for option in --format --output --hand --bars --passage --detail --ascii --columns --color; do
+for option in --format --output --hand --bars --passage --detail --cues --tempo --reach --ascii --columns --color; do
   has out "$option"
 done
 for word in json jsonl passage text left right both always never; do has out "$word"; done
