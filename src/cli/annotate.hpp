@@ -26,7 +26,7 @@ struct AnnotateOptions {
   AnalyseOptions analysis;
   bool ascii = false;
   bool detail = false;
-  bool words = false;          ///< under the notes of a score words instead of arrows
+  bool words = false;  ///< under the notes of a score words instead of arrows
   bool cues = false;
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
