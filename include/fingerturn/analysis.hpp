@@ -35,6 +35,9 @@ enum class Direction : std::uint8_t { left, right };
 /// Fingers that pass one another (docs/rules.md, 3).
 enum class Crossing : std::uint8_t { none, thumb_under, finger_over_thumb, finger_crossing };
 
+/// A move of the hand further in between the black keys, or out again.
+enum class InOut : std::uint8_t { in, out };
+
 /// How loudly a finding speaks: for information, to be careful with, or likely to strain the hand.
 enum class Level : std::uint8_t { info, caution, strain };
 
@@ -47,7 +50,17 @@ struct EventAnalysis {
   std::optional<Direction> prepare;    ///< the swing before it, in preparatory and double ones
   std::optional<int> swings;           ///< 0 (level), 1 or 2; none where undetermined
   Crossing crossing = Crossing::none;  ///< between the event before and this one
-  std::string_view rule;               ///< the id of the rule that decided
+  /// White keys that the arm carries the hand to reach it, above 0 to the right; none where a
+  /// finger is missing.
+  std::optional<double> carry;
+  std::optional<double> depth;       ///< how far in the hand is, from 0 to 2; none as for carry
+  std::optional<InOut> in_out;       ///< the move to this depth, where there is one
+  std::size_t arc = 0;               ///< the number of its arc in the line, from 0
+  std::optional<double> swing_rate;  ///< swings a second, where swings, time and tempo are known
+  /// The fastest tempo, in quarters a minute, at which its swings can be full; none where it has
+  /// none or the time is not known.
+  std::optional<double> full_swing_tempo;
+  std::string_view rule;  ///< the id of the rule that decided
   Basis basis = Basis::none;
   std::string reason;  ///< one sentence for the player
 };
@@ -75,6 +88,13 @@ struct Totals {
   std::size_t swings = 0;  ///< of the events where they are known
   std::size_t crossings = 0;
   std::size_t longest_double_run = 0;  ///< most double rotations one after another
+  double carried = 0;                  ///< white keys that the arm carries the hand, both ways
+  double largest_carry = 0;            ///< the furthest move of them
+  std::size_t moves_in = 0;
+  std::size_t moves_out = 0;
+  std::size_t arcs = 0;
+  /// The fastest tempo, in quarters a minute, at which every swing can be full, where known.
+  std::optional<double> full_swing_tempo;
 
   friend bool operator==(const Totals&, const Totals&) = default;
 };
@@ -86,8 +106,32 @@ struct LineAnalysis {
   Totals totals;
 };
 
+/// Two events struck together of which one is single and the other double.
+struct KindsDiffer {
+  std::size_t right_event = 0;  ///< places in Line::events
+  std::size_t left_event = 0;
+  Rotation right = Rotation::undetermined;
+  Rotation left = Rotation::undetermined;
+
+  friend bool operator==(const KindsDiffer&, const KindsDiffer&) = default;
+};
+
+/// How the hands go together (docs/rules.md, 4.5).
+struct Together {
+  std::size_t onsets = 0;    ///< onsets that both hands share and where both have a side
+  std::size_t parallel = 0;  ///< of these, where both forearms turn the same way
+  std::size_t contrary = 0;  ///< and where they turn opposite ways
+  std::vector<KindsDiffer> kinds_differ;  ///< in the order of time
+
+  friend bool operator==(const Together&, const Together&) = default;
+};
+
 struct PassageAnalysis {
-  std::vector<LineAnalysis> lines;  ///< one for each line of the passage, in the same order
+  std::vector<LineAnalysis> lines;   ///< one for each line of the passage, in the same order
+  std::optional<Together> together;  ///< none where not both hands play or no onsets are known
+  std::optional<double> full_swing_tempo;     ///< of the hand for which it is slower
+  std::optional<int> reach_semitones;         ///< the reach that the watch list was fitted to
+  std::optional<double> quarters_per_minute;  ///< the tempo taken instead of the written ones
 };
 
 struct Analysis {
@@ -95,8 +139,14 @@ struct Analysis {
   std::optional<BarRange> bars;           ///< where only these bars were asked for
 };
 
+/// What may be said beside the score.
+struct AnalyseOptions {
+  std::optional<int> reach_semitones;         ///< instead of what the passages say
+  std::optional<double> quarters_per_minute;  ///< instead of the tempos that are written
+};
+
 /// Applies all rules. Any score is taken: what the rules cannot decide is undetermined.
-Analysis analyse(const Score& score) noexcept;
+Analysis analyse(const Score& score, const AnalyseOptions& options = {}) noexcept;
 
 /// The analysis with only the events of these bars, totals counted anew. What the bars before
 /// them prepare stays as it was.
@@ -114,6 +164,7 @@ std::string_view name_of(Direction direction) noexcept;
 std::string_view name_of(Crossing crossing) noexcept;  ///< "none" where nothing crosses
 std::string_view name_of(Basis basis) noexcept;
 std::string_view name_of(Level level) noexcept;
+std::string_view name_of(InOut move) noexcept;
 /// What the forearm does: "supination" toward the fifth finger, "pronation" toward the thumb.
 std::string_view forearm_of(Side side) noexcept;
 

@@ -111,6 +111,10 @@ struct FromBar {
   friend bool operator==(const FromBar&, const FromBar&) = default;
 };
 
+/// The reaches that are believed of a hand, in semitones.
+inline constexpr int kSmallestReach = 7;
+inline constexpr int kWidestReach = 24;
+
 /// A passage: one or two lines, the right hand's first. A hand that plays nothing has no line.
 struct Passage {
   std::string title;

@@ -78,6 +78,14 @@ void settle(std::vector<FromBar<Value>>& changes, const std::vector<std::int32_t
   changes = std::move(settled);
 }
 
+template <typename Value>
+const Value* value_in_bar(const std::vector<FromBar<Value>>& changes, std::int32_t bar) noexcept {
+  const auto after = std::upper_bound(
+      changes.begin(), changes.end(), bar,
+      [](std::int32_t number, const FromBar<Value>& change) { return number < change.bar; });
+  return after == changes.begin() ? nullptr : &std::prev(after)->value;
+}
+
 std::vector<std::int32_t> bars_in_order(const Passage& passage) {
   std::vector<std::int32_t> bars;
   for (const Line& line : passage.lines) {
@@ -108,10 +116,11 @@ void settle_changes(Passage& passage) {
 }
 
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
-  const auto after = std::upper_bound(
-      passage.meters.begin(), passage.meters.end(), bar,
-      [](std::int32_t number, const FromBar<Meter>& change) { return number < change.bar; });
-  return after == passage.meters.begin() ? nullptr : &std::prev(after)->value;
+  return value_in_bar(passage.meters, bar);
+}
+
+const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept {
+  return value_in_bar(passage.tempos, bar);
 }
 
 }  // namespace fingerturn

@@ -17,4 +17,7 @@ void settle_changes(Passage& passage);
 /// The meter that holds in a bar; null where none is known.
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept;
 
+/// The tempo that holds in a bar; null where none is known.
+const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept;
+
 }  // namespace fingerturn

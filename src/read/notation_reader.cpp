@@ -172,8 +172,6 @@ class NotationReader {
   }
 
   void read_reach(const HeaderLine& header, Piece line) {
-    constexpr int kSmallestReach = 7;
-    constexpr int kWidestReach = 24;
     const auto reach = read_number(header.value, kSmallestReach, kWidestReach,
                                    "the widest interval of 1-5 in semitones", reporter_);
     if (!reach) return;

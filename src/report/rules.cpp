@@ -21,7 +21,9 @@ std::string_view chapter_before(std::string_view section) {
   if (section == "1.1") return "1. What is looked at";
   if (section == "2.1") return "2. How the forearm turns";
   if (section == "3.1") return "3. How fingers pass one another";
+  if (section == "4.1") return "4. The rest of the arm";
   if (section == "5.1") return "5. What to watch";
+  if (section == "6.1") return "6. Tempo";
   return {};
 }
 

@@ -1,5 +1,8 @@
 #include "fingerturn/analysis.hpp"
+#include "rules/arc.hpp"
+#include "rules/carry.hpp"
 #include "rules/crossing.hpp"
+#include "rules/depth.hpp"
 #include "rules/first_note.hpp"
 #include "rules/gesture.hpp"
 #include "rules/kind.hpp"
@@ -9,6 +12,8 @@
 #include "rules/same_finger.hpp"
 #include "rules/side.hpp"
 #include "rules/strike.hpp"
+#include "rules/tempo.hpp"
+#include "rules/together.hpp"
 #include "rules/totals.hpp"
 #include "rules/watch_list.hpp"
 
@@ -16,7 +21,8 @@
 #include <span>
 
 /// The order in which the rules look at a line: gestures, then in each gesture from note to note
-/// the step, the side, the crossing, the kind.
+/// the step, the side, the crossing, the kind; then the rest of the arm, the time, the watch list;
+/// and last what both hands come to together.
 namespace fingerturn {
 namespace {
 
@@ -134,7 +140,7 @@ void add_gesture(Strikes gesture, std::size_t number, LineAnalysis& line) {
   }
 }
 
-LineAnalysis analyse_line(const Line& line) {
+LineAnalysis analyse_line(const Passage& passage, const Line& line, const AnalyseOptions& options) {
   LineAnalysis analysis;
   analysis.hand = line.hand;
   const std::vector<Strike> strikes = strikes_of(line);
@@ -144,18 +150,38 @@ LineAnalysis analyse_line(const Line& line) {
     const auto [begin, end] = gestures[number];
     add_gesture(Strikes(strikes).subspan(begin, end - begin), number, analysis);
   }
-  analysis.watch = watch_list(line, strikes);
+  add_carry(line, strikes, analysis.events);
+  add_depth(line, strikes, analysis.events);
+  add_arcs(strikes, analysis.events);
+  add_swing_rates(passage, line, options.quarters_per_minute, analysis.events);
+  analysis.watch = watch_list(line, strikes, analysis.events, options.reach_semitones);
   analysis.totals = totals_of(line, analysis.events);
   return analysis;
 }
 
+/// What the lines come to together.
+void sum_up(const Passage& passage, PassageAnalysis& analysis) {
+  analysis.full_swing_tempo.reset();
+  for (const LineAnalysis& line : analysis.lines) {
+    analysis.full_swing_tempo = slower(analysis.full_swing_tempo, line.totals.full_swing_tempo);
+  }
+  analysis.together = hands_together(passage, analysis);
+}
+
 }  // namespace
 
-Analysis analyse(const Score& score) noexcept {
+Analysis analyse(const Score& score, const AnalyseOptions& options) noexcept {
   Analysis analysis;
   for (const Passage& passage : score.passages) {
     PassageAnalysis& lines = analysis.passages.emplace_back();
-    for (const Line& line : passage.lines) lines.lines.push_back(analyse_line(line));
+    AnalyseOptions settled = options;
+    if (!settled.reach_semitones) settled.reach_semitones = passage.reach_semitones;
+    for (const Line& line : passage.lines) {
+      lines.lines.push_back(analyse_line(passage, line, settled));
+    }
+    lines.reach_semitones = settled.reach_semitones;
+    lines.quarters_per_minute = settled.quarters_per_minute;
+    sum_up(passage, lines);
   }
   return analysis;
 }
@@ -163,16 +189,19 @@ Analysis analyse(const Score& score) noexcept {
 Analysis only_bars(Analysis analysis, const Score& score, BarRange bars) {
   analysis.bars = bars;
   for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
+    const Passage& passage = score.passages[p];
     for (std::size_t l = 0; l < analysis.passages[p].lines.size(); ++l) {
       LineAnalysis& line = analysis.passages[p].lines[l];
-      const Line& written = score.passages[p].lines[l];
+      const Line& written = passage.lines[l];
       const auto is_outside = [&](const auto& found) {
         return !bars.contains(written.events[found.event].bar);
       };
       std::erase_if(line.events, is_outside);
       std::erase_if(line.watch, is_outside);
+      renew_rows(written, line.events, line.watch);
       line.totals = totals_of(written, line.events);
     }
+    sum_up(passage, analysis.passages[p]);
   }
   return analysis;
 }

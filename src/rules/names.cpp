@@ -77,6 +77,8 @@ std::string_view name_of(Level level) noexcept {
   return "info";
 }
 
+std::string_view name_of(InOut move) noexcept { return move == InOut::in ? "in" : "out"; }
+
 std::string_view forearm_of(Side side) noexcept {
   return side == Side::toward_fifth ? "supination" : "pronation";
 }

@@ -1,0 +1,52 @@
+#include "rules/carry.hpp"
+
+#include "rules/keyboard.hpp"
+
+#include <cstddef>
+#include <optional>
+
+namespace fingerturn {
+namespace {
+
+constexpr int kMiddleFinger = 3;
+
+void place_finger(Hand hand, int midi, Finger finger, Allowed& allowed) noexcept {
+  constexpr int kReach = kQuartersInKey;
+  const int side = hand == Hand::right ? 1 : -1;
+  const int place = place_of_key(midi) - side * (finger - kMiddleFinger) * kQuartersInKey;
+  narrow(allowed, place - kReach, place + kReach);
+}
+
+Allowed places_at(const Line& line, const Strike& strike) {
+  Allowed allowed;
+  allowed.opens = strike.separated;
+  if (!strike.arrival.known()) return allowed;
+  for (const Note& note : line.events[strike.event].notes) {
+    if (!note.held) place_finger(line.hand, midi_number(note.pitch), *note.finger, allowed);
+  }
+  close_gap(allowed);
+  allowed.unmoved = (allowed.low + allowed.high) / 2;
+  return allowed;
+}
+
+}  // namespace
+
+std::vector<Allowed> places_of_hand(const Line& line, std::span<const Strike> strikes) {
+  std::vector<Allowed> places;
+  places.reserve(strikes.size());
+  for (const Strike& strike : strikes) places.push_back(places_at(line, strike));
+  return places;
+}
+
+void add_carry(const Line& line, std::span<const Strike> strikes, std::span<EventAnalysis> events) {
+  const std::vector<Allowed> places = places_of_hand(line, strikes);
+  const std::vector<int> path = least_travel(places);
+  std::optional<int> before;
+  for (std::size_t i = 0; i < events.size(); ++i) {
+    if (!places[i].known) continue;
+    events[i].carry = static_cast<double>(path[i] - before.value_or(path[i])) / kQuartersInKey;
+    before = path[i];
+  }
+}
+
+}  // namespace fingerturn

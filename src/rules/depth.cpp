@@ -1,0 +1,71 @@
+#include "rules/depth.hpp"
+
+#include "rules/keyboard.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <optional>
+
+namespace fingerturn {
+namespace {
+
+struct Depths {
+  int low;
+  int high;
+};
+
+/// What each finger, from the thumb on, allows in quarters; source of all: our model (4.3).
+constexpr std::array<Depths, 5> kOnWhite{{{0, 4}, {0, 2}, {0, 2}, {0, 2}, {0, 2}}};
+constexpr std::array<Depths, 5> kOnBlack{{{4, 8}, {0, 4}, {0, 4}, {0, 4}, {2, 6}}};
+
+const Depths& depths_of(Finger finger, KeyColour colour) noexcept {
+  const std::size_t number = std::clamp(finger, kThumb, kFifth) - std::size_t{1};
+  return colour == KeyColour::black ? kOnBlack.at(number) : kOnWhite.at(number);
+}
+
+Allowed depths_at(const Event& event) noexcept {
+  Allowed allowed;
+  for (const Note& note : event.notes) {
+    if (note.held || !note.finger) continue;
+    const Depths& depths = depths_of(*note.finger, key_colour(midi_number(note.pitch)));
+    narrow(allowed, depths.low, depths.high);
+  }
+  return allowed;
+}
+
+}  // namespace
+
+std::vector<Allowed> depths_of_hand(const Line& line, std::span<const Strike> strikes) {
+  std::vector<Allowed> depths;
+  depths.reserve(strikes.size());
+  for (const Strike& strike : strikes) {
+    Allowed& allowed = depths.emplace_back();
+    if (strike.arrival.known()) allowed = depths_at(line.events[strike.event]);
+    close_gap(allowed);
+    allowed.opens = strike.separated;
+    allowed.unmoved = allowed.low;
+  }
+  return depths;
+}
+
+bool has_no_common_depth(const Event& event) noexcept {
+  const Allowed allowed = depths_at(event);
+  return allowed.low > allowed.high;
+}
+
+void add_depth(const Line& line, std::span<const Strike> strikes, std::span<EventAnalysis> events) {
+  const std::vector<Allowed> depths = depths_of_hand(line, strikes);
+  const std::vector<int> path = least_travel(depths);
+  std::optional<int> before;
+  for (std::size_t i = 0; i < events.size(); ++i) {
+    if (!depths[i].known) continue;
+    events[i].depth = static_cast<double>(path[i]) / kQuartersInKey;
+    if (before && *before != path[i]) {
+      events[i].in_out = path[i] > *before ? InOut::in : InOut::out;
+    }
+    before = path[i];
+  }
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,64 @@
+#pragma once
+
+#include "fingerturn/analysis.hpp"
+#include "fingerturn/rule.hpp"
+
+#include <array>
+#include <optional>
+#include <string_view>
+
+namespace fingerturn {
+
+/// The source of every row of the table of spans.
+inline constexpr std::string_view kSpanSources =
+    "R. Parncutt, J. A. Sloboda, E. F. Clarke, M. Raekallio and P. Desain, An ergonomic model of "
+    "keyboard fingering for melodic fragments, Music Perception 14(4) (1997), table of spans, from "
+    "memory.";
+
+inline constexpr Rule kReachRule{
+    "reach", "5.3", "The reach of a hand",
+    "Stretches and twists are measured with a table of spans that gives for each pair of fingers "
+    "the least and the widest interval that is practical, and within it the one that is "
+    "comfortable. Hands differ: where the widest interval that a hand takes comfortably with 1-5 "
+    "is given (13 semitones in the table), the widest intervals of all pairs with the thumb grow "
+    "or shrink in the same ratio, rounded down, and the findings say so.",
+    "For the table: R. Parncutt, J. A. Sloboda, E. F. Clarke, M. Raekallio and P. Desain, An "
+    "ergonomic model of keyboard fingering for melodic fragments, Music Perception 14(4) (1997), "
+    "from memory. That a hand's reach changes the pairs with the thumb in one ratio is our "
+    "convention."};
+
+/// The spans of a pair of fingers in semitones: above 0 where the higher finger number is on the
+/// key further toward the fifth finger's side. A row of the table.
+struct FingerSpans {
+  Finger lower = 0;
+  Finger higher = 0;
+  int least_practical = 0;
+  int least_comfortable = 0;
+  int least_relaxed = 0;
+  int widest_relaxed = 0;
+  int widest_comfortable = 0;
+  int widest_practical = 0;
+};
+
+/// The table as it was published, for the right hand; the left is its mirror image.
+inline constexpr std::array<FingerSpans, 10> kPublishedSpans{{
+    {1, 2, -5, -3, 1, 5, 8, 10},
+    {1, 3, -4, -2, 3, 7, 10, 12},
+    {1, 4, -3, -1, 5, 9, 12, 14},
+    {1, 5, -1, 1, 7, 10, 13, 15},
+    {2, 3, 1, 1, 1, 2, 3, 5},
+    {2, 4, 1, 1, 3, 4, 5, 7},
+    {2, 5, 2, 2, 5, 6, 8, 10},
+    {3, 4, 1, 1, 1, 2, 2, 4},
+    {3, 5, 1, 1, 3, 4, 5, 7},
+    {4, 5, 1, 1, 1, 2, 3, 5},
+}};
+
+/// The spans of two different fingers, in either order, of a hand whose reach may be given.
+FingerSpans spans_of(Finger one, Finger other, std::optional<int> reach_semitones) noexcept;
+
+/// How many semitones the key of the higher of two fingers lies further toward the fifth finger's
+/// side than the other's.
+int span_between(Hand hand, Finger from, int from_key, Finger to, int to_key) noexcept;
+
+}  // namespace fingerturn
