@@ -25,6 +25,7 @@ struct TextStyle {
   int columns = 80;     ///< the width to keep to; less than kFewestColumns counts as that
   bool ascii = false;   ///< no character beyond ASCII except in titles
   bool detail = false;  ///< each event's reason
+  bool cues = false;    ///< each event in a short line for practising
   bool colour = false;  ///< terminal colours
 };
 inline constexpr int kFewestColumns = 32;

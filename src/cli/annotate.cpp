@@ -49,6 +49,7 @@ std::string report_text(const Report& report, const AnnotateOptions& options) {
   style.columns = options.columns.value_or(terminal_columns());
   style.ascii = options.ascii;
   style.detail = options.detail;
+  style.cues = options.cues;
   style.colour =
       options.output.empty() ? wants_colour(options.colour) : options.colour == Colour::always;
   return write_text(report, style);
@@ -59,7 +60,7 @@ std::string result_text(const std::string& name, const Score& score,
   if (options.format == Format::passage) {
     return write_passage(options.bars ? only_bars(score, *options.bars) : score);
   }
-  Analysis analysis = analyse(score);
+  Analysis analysis = analyse(score, options.analysis);
   if (options.bars) analysis = only_bars(std::move(analysis), score, *options.bars);
   if (!has_event(analysis) && (options.bars || options.hand)) {
     say(name + ": nothing is played in the part that was chosen");

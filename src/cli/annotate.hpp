@@ -2,6 +2,7 @@
 
 #include "cli/exit_status.hpp"
 #include "cli/terminal.hpp"
+#include "fingerturn/analysis.hpp"
 #include "fingerturn/score.hpp"
 
 #include <cstdint>
@@ -22,8 +23,10 @@ struct AnnotateOptions {
   std::optional<BarRange> bars;  ///< none for all
   std::optional<int> passage;    ///< from 1; none for all
   std::optional<int> part;       ///< of a MusicXML score, from 1; none for those for keyboard
+  AnalyseOptions analysis;
   bool ascii = false;
   bool detail = false;
+  bool cues = false;
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
 };

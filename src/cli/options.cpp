@@ -13,6 +13,8 @@ namespace {
 
 constexpr int kMostPassages = 1000000;
 constexpr int kMostColumns = 1000;
+constexpr double kSlowestTempo = 1;
+constexpr double kFastestTempo = 2000;
 
 std::optional<std::int32_t> bar_number(std::string_view text) {
   std::int32_t number = 0;
@@ -44,6 +46,20 @@ CLI::Validator number_from(int least, int most) {
     return passes ? std::string()
                   : "expected a number from " + std::to_string(least) + " to " +
                         std::to_string(most) + ", found \"" + text + "\"";
+  };
+  return {check, ""};
+}
+
+/// Lets the tempos pass that the notation takes.
+CLI::Validator plausible_tempo() {
+  const auto check = [](std::string& text) {
+    double number = 0;
+    const char* const end = text.data() + text.size();
+    const auto [stop, problem] = std::from_chars(text.data(), end, number);
+    const bool passes =
+        problem == std::errc{} && stop == end && number >= kSlowestTempo && number <= kFastestTempo;
+    return passes ? std::string()
+                  : "expected quarter notes a minute, from 1 to 2000, found \"" + text + "\"";
   };
   return {check, ""};
 }
@@ -90,10 +106,26 @@ void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
       ->type_name("N");
 }
 
+/// What is taken instead of what the music says.
+void add_player(CLI::App& command, AnalyseOptions& options) {
+  command
+      .add_option("--tempo", options.quarters_per_minute,
+                  "Take this tempo, in quarter notes a minute, instead of the written ones")
+      ->check(plausible_tempo())
+      ->type_name("N");
+  command
+      .add_option("--reach", options.reach_semitones,
+                  "Fit the watch list to a hand that takes this interval with 1-5 in comfort, in "
+                  "semitones")
+      ->check(number_from(kSmallestReach, kWidestReach))
+      ->type_name("N");
+}
+
 void add_looks(CLI::App& command, AnnotateOptions& options) {
   static const std::map<std::string, Colour> kColours{
       {"always", Colour::always}, {"auto", Colour::automatic}, {"never", Colour::never}};
   command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
+  command.add_flag("--cues", options.cues, "Give every note a short line for practising");
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
   command
       .add_option("--columns", options.columns,
@@ -126,6 +158,7 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
   command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
       ->type_name("FILE");
   add_choice_of_notes(*command, options);
+  add_player(*command, options.analysis);
   add_looks(*command, options);
   command->footer(
       "A passage is typed as it is played, each note with its finger:\n"

@@ -51,6 +51,14 @@ void add_fraction_or_null(std::string& out, const std::optional<Fraction>& fract
   out += '"';
 }
 
+void add_decimal_or_null(std::string& out, std::optional<double> number) {
+  if (number) {
+    add_decimal(out, *number);
+  } else {
+    out += "null";
+  }
+}
+
 template <typename Value>
 std::optional<std::string_view> name_or_none(const std::optional<Value>& value) {
   if (!value) return std::nullopt;
@@ -135,9 +143,17 @@ void add_found_part(std::string& out, Hand hand, const EventAnalysis& entry) {
   add_word_or_null(out, forearm);
   out += R"(,"swings":)";
   out += entry.swings ? std::to_string(*entry.swings) : "null";
-  out += R"(,"swing_rate":null,"crossing":)";
+  out += R"(,"swing_rate":)";
+  add_decimal_or_null(out, entry.swing_rate);
+  out += R"(,"crossing":)";
   add_word_or_null(out, crossing_or_none(entry.crossing));
-  out += R"(,"carry":null,"depth":null,"arc":null,"rule":)";
+  out += R"(,"carry":)";
+  add_decimal_or_null(out, entry.carry);
+  out += R"(,"depth":)";
+  add_decimal_or_null(out, entry.depth);
+  out += R"(,"arc":)";
+  add_number(out, static_cast<std::int64_t>(entry.arc));
+  out += R"(,"rule":)";
   add_word(out, entry.rule);
   out += R"(,"basis":)";
   add_word(out, name_of(entry.basis));
@@ -151,13 +167,20 @@ void add_event(std::string& out, const Line& line, const EventAnalysis& entry) {
   add_found_part(out, line.hand, entry);
 }
 
-std::string totals_text(const Totals& totals) {
-  return fmt::format(
+void add_totals(std::string& out, const Totals& totals) {
+  out += fmt::format(
       R"({{"events":{},"preparatory":{},"single":{},"double":{},"level":{},"undetermined":{},)"
-      R"("swings":{},"crossings":{},"longest_double_run":{},"full_swing_tempo":null}})",
+      R"("swings":{},"crossings":{},"longest_double_run":{},"carried":)",
       totals.events, totals.preparatory, totals.single_rotations, totals.double_rotations,
       totals.level, totals.undetermined, totals.swings, totals.crossings,
       totals.longest_double_run);
+  add_decimal(out, totals.carried);
+  out += R"(,"largest_carry":)";
+  add_decimal(out, totals.largest_carry);
+  out += fmt::format(R"(,"moves_in":{},"moves_out":{},"arcs":{},"full_swing_tempo":)",
+                     totals.moves_in, totals.moves_out, totals.arcs);
+  add_decimal_or_null(out, totals.full_swing_tempo);
+  out += '}';
 }
 
 /// A line feed and an indent, or nothing in a document of one line.
@@ -188,21 +211,52 @@ void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, 
     add_event(out, line, entry);
     first = false;
   }
-  out += fmt::format(R"(],{}"totals":{},{}"watch":[)", line_break(layout, 5),
-                     totals_text(analysis.totals), line_break(layout, 5));
+  out += fmt::format(R"(],{}"totals":)", line_break(layout, 5));
+  add_totals(out, analysis.totals);
+  out += fmt::format(R"(,{}"watch":[)", line_break(layout, 5));
   add_watch_list(out, line, analysis, layout);
   out += "]}";
+}
+
+/// The lines stand right hand first, as in every passage of both hands.
+void add_together(std::string& out, const Passage& passage, const PassageAnalysis& analysis) {
+  if (!analysis.together) {
+    out += "null";
+    return;
+  }
+  const Together& together = *analysis.together;
+  out += fmt::format(R"({{"onsets":{},"parallel":{},"contrary":{},"kinds_differ":[)",
+                     together.onsets, together.parallel, together.contrary);
+  bool first = true;
+  for (const KindsDiffer& place : together.kinds_differ) {
+    const Event& event = passage.lines.front().events[place.right_event];
+    if (!first) out += ',';
+    first = false;
+    out += fmt::format(R"({{"bar":{},"onset":)", event.bar);
+    add_fraction_or_null(out, event.onset);
+    out += fmt::format(R"(,"right":"{}","left":"{}"}})", name_of(place.right), name_of(place.left));
+  }
+  out += "]}";
+}
+
+/// The tempo at the beginning: the one that was asked for, or the first that is written.
+std::string tempo_text(const Passage& passage, const PassageAnalysis& analysis) {
+  if (analysis.quarters_per_minute) return json_number(*analysis.quarters_per_minute);
+  if (passage.tempos.empty()) return "null";
+  return json_number(passage.tempos.front().value.quarters_per_minute());
 }
 
 void add_passage(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
                  Layout layout) {
   const std::string meter = passage.meters.empty() ? "" : to_string(passage.meters.front().value);
-  const std::string tempo = passage.tempos.empty()
-                                ? "null"
-                                : json_number(passage.tempos.front().value.quarters_per_minute());
-  out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"tempo":{},"remarks":[)",
+  const std::string reach =
+      analysis.reach_semitones ? std::to_string(*analysis.reach_semitones) : "null";
+  out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"tempo":{},"reach":{},)",
                      text_or_null(passage.title), text_or_null(passage.composer),
-                     text_or_null(meter), tempo);
+                     text_or_null(meter), tempo_text(passage, analysis), reach);
+  out += R"("full_swing_tempo":)";
+  add_decimal_or_null(out, analysis.full_swing_tempo);
+  out += R"(,"remarks":[)";
   for (std::size_t i = 0; i < passage.remarks.size(); ++i) {
     if (i > 0) out += ',';
     out += json_text(passage.remarks[i]);
@@ -213,7 +267,9 @@ void add_passage(std::string& out, const Passage& passage, const PassageAnalysis
     out += line_break(layout, 4);
     add_hand(out, passage.lines[i], analysis.lines[i], layout);
   }
-  out += fmt::format(R"(],{}"together":null}})", line_break(layout, 3));
+  out += fmt::format(R"(],{}"together":)", line_break(layout, 3));
+  add_together(out, passage, analysis);
+  out += '}';
 }
 
 /// About as many bytes as the report will take, so that it need not be moved as it grows.

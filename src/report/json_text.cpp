@@ -1,5 +1,9 @@
 #include "report/json_text.hpp"
 
+#include <cmath>
+#include <cstdint>
+
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace fingerturn {
@@ -16,5 +20,21 @@ std::string dumped(const nlohmann::json& value) {
 std::string json_text(std::string_view text) { return dumped(text); }
 
 std::string json_number(double number) { return dumped(number); }
+
+void add_decimal(std::string& out, double number) {
+  constexpr double kMostByHand = 1e12;
+  if (!(std::abs(number) < kMostByHand)) {
+    out += json_number(number);
+    return;
+  }
+  const std::int64_t hundredths = std::llround(number * 100);
+  const std::int64_t size = std::abs(hundredths);
+  if (hundredths < 0) out += '-';
+  const fmt::format_int whole(size / 100);
+  out.append(whole.data(), whole.size());
+  out += '.';
+  out += static_cast<char>('0' + size / 10 % 10);
+  if (size % 10 != 0) out += static_cast<char>('0' + size % 10);
+}
 
 }  // namespace fingerturn

@@ -9,7 +9,11 @@ namespace fingerturn {
 /// A string with its quotation marks; bytes that are not UTF-8 become U+FFFD.
 std::string json_text(std::string_view text);
 
-/// A finite number, "72.0".
+/// A number, "72.0"; null where it is none.
 std::string json_number(double number);
+
+/// Adds a number rounded to two decimals, "12.5" or "-3.0". Written by hand, since every event has
+/// several of them.
+void add_decimal(std::string& out, double number);
 
 }  // namespace fingerturn

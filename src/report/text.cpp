@@ -1,4 +1,5 @@
 #include "fingerturn/report.hpp"
+#include "model/tempo_words.hpp"
 #include "model/utf8.hpp"
 #include "model/wrap.hpp"
 #include "report/note_words.hpp"
@@ -43,18 +44,31 @@ std::string tempo_words(const Tempo& tempo) {
   return fmt::format("{} = {}", spoken_value(tempo.beat_unit), tempo.per_minute);
 }
 
-std::string head_text(const Report& report, const Passage& passage, const TextStyle& style) {
-  const std::string_view title = passage.title.empty() ? report.source_name : passage.title;
-  std::string text = wrapped("", printable(title), style.columns);
-  text.pop_back();
-  text = emphasised(text, Emphasis::strong, style.colour) + '\n';
+std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis) {
   std::vector<std::string> parts;
   if (!passage.composer.empty()) parts.push_back(printable(passage.composer));
   if (!passage.source.empty()) parts.push_back(printable(passage.source));
   parts.push_back(hands_words(passage));
   if (!passage.meters.empty()) parts.push_back(to_string(passage.meters.front().value));
-  if (!passage.tempos.empty()) parts.push_back(tempo_words(passage.tempos.front().value));
-  text += joined_lines(parts, style);
+  if (analysis.quarters_per_minute) {
+    parts.push_back(
+        fmt::format("quarter = {}, as asked for", tempo_number(*analysis.quarters_per_minute)));
+  } else if (!passage.tempos.empty()) {
+    parts.push_back(tempo_words(passage.tempos.front().value));
+  }
+  if (analysis.reach_semitones) {
+    parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
+  }
+  return parts;
+}
+
+std::string head_text(const Report& report, const Passage& passage, const PassageAnalysis& analysis,
+                      const TextStyle& style) {
+  const std::string_view title = passage.title.empty() ? report.source_name : passage.title;
+  std::string text = wrapped("", printable(title), style.columns);
+  text.pop_back();
+  text = emphasised(text, Emphasis::strong, style.colour) + '\n';
+  text += joined_lines(head_parts(passage, analysis), style);
   for (const std::string& remark : passage.remarks) {
     text += wrapped("", printable(remark), style.columns);
   }
@@ -89,16 +103,17 @@ std::string notes_text(const Report& report, const Passage& passage, const Shown
 std::string passage_text(const Report& report, std::size_t number, const TextStyle& style) {
   const Passage& passage = report.score.passages[number];
   const ShownLines lines = shown_lines(passage, report.analysis.passages[number]);
-  std::string text = head_text(report, passage, style);
+  std::string text = head_text(report, passage, report.analysis.passages[number], style);
   if (lines.empty()) return text;
   text += notes_text(report, passage, lines, style);
-  if (style.detail) {
+  if (style.detail || style.cues) {
     for (const ShownLine& line : lines) {
       text += '\n' + reasons_text(*line.line, *line.analysis, style);
     }
   }
   text += '\n' + emphasised("totals", Emphasis::strong, style.colour) + '\n';
   for (const ShownLine& line : lines) text += totals_text(*line.analysis, style);
+  text += together_text(passage, report.analysis.passages[number], style);
   return text + watch_text(lines, style);
 }
 

@@ -2,6 +2,7 @@
 
 #include "model/utf8.hpp"
 #include "model/wrap.hpp"
+#include "report/cues.hpp"
 #include "report/note_words.hpp"
 #include "report/signs.hpp"
 #include "report/text_grid.hpp"
@@ -24,6 +25,8 @@ std::string counted(std::size_t count, std::string_view one, std::string_view ma
 struct Seen {
   std::array<bool, 5> rotations{};
   std::array<bool, 4> crossings{};
+  bool carries = false;
+  bool depths = false;
   bool sides = false;
   bool open_sides = false;  ///< events that turn, though the side is not known
   bool rests = false;
@@ -55,6 +58,8 @@ void see_line(const Line& line, const LineAnalysis& analysis, const std::optiona
   for (const EventAnalysis& entry : analysis.events) {
     seen.rotations.at(static_cast<std::size_t>(entry.rotation)) = true;
     seen.crossings.at(static_cast<std::size_t>(entry.crossing)) = true;
+    seen.carries |= entry.carry.value_or(0) != 0;
+    seen.depths |= entry.in_out.has_value();
     seen.sides |= entry.side.has_value();
     seen.open_sides |= !entry.side && entry.rotation != Rotation::level;
   }
@@ -134,24 +139,32 @@ std::size_t width_for_events(const Line& line, const LineAnalysis& analysis,
   return width;
 }
 
-/// An event with its reason beside it, or below it where the event's name is too long.
-std::string reason_text(const std::string& event, std::size_t width, std::string_view reason,
-                        const TextStyle& style) {
+/// An event with a sentence beside it, or below it where the event's name is too long.
+std::string sentence_text(const std::string& event, std::size_t width, std::string_view sentence,
+                          const TextStyle& style) {
   if (event.size() <= width) {
-    return wrapped("  " + padded(event, width) + "  ", reason, style.columns);
+    return wrapped("  " + padded(event, width) + "  ", sentence, style.columns);
   }
-  return "  " + event + '\n' + wrapped(std::string(width + 4, ' '), reason, style.columns);
+  return "  " + event + '\n' + wrapped(std::string(width + 4, ' '), sentence, style.columns);
 }
 
-/// An entry of the legend; nothing where there is nothing to explain.
-std::string entry(std::string_view label, std::string_view words, const TextStyle& style) {
+/// What is said of one event under --detail and --cues.
+std::vector<std::string> sentences_of(const EventAnalysis& found, Hand hand,
+                                      const TextStyle& style) {
+  std::vector<std::string> sentences;
+  if (style.cues) sentences.push_back(cue_of(found, hand));
+  if (style.detail) sentences.push_back(found.reason);
+  return sentences;
+}
+
+}  // namespace
+
+std::string labelled(std::string_view label, std::string_view words, const TextStyle& style) {
   if (words.empty()) return {};
   const std::string opening = padded(label, kLabelWidth);
   return emphasised(opening, Emphasis::faint, style.colour) +
          wrapped(opening, words, style.columns).substr(opening.size());
 }
-
-}  // namespace
 
 std::string totals_text(const LineAnalysis& analysis, const TextStyle& style) {
   const Totals& totals = analysis.totals;
@@ -169,9 +182,16 @@ std::string totals_text(const LineAnalysis& analysis, const TextStyle& style) {
   if (totals.longest_double_run > 1) {
     parts.push_back(fmt::format("longest run of doubles {}", totals.longest_double_run));
   }
+  if (totals.carried > 0) {
+    parts.push_back(fmt::format("carried {} white keys, at most {} at once", totals.carried,
+                                totals.largest_carry));
+  }
+  add(totals.moves_in, "move in", "moves in");
+  add(totals.moves_out, "move out", "moves out");
+  if (totals.arcs > 1) parts.push_back(fmt::format("{} arcs", totals.arcs));
   std::string text;
   for (const std::string& part : parts) text += (text.empty() ? "" : ", ") + part;
-  return entry(to_string(analysis.hand), text, style);
+  return labelled(to_string(analysis.hand), text, style);
 }
 
 std::string reasons_text(const Line& line, const LineAnalysis& analysis, const TextStyle& style) {
@@ -186,26 +206,42 @@ std::string reasons_text(const Line& line, const LineAnalysis& analysis, const T
                          Emphasis::strong, style.colour) +
               '\n';
     }
-    text += reason_text(event_words(line, found.event), width, found.reason, style);
+    std::string name = event_words(line, found.event);
+    for (const std::string& sentence : sentences_of(found, line.hand, style)) {
+      text += sentence_text(name, width, sentence, style);
+      name.clear();
+    }
   }
   return text;
 }
 
 std::string legend_text(const Report& report, const TextStyle& style) {
   const Seen seen = seen_in(report);
-  std::string text = entry("note", note_sign_words(seen), style);
-  text += entry("finger", finger_sign_words(seen), style);
-  text += entry("rotation", rotation_words(seen), style);
+  std::string text = labelled("note", note_sign_words(seen), style);
+  text += labelled("finger", finger_sign_words(seen), style);
+  text += labelled("rotation", rotation_words(seen), style);
   if (seen.sides) {
-    text += entry("prepare", "the way the forearm swings first, out of which it plays", style);
-    text += entry("play", "the way the forearm turns to play the note", style);
-    if (seen.open_sides) text += entry("", "? = not known", style);
-    text += entry("forearm",
-                  "sup = supination, toward the fifth finger; pron = pronation, toward "
-                  "the thumb",
-                  style);
+    text += labelled("prepare", "the way the forearm swings first, out of which it plays", style);
+    text += labelled("play", "the way the forearm turns to play the note", style);
+    if (seen.open_sides) text += labelled("", "? = not known", style);
+    text += labelled("forearm",
+                     "sup = supination, toward the fifth finger; pron = pronation, toward "
+                     "the thumb",
+                     style);
   }
-  text += entry("crossing", crossing_words(seen), style);
+  text += labelled("crossing", crossing_words(seen), style);
+  const std::string_view way = style.ascii ? kAsciiSigns.right : kUnicodeSigns.right;
+  if (seen.carries) {
+    text += labelled("carry",
+                     fmt::format("how many white keys the arm carries the hand, and which way: {}2 "
+                                 "is two to the right (our model)",
+                                 way),
+                     style);
+  }
+  if (seen.depths) {
+    text +=
+        labelled("depth", "in = further in between the black keys; out = back (our model)", style);
+  }
   return text;
 }
 

@@ -171,13 +171,11 @@ std::string draw_stacks(std::string_view label, const Stacks& stacks, const Syst
   return rows;
 }
 
-bool has_crossing(const System& system, std::size_t line) {
+bool says_something(Row row, const System& system, std::size_t number, Hand hand) {
   for (const Section& section : system) {
     for (const Column& column : section.columns) {
-      const auto& shown = column.events[line];
-      const bool crosses =
-          shown && shown->entry != nullptr && shown->entry->crossing != Crossing::none;
-      if (crosses) return true;
+      const auto& shown = column.events[number];
+      if (shown && !row_cell(row, *shown, hand, kUnicodeSigns).text.empty()) return true;
     }
   }
   return false;
@@ -206,7 +204,7 @@ std::string draw_hand(const ShownLines& lines, std::size_t number, const System&
       stacks_of(system, number, [&](const ShownEvent& shown) { return finger_cells(shown, line); });
   rows += draw_stacks("finger", fingers, system, style, Emphasis::plain);
   for (const Row row : kRows) {
-    if (row == Row::crossing && !has_crossing(system, number)) continue;
+    if (only_where_needed(row) && !says_something(row, system, number, line.hand)) continue;
     rows += draw_row(label_of(row), Emphasis::faint, system, style,
                      [&](std::size_t section, std::size_t i) -> Cell {
                        const auto& shown = system[section].columns[i].events[number];

@@ -4,6 +4,9 @@
 #include "report/note_words.hpp"
 
 #include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -32,6 +35,14 @@ Cell forearm_cell(const EventAnalysis& entry) {
   return {*entry.side == Side::toward_fifth ? "sup" : "pron", Emphasis::plain};
 }
 
+/// The way and how many white keys; nothing where the hand stays.
+Cell carry_cell(const EventAnalysis& entry, const Signs& signs) {
+  const double carry = entry.carry.value_or(0);
+  if (carry == 0) return {};
+  const Direction direction = carry > 0 ? Direction::right : Direction::left;
+  return {fmt::format("{}{}", sign_of(direction, signs), std::abs(carry)), Emphasis::plain};
+}
+
 }  // namespace
 
 std::string_view label_of(Row row) noexcept {
@@ -45,9 +56,17 @@ std::string_view label_of(Row row) noexcept {
     case Row::forearm:
       return "forearm";
     case Row::crossing:
+      return "crossing";
+    case Row::carry:
+      return "carry";
+    case Row::depth:
       break;
   }
-  return "crossing";
+  return "depth";
+}
+
+bool only_where_needed(Row row) noexcept {
+  return row == Row::crossing || row == Row::carry || row == Row::depth;
 }
 
 std::vector<std::string> note_cells(const ShownEvent& shown) {
@@ -85,9 +104,13 @@ Cell row_cell(Row row, const ShownEvent& shown, Hand hand, const Signs& signs) {
     case Row::forearm:
       return forearm_cell(entry);
     case Row::crossing:
+      return {std::string(short_name_of(entry.crossing)), Emphasis::strong};
+    case Row::carry:
+      return carry_cell(entry, signs);
+    case Row::depth:
       break;
   }
-  return {std::string(short_name_of(entry.crossing)), Emphasis::strong};
+  return {entry.in_out ? std::string(name_of(*entry.in_out)) : "", Emphasis::plain};
 }
 
 std::size_t width_of(const ShownEvent& shown, const Line& line) {

@@ -14,11 +14,14 @@
 namespace fingerturn {
 
 /// The rows of a hand below its notes and fingers, from top to bottom.
-enum class Row : std::uint8_t { rotation, prepare, play, forearm, crossing };
+enum class Row : std::uint8_t { rotation, prepare, play, forearm, crossing, carry, depth };
 inline constexpr std::array kRows{Row::rotation, Row::prepare, Row::play, Row::forearm,
-                                  Row::crossing};
+                                  Row::crossing, Row::carry,   Row::depth};
 
 std::string_view label_of(Row row) noexcept;
+
+/// Whether a row is left out where it has nothing to say.
+bool only_where_needed(Row row) noexcept;
 
 struct Cell {
   std::string text;
