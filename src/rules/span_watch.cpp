@@ -1,5 +1,6 @@
 #include "rules/span_watch.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 #include <string_view>
@@ -39,6 +40,8 @@ std::string reach_words(const Pair& pair) {
   return fmt::format(" with a reach of {}", *pair.reach_semitones);
 }
 
+std::string pair_words(const Pair& pair) { return fmt::format("{}-{}", pair.from, pair.to); }
+
 std::string stretch_words(const Pair& pair, std::string_view keys, std::string_view measure,
                           int widest) {
   return fmt::format("{}-{} over {} ({}), {} up to {}{}.", pair.from, pair.to,
@@ -61,12 +64,17 @@ std::string carry_words(double carry) {
                      std::abs(carry) == 1 ? "" : "s", carry > 0 ? "right" : "left");
 }
 
-std::string leap_words(const Pair& pair, std::string_view keys, double carry) {
+/// A finger that would have to pass so far is carried; a wide step is a leap.
+std::string_view leap_verdict(const Pair& pair, double carry) {
   constexpr double kLeap = 5;  // white keys
-  const std::string_view verdict =
-      std::abs(carry) >= kLeap ? "is a leap" : "is past what these fingers span";
+  if (pair.span < 0) return "is too far to pass by turning alone";
+  return std::abs(carry) >= kLeap ? "is a leap" : "is past what these fingers span";
+}
+
+std::string leap_words(const Pair& pair, std::string_view keys, double carry) {
   return fmt::format("{}-{} over {} ({}) {}: {}.", pair.from, pair.to,
-                     semitone_words(pair.semitones), keys, verdict, carry_words(carry));
+                     semitone_words(pair.semitones), keys, leap_verdict(pair, carry),
+                     carry_words(carry));
 }
 
 /// What is found, without its place; no rule where nothing is.
@@ -74,9 +82,12 @@ struct Found {
   std::string_view rule;
   Level level = Level::info;
   std::string message;
+  std::vector<std::string> also{};  ///< further pairs of the same chord, "2-4"
 };
 
-Found found_together(const Pair& pair, std::string_view keys) {
+Found found_together(const Pair& pair, const Note& first, const Note& second) {
+  const std::string keys =
+      fmt::format("{} and {} together", to_string(first.pitch), to_string(second.pitch));
   const FingerSpans& spans = pair.spans;
   if (pair.span > spans.widest_practical) {
     return {kStretchRule.id, Level::strain,
@@ -120,6 +131,31 @@ bool is_comfortable(const Pair& pair) noexcept {
   return pair.span >= pair.spans.least_comfortable && pair.span <= pair.spans.widest_comfortable;
 }
 
+/// Keeps one finding of each rule for a chord: the first of the loudest, and who else is concerned.
+void keep(Found found, const Pair& pair, std::vector<Found>& kept) {
+  const auto same = std::find_if(kept.begin(), kept.end(),
+                                 [&found](const Found& other) { return other.rule == found.rule; });
+  if (same == kept.end()) {
+    found.also.push_back(pair_words(pair));
+    kept.push_back(std::move(found));
+    return;
+  }
+  same->also.push_back(pair_words(pair));
+  if (found.level <= same->level) return;
+  std::rotate(same->also.begin(), same->also.end() - 1, same->also.end());
+  same->level = found.level;
+  same->message = std::move(found.message);
+}
+
+/// "... Also 2-4 and 3-5."
+std::string message_of(const Found& found) {
+  std::string message = found.message;
+  for (std::size_t i = 1; i < found.also.size(); ++i) {
+    message += (i == 1 ? " Also " : " and ") + found.also[i];
+  }
+  return found.also.size() > 1 ? message + '.' : message;
+}
+
 /// The note that is struck where only one is.
 const Note& struck_note(const Event& event) {
   const auto* note = event.notes.data();
@@ -131,6 +167,7 @@ const Note& struck_note(const Event& event) {
 
 void find_spans_in_chord(const Line& line, const Strike& strike, std::size_t index,
                          std::optional<int> reach_semitones, std::vector<Finding>& findings) {
+  std::vector<Found> kept;
   const std::vector<Note>& notes = line.events[strike.event].notes;
   for (auto first = notes.begin(); first != notes.end(); ++first) {
     if (first->held || !first->finger) continue;
@@ -138,12 +175,11 @@ void find_spans_in_chord(const Line& line, const Strike& strike, std::size_t ind
       if (second->held || !second->finger || second->finger == first->finger) continue;
       const Pair pair = pair_of(line.hand, *first->finger, midi_number(first->pitch),
                                 *second->finger, midi_number(second->pitch), reach_semitones);
-      if (is_comfortable(pair)) continue;
-      const std::string keys =
-          fmt::format("{} and {} together", to_string(first->pitch), to_string(second->pitch));
-      Found found = found_together(pair, keys);
-      findings.push_back({found.rule, found.level, strike.event, index, std::move(found.message)});
+      if (!is_comfortable(pair)) keep(found_together(pair, *first, *second), pair, kept);
     }
+  }
+  for (const Found& found : kept) {
+    findings.push_back({found.rule, found.level, strike.event, index, message_of(found)});
   }
 }
 

@@ -38,8 +38,9 @@ inline constexpr Rule kLeapRule{
     "carried too.",
     "Our convention, with the table of spans (5.3)."};
 
-/// Rules 5.4 and 5.5: adds a finding for each two notes of a chord or double note whose span is
-/// not comfortable.
+/// Rules 5.4 and 5.5: adds a finding of each rule for a chord or double note in which the span of
+/// any two notes is not comfortable. It describes the first of the loudest pairs, and names the
+/// others.
 void find_spans_in_chord(const Line& line, const Strike& strike, std::size_t index,
                          std::optional<int> reach_semitones, std::vector<Finding>& findings);
 
