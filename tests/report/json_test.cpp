@@ -173,13 +173,14 @@ TEST_CASE("the keys of the JSON report stand in one order") {
   const Json json = json_of(score_of("tempo: 60\n1/8 C4:1 D:2"));
   CHECK(keys_of(json) == "format version source caution passages ");
   const Json& passage = json["passages"][0];
-  CHECK(keys_of(passage) == "title composer meter tempo hands together ");
+  CHECK(keys_of(passage) == "title composer meter tempo remarks hands together ");
   const Json& hand = passage["hands"][0];
   CHECK(keys_of(hand) == "hand events totals watch ");
   CHECK(keys_of(hand["events"][0]) ==
         "index bar onset duration grace notes rotation side play prepare forearm swings swing_rate "
         "crossing carry depth arc rule basis reason ");
-  CHECK(keys_of(hand["events"][0]["notes"][0]) == "pitch midi key finger changes_to suggested ");
+  CHECK(keys_of(hand["events"][0]["notes"][0]) ==
+        "pitch midi key finger changes_to alternatives suggested ");
   CHECK(keys_of(hand["totals"]) ==
         "events preparatory single double level undetermined swings crossings longest_double_run "
         "full_swing_tempo ");

@@ -18,7 +18,7 @@ const Names& known_rows() {
   static const Names names{"case",   "source",  "notes",    "kinds", "play",  "prepare",
                            "swings", "rules",   "crossing", "basis", "shows", "remark",
                            "author", "title",   "number",   "year",  "place", "quoted",
-                           "keys",   "pitches", "warnings"};
+                           "keys",   "pitches", "warnings", "watch"};
   return names;
 }
 
@@ -36,9 +36,11 @@ bool all_digits(std::string_view text) {
   return !text.empty() && text.find_first_not_of("0123456789") == text.npos;
 }
 
-bool is_reason_row(std::string_view name) {
-  constexpr std::string_view kOpening = "reason ";
-  return name.starts_with(kOpening) && all_digits(name.substr(kOpening.size()));
+bool is_numbered_row(std::string_view name) {
+  for (const std::string_view opening : {"reason ", "finding "}) {
+    if (name.starts_with(opening) && all_digits(name.substr(opening.size()))) return true;
+  }
+  return false;
 }
 
 std::string trimmed(std::string_view text) {
@@ -82,7 +84,7 @@ class CaseReader {
     const std::size_t colon = content.find(':');
     if (colon == content.npos) return fail("expected a name, a colon and a value");
     Row row{trimmed(content.substr(0, colon)), trimmed(content.substr(colon + 1))};
-    if (!contains(known_rows(), row.name) && !is_reason_row(row.name)) {
+    if (!contains(known_rows(), row.name) && !is_numbered_row(row.name)) {
       return fail("unknown row \"" + row.name + "\"");
     }
     if (row.value.empty()) return fail("nothing after \"" + row.name + "\"");
