@@ -66,12 +66,12 @@ class HandLine {
     return static_cast<std::size_t>(after - notes.begin());
   }
 
-  /// Grace notes that are written where the sound before them ends stand before the silence.
+  /// Grace notes stand before the silence that follows them, not after it.
   void add_grace_notes(Notes graces, Ticks until) {
     for (std::size_t begin = 0; begin < graces.size();) {
       std::size_t end = begin + 1;
       while (end < graces.size() && graces[end].in_chord) ++end;
-      if (graces[begin].tick > time_) add_rest_until(until);
+      add_rest_until(graces[begin].tick);
       add_event(graces.subspan(begin, end - begin), 0).grace = true;
       begin = end;
     }

@@ -87,6 +87,16 @@ void take_off(WrittenNote& note, std::size_t place, std::size_t notes,
   note.note.changes_to.clear();
 }
 
+/// A change to the finger that is on the key already is none.
+void drop_idle_changes(Note& note) {
+  Finger last = note.finger.value_or(0);
+  std::erase_if(note.changes_to, [&last](Finger finger) {
+    const bool idle = finger == last;
+    last = finger;
+    return idle;
+  });
+}
+
 }  // namespace
 
 FingerText fingers_in(std::string_view text) {
@@ -122,8 +132,7 @@ void add_fingerings(pugi::xml_node technical, WrittenNote& note, std::size_t pla
   }
 }
 
-void spread_stacked_fingers(WrittenPart& part,
-                            const std::function<Hand(const WrittenNote&)>& hand_of) {
+void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNote&)>& hand_of) {
   const std::span<WrittenNote> notes(part.notes);
   for (std::size_t begin = 0; begin < notes.size(); ++begin) {
     const std::uint32_t stacked = notes[begin].stacked_fingers;
@@ -138,6 +147,9 @@ void spread_stacked_fingers(WrittenPart& part,
     } else {
       take_off(chord.front(), begin, chord.size(), part.problems);
     }
+  }
+  for (WrittenNote& note : notes) {
+    if (!note.note.changes_to.empty()) drop_idle_changes(note.note);
   }
 }
 

@@ -26,10 +26,9 @@ FingerText fingers_in(std::string_view text);
 void add_fingerings(pugi::xml_node technical, WrittenNote& note, std::size_t place,
                     std::vector<NoteProblem>& problems);
 
-/// Spreads fingers that are stacked on the first note of a chord, one for each of its notes, over
-/// the chord: the lowest number on the lowest note in the right hand, the other way in the left.
-/// Fingers that are stacked on a chord in any other number are taken off and reported.
-void spread_stacked_fingers(WrittenPart& part,
-                            const std::function<Hand(const WrittenNote&)>& hand_of);
+/// Settles what only the whole chord shows. Fingers that are stacked on its first note, one for
+/// each of its notes, are spread over it: the lowest number on the lowest note in the right hand,
+/// the other way in the left. Stacked in any other number they are taken off and reported.
+void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNote&)>& hand_of);
 
 }  // namespace fingerturn

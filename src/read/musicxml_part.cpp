@@ -2,6 +2,7 @@
 
 #include "read/musicxml_fingering.hpp"
 #include "read/musicxml_note.hpp"
+#include "read/musicxml_place.hpp"
 #include "read/musicxml_signs.hpp"
 #include "read/tick_counter.hpp"
 #include "read/xml_element.hpp"
@@ -15,6 +16,9 @@
 
 namespace fingerturn {
 namespace {
+
+constexpr std::string_view kDivisions = "divisions above 0 that can be counted exactly";
+constexpr std::string_view kDuration = "a duration from 0 to 10000 quarter notes";
 
 /// The numbers of a part's voices, which may be called anything.
 class Voices {
@@ -97,7 +101,7 @@ class PartReader {
     for (const pugi::xml_node child : attributes) {
       const std::string_view name = child.name();
       if (name == "divisions" && !ticks_.set_divisions(text_of(child))) {
-        report_time(child, "a number of divisions above 0", text_of(child));
+        report_time(child, kDivisions, text_of(child));
       } else if (name == "time") {
         read_meter(attributes, measure);
       } else if (name == "staves") {
@@ -121,17 +125,28 @@ class PartReader {
     const pugi::xml_node duration = element.child("duration");
     const std::optional<Ticks> ticks = ticks_.of(text_of(duration));
     if (!ticks) {
-      report_time(duration ? duration : element, "a duration of 0 or above", text_of(duration));
-    } else {
-      ticks_.move(back ? -*ticks : *ticks);
+      report_time(duration ? duration : element, kDuration, text_of(duration));
+    } else if (!ticks_.move(back ? -*ticks : *ticks)) {
+      report_long_bar(element);
     }
     chord_is_open_ = false;
   }
 
+  [[nodiscard]] std::string place(Ticks tick) const {
+    return musical_place(part_, part_.measures.back(), tick);
+  }
+  [[nodiscard]] std::string place() const { return place(ticks_.now()); }
+
   void report_time(pugi::xml_node element, std::string_view expected, std::string_view found) {
-    const std::int32_t bar = part_.measures.empty() ? 1 : part_.measures.back().bar;
     reporter_.error("musicxml-time", span_of(element),
-                    fmt::format("expected {}, found {}, in bar {}", expected, quoted(found), bar));
+                    fmt::format("expected {}, found {}, in {}", expected, quoted(found), place()));
+  }
+
+  void report_long_bar(pugi::xml_node element) {
+    reporter_.error("musicxml-time", span_of(element),
+                    fmt::format("expected a bar of at most 10000 quarter notes, found more, in "
+                                "bar {}",
+                                part_.measures.back().bar));
   }
 
   /// The written length; 0 for a grace note, nothing where it is wrong.
@@ -139,7 +154,7 @@ class PartReader {
     if (element.grace) return 0;
     const std::optional<Ticks> ticks = ticks_.of(text_of(element.duration));
     if (!ticks) {
-      report_time(element.duration ? element.duration : element.element, "a duration of 0 or above",
+      report_time(element.duration ? element.duration : element.element, kDuration,
                   text_of(element.duration));
     }
     return ticks;
@@ -153,7 +168,7 @@ class PartReader {
     const Ticks tick = in_chord ? chord_tick_ : ticks_.now();
     if (!in_chord) {
       chord_tick_ = tick;
-      ticks_.move(*duration);
+      if (!ticks_.move(*duration)) return report_long_bar(element.element);
     }
     if (element.rest || element.cue || element.unpitched) {
       chord_is_open_ = false;
@@ -171,7 +186,7 @@ class PartReader {
     note.staff = staff_of(element);
     note.in_chord = in_chord;
     note.breath_after = element.breath_after;
-    note.note.tied = element.tied && !note.grace;
+    note.note.tied = element.tied;
     note.note.span = span_of(element.element);
     const std::optional<Pitch> pitch = pitch_in(element.pitch);
     if (!pitch) return report_pitch(element);
@@ -204,9 +219,8 @@ class PartReader {
   void report_pitch(const NoteElement& element) {
     reporter_.warning(
         "musicxml-pitch", span_of(element.pitch ? element.pitch : element.element),
-        fmt::format("expected a key of the piano, A0 to C8, in bar {}, found {}; the note is "
-                    "left out",
-                    part_.measures.back().bar, pitch_words(element.pitch)));
+        fmt::format("expected a key of the piano, A0 to C8, found {}, in {}; the note is left out",
+                    pitch_words(element.pitch), place(chord_tick_)));
   }
 
   static std::string pitch_words(pugi::xml_node pitch) {

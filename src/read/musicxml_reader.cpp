@@ -113,7 +113,7 @@ class MusicXmlReader {
 
   void add_part(WrittenPart part, const VoiceHands& hands, HandNotes& all) {
     const auto hand_of = [&hands](const WrittenNote& note) { return hands.of(note); };
-    spread_stacked_fingers(part, hand_of);
+    settle_fingers(part, hand_of);
     for (NoteProblem& problem : part.problems) {
       const WrittenNote& note = part.notes[problem.note];
       reporter_.warning(
@@ -143,13 +143,26 @@ class MusicXmlReader {
     auto& of_hand = notes.by_hand.at(static_cast<std::size_t>(hand));
     if (of_hand.empty()) return;
     Line line = line_of_hand(hand, std::move(of_hand), notes.measures, notes.ticks_per_quarter);
-    for (const Span span : resolve_ties(line)) {
-      reporter_.warning("tie-to-nothing", span,
-                        fmt::format("expected another note on this key in the {} hand for the tie "
-                                    "to lead to, found none before a rest or the end",
-                                    to_string(hand)));
-    }
+    report_ties(line, resolve_ties(line));
     passage.lines.push_back(std::move(line));
+  }
+
+  void report_ties(const Line& line, const std::vector<Span>& to_nothing) {
+    if (to_nothing.empty()) return;
+    std::vector<std::pair<std::uint32_t, std::int32_t>> bars;
+    for (const Event& event : line.events) {
+      for (const Note& note : event.notes) {
+        if (note.tied) bars.emplace_back(note.span.begin, event.bar);
+      }
+    }
+    std::sort(bars.begin(), bars.end());
+    for (const Span span : to_nothing) {
+      const auto found = std::lower_bound(bars.begin(), bars.end(), std::pair(span.begin, 0));
+      reporter_.warning("tie-to-nothing", span,
+                        fmt::format("expected another note on this key for the tie to lead to, "
+                                    "found none before a rest or the end, in bar {}, {} hand",
+                                    found->second, to_string(line.hand)));
+    }
   }
 
   static void add_changes(const std::vector<WrittenMeasure>& measures, Passage& passage) {

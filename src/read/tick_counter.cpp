@@ -83,9 +83,12 @@ std::optional<Ticks> TickCounter::count(std::string_view text) {
   return quarters->numerator * (part_.ticks_per_quarter / quarters->denominator);
 }
 
-void TickCounter::move(Ticks ticks) {
-  now_ = std::clamp<Ticks>(now_ + ticks, 0, kLongestMeasure * part_.ticks_per_quarter);
+bool TickCounter::move(Ticks ticks) {
+  const Ticks longest = kLongestMeasure * part_.ticks_per_quarter;
+  if (now_ + ticks > longest) return false;
+  now_ = std::max<Ticks>(now_ + ticks, 0);
   furthest_ = std::max(furthest_, now_);
+  return true;
 }
 
 }  // namespace fingerturn

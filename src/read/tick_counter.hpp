@@ -21,8 +21,9 @@ class TickCounter {
   std::optional<Ticks> of(std::string_view text);
 
   void start_measure() { now_ = furthest_ = 0; }
-  /// Goes on or back in time, not past the beginning of the measure.
-  void move(Ticks ticks);
+  /// Goes on or back in time, not past the beginning of the measure; false where that would make
+  /// it longer than any bar.
+  bool move(Ticks ticks);
   [[nodiscard]] Ticks now() const noexcept { return now_; }
   [[nodiscard]] Ticks furthest() const noexcept { return furthest_; }
 

@@ -9,9 +9,11 @@ cd "$FINGERTURN_SOURCE_DIR" || exit 1
 
 # prints ENDING OPTION...: what the program prints of each demo passage is golden.
 prints() {
-  for passage in demo/*.passage; do
+  local name
+  for passage in demo/*.passage demo/*.musicxml; do
     "$FINGERTURN" annotate "$passage" "${@:2}" >"$here/out" 2>"$here/err"
-    same_files "$here/out" "$golden/$(basename "$passage" .passage).$1"
+    name="$(basename "$passage")"
+    same_files "$here/out" "$golden/${name%.*}.$1"
     is_empty "$here/err"
   done
 }

@@ -45,8 +45,10 @@ refused folder 'fingerturn: folder: Is a directory'
 refused scale.passage/x 'fingerturn: scale.passage/x: Not a directory'
 printf '\xFF\xFEC\x004\x00' >utf16.passage
 refused utf16.passage 'utf16.passage:1:1: error: expected UTF-8, found UTF-16 [not-utf8]'
-printf '<?xml version="1.0"?>\n<score-partwise/>\n' >score.xml
-refused score.xml 'score.xml:1:1: error: expected passage notation, found XML [not-notation]'
+printf '<?xml version="1.0"?>\n<score/>\n' >score.xml
+refused score.xml 'score.xml:2:1: error: expected a MusicXML score, score-partwise or score-timewise, found "score" [musicxml]'
+printf 'C4:1 <D:2' >score.passage
+refused score.passage 'score.passage:1:6: error: expected a note from A to G, found "<D:2" [note]'
 head -c 17000000 /dev/zero | tr '\0' '|' >large.passage
 run annotate large.passage
 status_is 3

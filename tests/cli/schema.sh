@@ -17,8 +17,9 @@ not_valid() {
 
 # Every report of the demo passages, of the program and golden, whole and line by line.
 mkdir valid
-for passage in "$FINGERTURN_SOURCE_DIR"/demo/*.passage; do
-  name="$(basename "$passage" .passage)"
+for passage in "$FINGERTURN_SOURCE_DIR"/demo/*.passage "$FINGERTURN_SOURCE_DIR"/demo/*.musicxml; do
+  name="$(basename "$passage")"
+  name="${name%.*}"
   "$FINGERTURN" annotate --format json "$passage" >"valid/$name.json"
   "$FINGERTURN" annotate --format jsonl "$passage" | split --lines=1 - "valid/$name.line."
   cp "$FINGERTURN_SOURCE_DIR/tests/golden/$name.json" "valid/$name.golden.json"

@@ -15,6 +15,7 @@ std::string note_text(const Note& note) {
   std::string text = to_string(note.pitch);
   if (note.finger) text += fmt::format(":{}", *note.finger);
   for (const Finger finger : note.changes_to) text += fmt::format(">{}", finger);
+  for (const Finger finger : note.alternatives) text += fmt::format("/{}", finger);
   if (note.suggested) text += '?';
   if (note.held) text = "(" + text + ")";
   return note.tied ? text + '~' : text;
@@ -56,6 +57,7 @@ std::string passage_text(const Passage& passage) {
     text += fmt::format("tempo {} = {} from bar {}\n", to_string(tempo.value.beat_unit),
                         tempo.value.per_minute, tempo.bar);
   }
+  for (const std::string& remark : passage.remarks) text += fmt::format("remark {}\n", remark);
   for (const Line& line : passage.lines) text += line_text(line);
   return text;
 }

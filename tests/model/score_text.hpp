@@ -6,7 +6,8 @@
 
 /// The whole of a score as text, so that tests can compare scores and show where they differ. It
 /// is independent of the writers. An event is a line of its own: bar, onset, value ("?" where not
-/// known) and notes; a note that is held and not struck stands in parentheses.
+/// known) and notes; a note that is held and not struck stands in parentheses, alternative fingers
+/// after a stroke.
 ///
 ///     passage "Lantern Street"
 ///     meter 4/4 from bar 1

@@ -21,6 +21,8 @@
 /// at. `-- messages` is all that is reported, byte for byte; without it nothing may be reported.
 /// Blank lines at the end of either do not count.
 ///
+/// In tests/cases/musicxml a text that begins with <measure is the inside of a score of one part.
+///
 /// In the text that is read, `\t` is a tab, `\r` a carriage return, `\xFF` the byte of that number,
 /// `\\` a backslash, and a backslash at the end of a line means that the line does not end there.
 namespace fingerturn::tests {

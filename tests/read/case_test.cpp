@@ -18,8 +18,8 @@ namespace {
 
 namespace files = std::filesystem;
 
-std::vector<files::path> case_files() {
-  return files_below(files::path(FINGERTURN_TESTS_DIR) / "cases/notation", ".cases");
+std::vector<files::path> case_files(const std::string& form) {
+  return files_below(files::path(FINGERTURN_TESTS_DIR) / "cases" / form, ".cases");
 }
 
 void add_codes(const std::string& text, const std::regex& pattern, std::set<std::string>& codes) {
@@ -30,7 +30,7 @@ void add_codes(const std::string& text, const std::regex& pattern, std::set<std:
 
 /// The codes with which the readers call their reporter.
 std::set<std::string> codes_in_sources() {
-  const std::regex call(R"re((?:error|warning|fail)\(\s*"([a-z0-9-]+)")re");
+  const std::regex call(R"re((?:(?:error|warning|fail)\(|\{place,)\s*"([a-z0-9-]+)")re");
   std::set<std::string> codes;
   for (const auto& path : files_below(files::path(FINGERTURN_SOURCE_DIR) / "src/read", ".cpp")) {
     add_codes(text_of_file(path), call, codes);
@@ -42,34 +42,48 @@ std::set<std::string> codes_in_sources() {
 std::set<std::string> codes_in_cases() {
   const std::regex first_line(R"((?:error|warning): .*\[([a-z0-9-]+)\]\n)");
   std::set<std::string> codes;
-  for (const auto& path : case_files()) {
-    for (const ReadingCase& reading : cases_in(text_of_file(path))) {
-      add_codes(reading.messages, first_line, codes);
+  for (const std::string form : {"notation", "musicxml"}) {
+    for (const auto& path : case_files(form)) {
+      for (const ReadingCase& reading : cases_in(text_of_file(path))) {
+        add_codes(reading.messages, first_line, codes);
+      }
     }
   }
   return codes;
 }
 
-void check_case(const ReadingCase& reading) {
-  const Source source("case.passage", reading.text);
-  const ReadResult result = read_notation(source);
-  CHECK(render(source, result.diagnostics) == reading.messages);
+/// Measures alone stand for a score of one piano part, whose beginning is a line of its own.
+std::string whole_score(const std::string& text) {
+  if (!text.starts_with("<measure")) return text;
+  return R"(<score-partwise><part-list><score-part id="P1"><part-name>Piano</part-name>)"
+         R"(</score-part></part-list><part id="P1">)"
+         "\n" +
+         text + "</part></score-partwise>\n";
+}
+
+void check_case(const std::string& form, const ReadingCase& reading) {
+  const bool is_notation = form == "notation";
+  const Source source(is_notation ? "case.passage" : "case.musicxml",
+                      is_notation ? reading.text : whole_score(reading.text));
+  const ReadResult result = is_notation ? read_notation(source) : read(source);
+  CHECK(render(text_read(result, source), result.diagnostics) == reading.messages);
   if (!reading.score_given) return;
   CHECK(without_spare_blanks(score_text(result.score)) == without_spare_blanks(reading.score));
 }
 
 }  // namespace
 
-TEST_CASE("every case of the notation is read as it says") {
-  REQUIRE_FALSE(case_files().empty());
-  for (const files::path& path : case_files()) {
+TEST_CASE("every case is read as it says") {
+  const std::string form = GENERATE("notation", "musicxml");
+  REQUIRE_FALSE(case_files(form).empty());
+  for (const files::path& path : case_files(form)) {
     const std::vector<ReadingCase> cases = cases_in(text_of_file(path));
     CHECK_FALSE(cases.empty());
     std::set<std::string> titles;
     for (const ReadingCase& reading : cases) {
       INFO(path.filename().string() << ": " << reading.title);
       CHECK(titles.insert(reading.title).second);
-      check_case(reading);
+      check_case(form, reading);
     }
   }
 }
@@ -77,7 +91,8 @@ TEST_CASE("every case of the notation is read as it says") {
 TEST_CASE("every message that a reader can give has a case") {
   const std::set<std::string> given = codes_in_sources();
   std::set<std::string> covered = codes_in_cases();
-  covered.insert("too-large");  // too large for a case file: hostile_test.cpp
+  covered.insert("too-large");      // too large for a case file: hostile_test.cpp
+  covered.insert("musicxml-part");  // asked for by an option: musicxml_test.cpp
   CHECK(given.contains("finger-range"));
   CHECK(covered == given);
 }

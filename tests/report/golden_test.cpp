@@ -39,17 +39,17 @@ struct Golden {
 std::vector<Golden> goldens_of(const files::path& passage) {
   const std::string source_name = "demo/" + passage.filename().string();
   const Source source(source_name, text_of_file(passage));
-  const ReadResult read = read_notation(source);
-  REQUIRE(render(source, read.diagnostics) == "");
-  const Analysis analysis = analyse(read.score);
-  const Report report{source_name, read.score, analysis};
+  const ReadResult result = read(source);
+  REQUIRE(render(source, result.diagnostics) == "");
+  const Analysis analysis = analyse(result.score);
+  const Report report{source_name, result.score, analysis};
   const std::string name = passage.stem().string();
   return {{name + ".txt", write_text(report, {})},
           {name + ".narrow.txt", write_text(report, {.columns = 48})},
           {name + ".ascii-detail.txt", write_text(report, {.ascii = true, .detail = true})},
           {name + ".json", write_json(report)},
           {name + ".jsonl", write_jsonl(report)},
-          {name + ".passage", write_passage(read.score)}};
+          {name + ".passage", write_passage(result.score)}};
 }
 
 void write_golden(const Golden& golden) {
@@ -87,8 +87,9 @@ void check_golden(const Golden& golden) {
 }  // namespace
 
 TEST_CASE("golden reports of the demo passages") {
-  const std::vector<files::path> passages = files_below(kDemo, ".passage");
+  std::vector<files::path> passages = files_below(kDemo, ".passage");
   REQUIRE_FALSE(passages.empty());
+  for (const files::path& score : files_below(kDemo, ".musicxml")) passages.push_back(score);
   std::set<std::string> names;
   for (const files::path& passage : passages) {
     for (const Golden& golden : goldens_of(passage)) {

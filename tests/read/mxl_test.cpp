@@ -1,0 +1,118 @@
+#include "catch.hpp"
+#include "fingerturn/fingerturn.hpp"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <zip.h>
+
+/// Packed MusicXML. The containers are made here with the zip library.
+using namespace fingerturn;
+
+namespace {
+
+using Files = std::vector<std::pair<std::string, std::string>>;
+
+std::string packed(const Files& files) {
+  zip_source_t* bytes = zip_source_buffer_create(nullptr, 0, 0, nullptr);
+  REQUIRE(bytes != nullptr);
+  zip_source_keep(bytes);
+  zip_t* archive = zip_open_from_source(bytes, ZIP_TRUNCATE, nullptr);
+  REQUIRE(archive != nullptr);
+  for (const auto& [name, text] : files) {
+    zip_source_t* file = zip_source_buffer(archive, text.data(), text.size(), 0);
+    REQUIRE(zip_file_add(archive, name.c_str(), file, ZIP_FL_ENC_UTF_8) >= 0);
+  }
+  REQUIRE(zip_close(archive) == 0);
+  REQUIRE(zip_source_open(bytes) == 0);
+  std::string result;
+  char block[4096];
+  for (zip_int64_t count = 0; (count = zip_source_read(bytes, block, sizeof block)) > 0;) {
+    result.append(block, static_cast<std::size_t>(count));
+  }
+  zip_source_close(bytes);
+  zip_source_free(bytes);
+  return result;
+}
+
+std::string container_naming(const std::string& path, const std::string& type) {
+  return "<?xml version=\"1.0\"?><container><rootfiles><rootfile full-path=\"cover.pdf\" "
+         "media-type=\"application/pdf\"/><rootfile full-path=\"" +
+         path + "\"" + type + "/></rootfiles></container>";
+}
+
+const std::string kContainerName = "META-INF/container.xml";
+const std::string kContainer = container_naming("music/score.xml", "");
+const std::string kScore =
+    R"(<?xml version="1.0" encoding="ISO-8859-1"?><score-partwise><movement-title>)"
+    "Caf\xE9"
+    R"(</movement-title><part-list><score-part id="P1"><part-name>Piano</part-name></score-part>)"
+    R"(</part-list><part id="P1"><measure number="1"><note><pitch><step>C</step><octave>4</octave>)"
+    R"(</pitch><duration>1</duration><notations><technical><fingering>1</fingering></technical>)"
+    R"(</notations></note></measure></part></score-partwise>)";
+
+ReadResult read_packed(const std::string& bytes) { return read(Source("score.mxl", bytes)); }
+
+/// The first message, without the place and the line that it shows.
+std::string message_of(const ReadResult& result) {
+  return result.diagnostics.kept.empty() ? "" : result.diagnostics.kept.front().message;
+}
+
+}  // namespace
+
+TEST_CASE("mxl: the root file that the container names is read") {
+  for (const std::string type : {"", " media-type=\"application/vnd.recordare.musicxml+xml\""}) {
+    const Files files{{kContainerName, container_naming("music/score.xml", type)},
+                      {"other.xml", "<opus/>"},
+                      {"music/score.xml", kScore}};
+    const Source source("score.mxl", packed(files));
+    const ReadResult result = read(source);
+    CHECK(render(text_read(result, source), result.diagnostics) == "");
+    const Passage& passage = result.score.passages.at(0);
+    CHECK(passage.title == "Caf\xC3\xA9");
+    const Note& note = passage.lines.at(0).events.at(0).notes.at(0);
+    CHECK(note.finger == Finger{1});
+    CHECK(text_read(result, source).text_of(note.span) == "<note");
+    CHECK(text_read(result, source).text().find("encoding=\"UTF-8\"") != std::string::npos);
+  }
+}
+
+TEST_CASE("mxl: a container that lacks something") {
+  CHECK(message_of(read_packed(packed({{"music/score.xml", kScore}}))) ==
+        "expected \"META-INF/container.xml\" in the container, found none");
+  CHECK(message_of(read_packed(packed({{kContainerName, kContainer}}))) ==
+        "expected \"music/score.xml\" in the container, found none");
+  CHECK(message_of(read_packed(packed({{kContainerName, "<container/>"}, {"a.xml", kScore}}))) ==
+        "expected META-INF/container.xml to name a MusicXML root file, found none");
+  CHECK(message_of(read_packed("PK\x03\x04 and no more")) ==
+        "expected a zip container, found that this one is broken");
+}
+
+TEST_CASE("mxl: a container that is broken in the middle") {
+  std::string bytes = packed({{kContainerName, kContainer}, {"music/score.xml", kScore}});
+  const std::size_t score = bytes.find("music/score.xml");
+  REQUIRE(score != std::string::npos);
+  for (std::size_t i = 0; i < 40; ++i) bytes[score + 30 + i] = '\x55';
+  const ReadResult result = read_packed(bytes);
+  CHECK_FALSE(result.ok());
+  CHECK(message_of(result) ==
+        "expected \"music/score.xml\" to be whole and without a password, found that it cannot "
+        "be unpacked");
+}
+
+TEST_CASE("mxl: what unpacks to very many times its size is refused") {
+  const std::string bomb(std::size_t{64} * 1024 * 1024, ' ');
+  const ReadResult result =
+      read_packed(packed({{kContainerName, kContainer}, {"music/score.xml", bomb}}));
+  REQUIRE_FALSE(result.ok());
+  CHECK(result.diagnostics.kept.front().code == "too-large");
+}
+
+TEST_CASE("mxl: a container within a container is no score") {
+  const std::string inner = packed({{kContainerName, kContainer}, {"music/score.xml", kScore}});
+  const ReadResult result =
+      read_packed(packed({{kContainerName, kContainer}, {"music/score.xml", inner}}));
+  REQUIRE_FALSE(result.ok());
+  CHECK(result.diagnostics.kept.front().code == "xml");
+}
