@@ -81,10 +81,10 @@ class GripMaker {
     std::vector<Down> keys = keys_of(event);
     const bool is_grip = takes_note(keys);
     add_sounding(event, keys);
-    if (is_grip) let_go(keys);
     std::sort(keys.begin(), keys.end(), [](const Down& left, const Down& right) {
       return left.key.across < right.key.across;
     });
+    if (is_grip) let_go(keys);
     if (is_grip && can_be_taken(keys)) {
       add_grip(event, place, keys);
     } else if (is_grip) {
@@ -117,14 +117,12 @@ class GripMaker {
     }
   }
 
-  /// Lets go of keys that only sound on and lie too far from the others.
+  /// `keys` stand in their order. Lets go of keys that only sound on and lie too far from the
+  /// others.
   static void let_go(std::vector<Down>& keys) {
     while (!keys.empty()) {
-      const auto [low, high] = std::minmax_element(
-          keys.begin(), keys.end(),
-          [](const Down& left, const Down& right) { return left.key.across < right.key.across; });
-      const bool fits =
-          keys.size() < kMostKeys && high->key.across - low->key.across <= kWidestHeld;
+      const std::int32_t width = keys.back().key.across - keys.front().key.across;
+      const bool fits = keys.size() < kMostKeys && width <= kWidestHeld;
       const auto furthest = fits ? keys.end() : furthest_sounding(keys);
       if (furthest == keys.end()) return;
       keys.erase(furthest);
