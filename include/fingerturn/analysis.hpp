@@ -141,8 +141,10 @@ struct Analysis {
 
 /// What may be said beside the score.
 struct AnalyseOptions {
-  std::optional<int> reach_semitones;         ///< instead of what the passages say
-  std::optional<double> quarters_per_minute;  ///< instead of the tempos that are written
+  /// The reach of the hand instead of what the passages say.
+  std::optional<int> reach_semitones = std::nullopt;
+  /// A tempo instead of those that are written.
+  std::optional<double> quarters_per_minute = std::nullopt;
 };
 
 /// Applies all rules. Any score is taken: what the rules cannot decide is undetermined.

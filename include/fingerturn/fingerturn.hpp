@@ -10,6 +10,7 @@
 ///     print(write_text({source.name(), read.score, analysis}, {}));
 
 #include "fingerturn/analysis.hpp"
+#include "fingerturn/check.hpp"
 #include "fingerturn/diagnostic.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/fraction.hpp"

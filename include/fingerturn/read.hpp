@@ -39,8 +39,10 @@ inline constexpr std::size_t kLargestMusicXml = std::size_t{128} * 1024 * 1024;
 
 /// What a score leaves open and its user decides.
 struct ReadOptions {
-  std::optional<Hand> hand;  ///< the hand of a part with one staff; none: by its clef
-  std::optional<int> part;   ///< the number of the part to read, from 1; none: those for keyboard
+  /// The hand of a part with one staff; none: by its clef.
+  std::optional<Hand> hand = std::nullopt;
+  /// The number of the part to read, from 1; none: those for keyboard.
+  std::optional<int> part = std::nullopt;
 };
 
 /// Reads a source of any form. Any bytes may come in: nothing throws, and time and memory grow in

@@ -2,12 +2,14 @@
 
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/score.hpp"
+#include "fingerturn/source.hpp"
 
 #include <string>
 #include <string_view>
 
 /// Writers: each takes finished results and returns text. They compute nothing of their own, and
-/// the same input gives the same bytes. All text is UTF-8 and ends with a line feed.
+/// the same input gives the same bytes. All text is UTF-8 and, but for MusicXML, ends with a line
+/// feed.
 ///
 ///     Report report{"warmup.passage", score, analysis};
 ///     std::cout << write_text(report, TextStyle{.columns = 60});
@@ -41,6 +43,20 @@ std::string write_json(const Report& report) noexcept;
 std::string write_jsonl(const Report& report) noexcept;
 /// The passage notation: reading it back gives an equal score.
 std::string write_passage(const Score& score) noexcept;
+
+/// How the marks in a MusicXML score look.
+struct MusicXmlStyle {
+  bool words = false;  ///< words such as "double left" instead of arrows
+};
+/// A MusicXML score with its analysis: a lyric line of signs under the notes and a legend with the
+/// caution at the beginning. `original` is the UTF-8 text that the score was read from, to which
+/// the spans of its notes lead. Every byte of it stays but the marks of an earlier run, so that
+/// writing twice is writing once; a note whose span fits no `<note>` gets no sign. The text ends
+/// as the original does.
+std::string write_musicxml(const Source& original, const Report& report,
+                           const MusicXmlStyle& style) noexcept;
+/// The text without the marks that write_musicxml made: what it made them from, byte for byte.
+std::string without_own_marks(std::string_view musicxml) noexcept;
 
 /// A rule, or the list of all rules, for the terminal, `columns` wide.
 std::string write_rule(const Rule& rule, int columns) noexcept;

@@ -35,12 +35,16 @@ bool has_event(const Analysis& analysis) {
   });
 }
 
-std::string report_text(const Report& report, const AnnotateOptions& options) {
+/// `document` is the text that the score was read from.
+std::string report_text(const Report& report, const Source& document,
+                        const AnnotateOptions& options) {
   switch (options.format) {
     case Format::json:
       return write_json(report);
     case Format::jsonl:
       return write_jsonl(report);
+    case Format::musicxml:
+      return write_musicxml(document, report, {options.words || options.ascii});
     case Format::text:
     case Format::passage:
       break;
@@ -55,7 +59,7 @@ std::string report_text(const Report& report, const AnnotateOptions& options) {
   return write_text(report, style);
 }
 
-std::string result_text(const std::string& name, const Score& score,
+std::string result_text(const std::string& name, const Score& score, const Source& document,
                         const AnnotateOptions& options) {
   if (options.format == Format::passage) {
     return write_passage(options.bars ? only_bars(score, *options.bars) : score);
@@ -65,7 +69,7 @@ std::string result_text(const std::string& name, const Score& score,
   if (!has_event(analysis) && (options.bars || options.hand)) {
     say(name + ": nothing is played in the part that was chosen");
   }
-  return report_text({name, score, analysis}, options);
+  return report_text({name, score, analysis}, document, options);
 }
 
 /// Does one input.
@@ -73,6 +77,10 @@ ExitStatus annotate_input(const std::string& path, const AnnotateOptions& option
                           Output& output) {
   const std::optional<Source> source = read_input(path);
   if (!source) return ExitStatus::input_failed;
+  if (options.format == Format::musicxml && form_of(*source) == SourceForm::notation) {
+    say(source->name() + ": --format musicxml writes into a MusicXML score, and this is none");
+    return ExitStatus::wrong_usage;
+  }
   ReadResult result = read(*source, {options.hand, options.part});
   say_text(render(text_read(result, *source), result.diagnostics));
   if (!result.ok()) return ExitStatus::input_failed;
@@ -80,7 +88,7 @@ ExitStatus annotate_input(const std::string& path, const AnnotateOptions& option
   if (!score) return ExitStatus::wrong_usage;
   const bool parted = options.format == Format::text || options.format == Format::passage;
   if (parted && !first) output.write("\n");
-  output.write(result_text(source->name(), *score, options));
+  output.write(result_text(source->name(), *score, text_read(result, *source), options));
   return ExitStatus::done;
 }
 
@@ -89,6 +97,10 @@ ExitStatus annotate_input(const std::string& path, const AnnotateOptions& option
 ExitStatus annotate(const AnnotateOptions& options) {
   if (std::count(options.inputs.begin(), options.inputs.end(), "-") > 1) {
     say("standard input can be read once only");
+    return ExitStatus::wrong_usage;
+  }
+  if (options.format == Format::musicxml && options.inputs.size() > 1) {
+    say("--format musicxml takes one score at a time, and gives it back");
     return ExitStatus::wrong_usage;
   }
   Output output(options.output);

@@ -12,7 +12,7 @@
 
 namespace fingerturn::cli {
 
-enum class Format : std::uint8_t { text, json, jsonl, passage };
+enum class Format : std::uint8_t { text, json, jsonl, musicxml, passage };
 
 /// What the command line of `annotate` asks for.
 struct AnnotateOptions {
@@ -26,6 +26,7 @@ struct AnnotateOptions {
   AnalyseOptions analysis;
   bool ascii = false;
   bool detail = false;
+  bool words = false;  ///< under the notes of a score words instead of arrows
   bool cues = false;
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;

@@ -3,11 +3,13 @@
 #include "cli/messages.hpp"
 #include "fingerturn/read.hpp"
 
-#include <array>
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <memory>
 #include <utility>
+
+#include <sys/stat.h>
 
 namespace fingerturn::cli {
 namespace {
@@ -23,29 +25,46 @@ OpenFile open_input(const std::string& path) {
   return OpenFile(path == "-" ? stdin : std::fopen(path.c_str(), "rb"));
 }
 
+/// The size that a file has now, as far as it has one and a reader would take it.
+std::size_t expected_size(std::FILE* file) {
+  struct stat status {};
+  if (::fstat(::fileno(file), &status) != 0 || !S_ISREG(status.st_mode)) return 0;
+  return std::min(static_cast<std::size_t>(status.st_size), kLargestMusicXml);
+}
+
 std::optional<std::string> read_all(std::FILE* file) {
-  std::string text;
-  std::array<char, 65536> block{};
-  while (text.size() <= kLargestMusicXml) {
-    const std::size_t count = std::fread(block.data(), 1, block.size(), file);
-    text.append(block.data(), count);
-    if (count < block.size()) break;
+  constexpr std::size_t kBlock = 65536;
+  std::string text(expected_size(file) + kBlock, '\0');
+  std::size_t size = 0;
+  for (;;) {
+    size += std::fread(text.data() + size, 1, text.size() - size, file);
+    if (size < text.size() || size > kLargestMusicXml) break;
+    text.resize(text.size() + text.size() / 2);
   }
   if (std::ferror(file) != 0) return std::nullopt;
+  text.resize(size);
   return text;
 }
 
 }  // namespace
 
-std::optional<Source> read_input(const std::string& path) {
-  const std::string name = path == "-" ? "standard input" : path;
+Input load_input(const std::string& path) {
+  Input input;
+  input.name = path == "-" ? "standard input" : path;
   const OpenFile file = open_input(path);
   std::optional<std::string> text = file ? read_all(file.get()) : std::nullopt;
-  if (!text) {
-    say(name + ": " + system_message(errno));
-    return std::nullopt;
+  if (text) {
+    input.source.emplace(input.name, std::move(*text));
+  } else {
+    input.problem = system_message(errno);
   }
-  return Source(name, std::move(*text));
+  return input;
+}
+
+std::optional<Source> read_input(const std::string& path) {
+  Input input = load_input(path);
+  if (!input.source) say(input.name + ": " + input.problem);
+  return std::move(input.source);
 }
 
 }  // namespace fingerturn::cli

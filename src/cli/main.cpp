@@ -21,7 +21,8 @@ constexpr std::string_view kDescription =
 
 std::string footer() {
   return wrapped("Exit status: ",
-                 "0 done; 2 wrong usage; 3 some input could not be read, the rest was done.",
+                 "0 done; 1 done, and check found what --fail-on asks about; 2 wrong usage; 3 some "
+                 "input could not be read, the rest was done.",
                  kHelpColumns) +
          '\n' + wrapped("Caution: ", caution(), kHelpColumns);
 }
@@ -30,7 +31,7 @@ std::string failure_message(const CLI::App* program, const CLI::Error& problem) 
   const bool no_command =
       problem.get_name() == "RequiredError" && program->get_subcommands().empty();
   const std::string what =
-      no_command ? "name a command, annotate or explain" : std::string(problem.what());
+      no_command ? "name a command, annotate, check or explain" : std::string(problem.what());
   return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
 }
 
@@ -44,15 +45,19 @@ ExitStatus run(int count, char** words) {
   program.footer(footer());
   program.require_subcommand(1);
   AnnotateOptions annotate_options;
+  CheckOptions check_options;
   ExplainOptions explain_options;
   const CLI::App* annotate_command = add_annotate(program, annotate_options);
+  const CLI::App* check_command = add_check(program, check_options);
   add_explain(program, explain_options);
   try {
     program.parse(count, words);
   } catch (const CLI::ParseError& problem) {
     return program.exit(problem) == 0 ? ExitStatus::done : ExitStatus::wrong_usage;
   }
-  return annotate_command->parsed() ? annotate(annotate_options) : explain(explain_options);
+  if (annotate_command->parsed()) return annotate(annotate_options);
+  if (check_command->parsed()) return check(check_options);
+  return explain(explain_options);
 }
 
 }  // namespace

@@ -9,8 +9,10 @@
 
 namespace fingerturn::cli {
 
-void say(std::string_view message) {
-  say_text(fmt::format("fingerturn: {}\n", printable(message)));
+void say(std::string_view message) { say_text(message_line(message)); }
+
+std::string message_line(std::string_view message) {
+  return fmt::format("fingerturn: {}\n", printable(message));
 }
 
 void say_text(std::string_view text) {

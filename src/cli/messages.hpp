@@ -7,6 +7,8 @@ namespace fingerturn::cli {
 
 /// A line on standard error, after the program's name.
 void say(std::string_view message);
+/// That line, to be said later.
+std::string message_line(std::string_view message);
 /// A text on standard error as it is.
 void say_text(std::string_view text);
 /// What the system says about an error number.

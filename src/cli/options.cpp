@@ -13,6 +13,7 @@ namespace {
 
 constexpr int kMostPassages = 1000000;
 constexpr int kMostColumns = 1000;
+constexpr int kMostJobs = 1000;
 constexpr double kSlowestTempo = 1;
 constexpr double kFastestTempo = 2000;
 
@@ -127,6 +128,8 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
   command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
   command.add_flag("--cues", options.cues, "Give every note a short line for practising");
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
+  command.add_flag("--words", options.words,
+                   "Under the notes of a score, write words instead of arrows");
   command
       .add_option("--columns", options.columns,
                   "Make the text this wide; else as wide as the terminal, or 80")
@@ -141,6 +144,7 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
 CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
   static const std::map<std::string, Format> kFormats{{"json", Format::json},
                                                       {"jsonl", Format::jsonl},
+                                                      {"musicxml", Format::musicxml},
                                                       {"passage", Format::passage},
                                                       {"text", Format::text}};
   CLI::App* command =
@@ -153,8 +157,10 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
           ".mxl); - is standard input")
       ->required()
       ->type_name("");
-  add_choice(*command, "--format", kFormats, options.format,
-             "text to read, json or jsonl for programs, passage to write the notation anew");
+  add_choice(
+      *command, "--format", kFormats, options.format,
+      "text to read, json or jsonl for programs, passage to write the notation anew, musicxml "
+      "to get a MusicXML score back with the analysis under its notes");
   command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
       ->type_name("FILE");
   add_choice_of_notes(*command, options);
@@ -163,6 +169,49 @@ CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
   command->footer(
       "A passage is typed as it is played, each note with its finger:\n"
       "  echo 'C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5' | fingerturn annotate -");
+  return command;
+}
+
+CLI::App* add_check(CLI::App& program, CheckOptions& options) {
+  static const std::map<std::string, CheckFormat> kFormats{{"jsonl", CheckFormat::jsonl},
+                                                           {"text", CheckFormat::text}};
+  static const std::map<std::string, std::optional<Hand>> kHands{
+      {"both", std::nullopt}, {"left", Hand::left}, {"right", Hand::right}};
+  static const std::map<std::string, std::optional<Level>> kLevels{{"caution", Level::caution},
+                                                                   {"info", Level::info},
+                                                                   {"never", std::nullopt},
+                                                                   {"strain", Level::strain}};
+  CLI::App* command = program.add_subcommand(
+      "check", "Go through many files: what deserves a look, a line each, and the counts");
+  command->group("Commands");
+  command
+      ->add_option("PATH", options.paths,
+                   "Files, and folders with all passages and scores below them; - is standard "
+                   "input. Files come in the order given, those of a folder by name")
+      ->type_name("");
+  command
+      ->add_option("--files-from", options.list,
+                   "Check the files named in this list too, one a line; - is standard input")
+      ->type_name("LIST");
+  add_choice(*command, "--format", kFormats, options.format,
+             "text to read, jsonl for programs: a line for each file, then one for all");
+  command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
+      ->type_name("FILE");
+  add_choice(*command, "--hand", kHands, options.hand, "Check this hand only");
+  add_player(*command, options.analysis);
+  add_choice(*command, "--fail-on", kLevels, options.fail_on,
+             "End with status 1 where a finding is of this level or a graver one; never if not "
+             "given");
+  command
+      ->add_option("--jobs", options.jobs,
+                   "Work at this many files at a time; as many as the computer has cores if not "
+                   "given. The result is the same")
+      ->check(number_from(1, kMostJobs))
+      ->type_name("N");
+  command->footer(
+      "Levels of findings: info, to know of; caution, to be careful with; strain,\n"
+      "likely to strain the hand. fingerturn explain RULE tells more of each rule.\n"
+      "  fingerturn check etudes --fail-on caution");
   return command;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "cli/annotate.hpp"
+#include "cli/check.hpp"
 #include "cli/explain.hpp"
 
 #include <CLI/App.hpp>
@@ -9,6 +10,7 @@
 namespace fingerturn::cli {
 
 CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options);
+CLI::App* add_check(CLI::App& program, CheckOptions& options);
 CLI::App* add_explain(CLI::App& program, ExplainOptions& options);
 
 }  // namespace fingerturn::cli

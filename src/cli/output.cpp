@@ -2,6 +2,7 @@
 
 #include "cli/messages.hpp"
 
+#include <array>
 #include <cerrno>
 #include <cstdlib>
 #include <filesystem>
@@ -52,13 +53,14 @@ class TemporaryFile {
   TemporaryFile(const TemporaryFile&) = delete;
   TemporaryFile& operator=(const TemporaryFile&) = delete;
 
+  [[nodiscard]] bool is_open() const { return descriptor_ >= 0; }
   [[nodiscard]] bool write(std::string_view text) const {
-    while (descriptor_ >= 0 && !text.empty()) {
+    while (!text.empty()) {
       const ssize_t count = ::write(descriptor_, text.data(), text.size());
       if (count < 0) return false;
       text.remove_prefix(static_cast<std::size_t>(count));
     }
-    return descriptor_ >= 0;
+    return true;
   }
   bool rename_to(const std::string& target) {
     renamed_ = std::rename(name_.c_str(), target.c_str()) == 0;
@@ -70,6 +72,17 @@ class TemporaryFile {
   int descriptor_;
   bool renamed_ = false;
 };
+
+/// Copies a file that was just written.
+bool copy(std::FILE* from, const TemporaryFile& to) {
+  if (std::fflush(from) != 0 || std::fseek(from, 0, SEEK_SET) != 0) return false;
+  std::array<char, 65536> block{};
+  for (std::size_t count = block.size(); count == block.size();) {
+    count = std::fread(block.data(), 1, block.size(), from);
+    if (!to.write({block.data(), count})) return false;
+  }
+  return std::ferror(from) == 0;
+}
 
 }  // namespace
 
@@ -103,10 +116,23 @@ bool Output::open(const std::vector<std::string>& inputs) {
 
 void Output::write(std::string_view text) {
   if (file_ == nullptr) {
-    kept_ += text;
+    keep(text);
   } else if (std::fwrite(text.data(), 1, text.size(), file_) < text.size() && error_number_ == 0) {
     error_number_ = errno;
   }
+}
+
+void Output::keep(std::string_view text) {
+  constexpr std::size_t kMostInMemory = std::size_t{1} << 20U;
+  kept_ += text;
+  if (kept_.size() < kMostInMemory) return;
+  if (!begun_) begun_.reset(std::tmpfile());
+  // Where there is no room for such a file, memory has to do.
+  if (!begun_) return;
+  if (std::fwrite(kept_.data(), 1, kept_.size(), begun_.get()) < kept_.size()) {
+    error_number_ = errno;
+  }
+  kept_.clear();
 }
 
 bool Output::flush() {
@@ -121,8 +147,10 @@ bool Output::put_in_place() {
   // A link stays a link: the file that it leads to is the one to replace.
   const files::path resolved = files::weakly_canonical(path_, ignored);
   const std::string target = resolved.empty() ? path_ : resolved.string();
+  if (error_number_ != 0) return fail("cannot write", error_number_);
   TemporaryFile beside(target);
-  const bool done = beside.write(kept_) && beside.rename_to(target);
+  const bool done = beside.is_open() && (!begun_ || copy(begun_.get(), beside)) &&
+                    beside.write(kept_) && beside.rename_to(target);
   return done || fail("cannot write", errno);
 }
 

@@ -21,12 +21,21 @@ bool is_dumb() noexcept {
   return terminal != nullptr && std::string_view(terminal) == "dumb";
 }
 
+int columns_of(int descriptor) noexcept {
+  winsize size{};
+  if (::ioctl(descriptor, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return kDefaultColumns;
+  return size.ws_col;
+}
+
 }  // namespace
 
-int terminal_columns() noexcept {
-  winsize size{};
-  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return kDefaultColumns;
-  return size.ws_col;
+int terminal_columns() noexcept { return columns_of(STDOUT_FILENO); }
+
+bool writes_to_terminal() noexcept { return ::isatty(STDOUT_FILENO) == 1; }
+
+std::optional<int> message_columns() noexcept {
+  if (::isatty(STDERR_FILENO) != 1 || is_dumb()) return std::nullopt;
+  return columns_of(STDERR_FILENO);
 }
 
 bool wants_colour(Colour colour) noexcept {
@@ -38,7 +47,7 @@ bool wants_colour(Colour colour) noexcept {
     case Colour::automatic:
       break;
   }
-  return ::isatty(STDOUT_FILENO) == 1 && !is_set("NO_COLOR") && !is_dumb();
+  return writes_to_terminal() && !is_set("NO_COLOR") && !is_dumb();
 }
 
 }  // namespace fingerturn::cli

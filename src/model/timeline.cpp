@@ -123,4 +123,19 @@ const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept {
   return value_in_bar(passage.tempos, bar);
 }
 
+std::vector<std::size_t> bar_beginnings(const Line& line) {
+  std::vector<std::size_t> beginnings;
+  for (std::size_t i = 0; i < line.events.size(); ++i) {
+    if (i == 0 || line.events[i].bar != line.events[i - 1].bar) beginnings.push_back(i);
+  }
+  return beginnings;
+}
+
+std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept {
+  const std::optional<Fraction> before = product(bar_onset, {-1, 1});
+  const std::optional<Fraction> time = before ? sum(onset, *before) : std::nullopt;
+  const std::optional<Fraction> beats = time ? product(*time, {meter.beat_type, 1}) : std::nullopt;
+  return beats ? sum(*beats, {1, 1}) : std::nullopt;
+}
+
 }  // namespace fingerturn

@@ -1,6 +1,12 @@
 #pragma once
 
+#include "fingerturn/fraction.hpp"
 #include "fingerturn/score.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <vector>
 
 namespace fingerturn {
 
@@ -16,6 +22,14 @@ void settle_changes(Passage& passage);
 
 /// The meter that holds in a bar; null where none is known.
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept;
+
+/// The places in `Line::events` at which another bar begins, rising.
+std::vector<std::size_t> bar_beginnings(const Line& line);
+
+/// The beat on which something falls that begins at `onset` in a bar that begins at `bar_onset`,
+/// counted from 1 in the meter's beats: half a beat after the second is 5/2. None where 64 bits
+/// cannot hold it.
+std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept;
 
 /// The tempo that holds in a bar; null where none is known.
 const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept;

@@ -3,7 +3,9 @@
 #include "read/bar_lines.hpp"
 
 #include <algorithm>
+#include <compare>
 #include <span>
+#include <tuple>
 #include <utility>
 
 namespace fingerturn {
@@ -11,13 +13,41 @@ namespace {
 
 using Notes = std::span<WrittenNote>;
 
-/// The order in which notes are played: by time, of one moment first the grace notes as they are
-/// written, then what is struck together, lowest first.
-bool plays_before(const WrittenNote& left, const WrittenNote& right) {
-  if (left.measure != right.measure) return left.measure < right.measure;
-  if (left.tick != right.tick) return left.tick < right.tick;
-  if (left.grace != right.grace) return left.grace;
-  return !left.grace && midi_number(left.note.pitch) < midi_number(right.note.pitch);
+/// What the order of the notes goes by: small, so that sorting moves little.
+struct Turn {
+  Ticks tick = 0;
+  std::uint32_t measure = 0;
+  std::uint32_t written = 0;  ///< the place of the note as it is written
+  std::int16_t key = 0;       ///< 0 for a grace note
+
+  /// By time, of one moment first the grace notes as they are written, then what is struck
+  /// together, lowest first.
+  friend auto operator<=>(const Turn& left, const Turn& right) {
+    return std::tie(left.measure, left.tick, left.key, left.written) <=>
+           std::tie(right.measure, right.tick, right.key, right.written);
+  }
+};
+
+std::vector<WrittenNote> in_playing_order(std::vector<WrittenNote> notes) {
+  std::vector<Turn> turns;
+  turns.reserve(notes.size());
+  for (const WrittenNote& note : notes) {
+    const int key = note.grace ? 0 : midi_number(note.note.pitch);
+    turns.push_back({note.tick, note.measure, static_cast<std::uint32_t>(turns.size()),
+                     static_cast<std::int16_t>(key)});
+  }
+  std::sort(turns.begin(), turns.end());
+  std::vector<WrittenNote> ordered;
+  ordered.reserve(notes.size());
+  for (const Turn& turn : turns) ordered.push_back(std::move(notes[turn.written]));
+  return ordered;
+}
+
+void sort_by_key(Notes notes) {
+  std::stable_sort(notes.begin(), notes.end(),
+                   [](const WrittenNote& left, const WrittenNote& right) {
+                     return midi_number(left.note.pitch) < midi_number(right.note.pitch);
+                   });
 }
 
 /// Of two notes on one key, what the second adds to the first.
@@ -89,10 +119,8 @@ class HandLine {
 
   Event& add_event(Notes notes, Ticks duration) {
     Event& event = add_timed(duration, notes.front().note.span);
-    std::stable_sort(notes.begin(), notes.end(),
-                     [](const WrittenNote& left, const WrittenNote& right) {
-                       return midi_number(left.note.pitch) < midi_number(right.note.pitch);
-                     });
+    // Of what is struck the lowest comes first already; grace notes come as they are written.
+    if (notes.front().grace) sort_by_key(notes);
     event.notes.reserve(notes.size());
     for (std::size_t i = 0; i < notes.size(); ++i) {
       const bool same_key = i + 1 < notes.size() && midi_number(notes[i].note.pitch) ==
@@ -147,7 +175,7 @@ class HandLine {
 
 Line line_of_hand(Hand hand, std::vector<WrittenNote> notes,
                   const std::vector<WrittenMeasure>& measures, Ticks ticks_per_quarter) {
-  std::stable_sort(notes.begin(), notes.end(), plays_before);
+  notes = in_playing_order(std::move(notes));
   HandLine line(hand, ticks_per_quarter);
   std::size_t begin = 0;
   for (std::size_t i = 0; i < measures.size(); ++i) {

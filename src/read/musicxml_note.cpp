@@ -24,30 +24,43 @@ void look_at_notations(pugi::xml_node notations, NoteElement& note) {
   }
 }
 
+/// The first letter tells most names apart; scores have many elements that do not matter here.
 void look_at(pugi::xml_node child, NoteElement& note) {
   const std::string_view name = child.name();
-  if (name == "pitch") {
-    note.pitch = child;
-  } else if (name == "duration") {
-    note.duration = child;
-  } else if (name == "voice") {
-    note.voice = child;
-  } else if (name == "staff") {
-    note.staff = child;
-  } else if (name == "chord") {
-    note.chord = true;
-  } else if (name == "notations") {
-    look_at_notations(child, note);
-  } else if (name == "rest") {
-    note.rest = true;
-  } else if (name == "tie") {
-    note.tied |= starts(child);
-  } else if (name == "grace") {
-    note.grace = true;
-  } else if (name == "cue") {
-    note.cue = true;
-  } else if (name == "unpitched") {
-    note.unpitched = true;
+  switch (name.empty() ? ' ' : name.front()) {
+    case 'p':
+      if (name == "pitch") note.pitch = child;
+      break;
+    case 'd':
+      if (name == "duration") note.duration = child;
+      break;
+    case 'v':
+      if (name == "voice") note.voice = child;
+      break;
+    case 's':
+      if (name == "staff") note.staff = child;
+      break;
+    case 'n':
+      if (name == "notations") look_at_notations(child, note);
+      break;
+    case 't':
+      if (name == "tie") note.tied |= starts(child);
+      break;
+    case 'c':
+      note.chord |= name == "chord";
+      note.cue |= name == "cue";
+      break;
+    case 'g':
+      note.grace |= name == "grace";
+      break;
+    case 'r':
+      note.rest |= name == "rest";
+      break;
+    case 'u':
+      note.unpitched |= name == "unpitched";
+      break;
+    default:
+      break;
   }
 }
 

@@ -125,7 +125,7 @@ class PartReader {
     const pugi::xml_node duration = element.child("duration");
     const std::optional<Ticks> ticks = ticks_.of(text_of(duration));
     if (!ticks) {
-      report_time(duration ? duration : element, kDuration, text_of(duration));
+      report_time(duration.empty() ? element : duration, kDuration, text_of(duration));
     } else if (!ticks_.move(back ? -*ticks : *ticks)) {
       report_long_bar(element);
     }
@@ -154,7 +154,7 @@ class PartReader {
     if (element.grace) return 0;
     const std::optional<Ticks> ticks = ticks_.of(text_of(element.duration));
     if (!ticks) {
-      report_time(element.duration ? element.duration : element.element, kDuration,
+      report_time(element.duration.empty() ? element.element : element.duration, kDuration,
                   text_of(element.duration));
     }
     return ticks;
@@ -191,7 +191,8 @@ class PartReader {
     const std::optional<Pitch> pitch = pitch_in(element.pitch);
     if (!pitch) return report_pitch(element);
     note.note.pitch = *pitch;
-    note.voice = voices_.number_of(text_of(element.voice));
+    // A chord is in the voice of its first note, whatever its other notes say.
+    note.voice = in_chord ? part_.notes.back().voice : voices_.number_of(text_of(element.voice));
     if (element.has_fingering) {
       for_each_technical(element.element, [&](pugi::xml_node technical) {
         add_fingerings(technical, note, part_.notes.size(), part_.problems);
@@ -210,21 +211,21 @@ class PartReader {
     voice.end = note.tick + note.duration;
   }
 
-  std::uint32_t staff_of(const NoteElement& element) {
-    if (!element.staff) return 1;
+  [[nodiscard]] std::uint32_t staff_of(const NoteElement& element) const {
+    if (element.staff.empty()) return 1;
     const auto staff = whole_number<std::uint32_t>(text_of(element.staff));
     return std::clamp<std::uint32_t>(staff.value_or(1), 1, part_.staff_count);
   }
 
   void report_pitch(const NoteElement& element) {
     reporter_.warning(
-        "musicxml-pitch", span_of(element.pitch ? element.pitch : element.element),
+        "musicxml-pitch", span_of(element.pitch.empty() ? element.element : element.pitch),
         fmt::format("expected a key of the piano, A0 to C8, found {}, in {}; the note is left out",
                     pitch_words(element.pitch), place(chord_tick_)));
   }
 
   static std::string pitch_words(pugi::xml_node pitch) {
-    if (!pitch) return "none";
+    if (pitch.empty()) return "none";
     std::string words;
     for (const pugi::xml_node child : pitch) {
       words += (words.empty() ? "" : " ") + std::string(text_of(child));

@@ -72,7 +72,8 @@ void look_at_first_measures(PartInfo& part) {
       const auto staves = whole_number<std::uint32_t>(text_of(attributes.child("staves")));
       part.staves = std::max(part.staves, staves.value_or(1));
       const pugi::xml_node clef = attributes.child("clef");
-      if (part.clef == ClefSign::none && clef) part.clef = clef_sign(text_of(clef.child("sign")));
+      if (part.clef == ClefSign::none && !clef.empty())
+        part.clef = clef_sign(text_of(clef.child("sign")));
     }
   }
   if (part.clef == ClefSign::percussion && part.staves == 1) part.percussion = true;
@@ -175,7 +176,7 @@ std::vector<ChosenParts> likely_parts(const std::vector<PartInfo>& parts) {
   if (chosen.empty() && pitched != parts.end()) {
     ChosenParts first{{static_cast<std::size_t>(pitched - parts.begin())}, {}};
     if (parts.size() > 1) {
-      first.remarks.push_back(
+      first.remarks.emplace_back(
           "Nothing says which part is for a keyboard; the first was taken. "
           "--part chooses another.");
     }

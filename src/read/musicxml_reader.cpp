@@ -44,7 +44,7 @@ void join_measures(std::vector<WrittenMeasure>& measures,
 
 std::string title_of(pugi::xml_node score) {
   const std::string work = line_of_text(text_of(score.child("work").child("work-title")));
-  const std::string movement = line_of_text(text_of(score.child("movement-title")));
+  std::string movement = line_of_text(text_of(score.child("movement-title")));
   if (work.empty() || work == movement) return movement;
   return movement.empty() ? work : work + ", " + movement;
 }
@@ -190,13 +190,16 @@ void report_xml(const pugi::xml_parse_result& result, std::string_view text, Rep
                  "expected well-formed XML, found: " + found);
 }
 
+/// The text of an element is kept in the element itself, which saves a node for most of them.
+constexpr unsigned int kParsing =
+    pugi::parse_minimal | pugi::parse_escapes | pugi::parse_cdata | pugi::parse_embed_pcdata;
+
 Score read_text(std::string_view text, const ReadOptions& options, Reporter& reporter) {
   // The document is built inside a copy of the text, and gone before the score is looked at.
   std::string buffer(text);
   pugi::xml_document document;
-  const pugi::xml_parse_result result = document.load_buffer_inplace(
-      buffer.data(), buffer.size(), pugi::parse_minimal | pugi::parse_escapes | pugi::parse_cdata,
-      pugi::encoding_utf8);
+  const pugi::xml_parse_result result =
+      document.load_buffer_inplace(buffer.data(), buffer.size(), kParsing, pugi::encoding_utf8);
   if (!result) {
     report_xml(result, text, reporter);
     return {};

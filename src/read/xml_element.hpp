@@ -24,7 +24,7 @@ inline Span span_of(pugi::xml_node element) {
 /// The text of the element without blanks around it.
 inline std::string_view text_of(pugi::xml_node element) {
   constexpr std::string_view kBlanks = " \t\r\n";
-  std::string_view text = element.text().get();
+  std::string_view text = element.child_value();
   const std::size_t begin = text.find_first_not_of(kBlanks);
   if (begin == std::string_view::npos) return {};
   text.remove_prefix(begin);

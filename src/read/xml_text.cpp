@@ -123,7 +123,8 @@ bool begins_as_xml(std::string_view bytes) noexcept {
   using namespace std::string_view_literals;
   if (units_of(bytes) != Units::bytes) {
     const std::string_view first = bytes.substr(0, 4);
-    return first.find("<\0"sv) != first.npos || first.find("\0<"sv) != first.npos;
+    return first.find("<\0"sv) != std::string_view::npos ||
+           first.find("\0<"sv) != std::string_view::npos;
   }
   if (bytes.starts_with(kUtf8Mark)) bytes.remove_prefix(kUtf8Mark.size());
   const std::size_t begin = bytes.find_first_not_of(" \t\r\n");

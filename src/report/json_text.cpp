@@ -1,5 +1,6 @@
 #include "report/json_text.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 
@@ -15,9 +16,22 @@ std::string dumped(const nlohmann::json& value) {
   return value.dump(kNoIndent, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
+/// Whether JSON writes the text as it is. Most texts are such and are spared the way through the
+/// library.
+bool is_plain(std::string_view text) {
+  return std::all_of(text.begin(), text.end(), [](char letter) {
+    return letter >= ' ' && letter <= '~' && letter != '"' && letter != '\\';
+  });
+}
+
 }  // namespace
 
-std::string json_text(std::string_view text) { return dumped(text); }
+std::string json_text(std::string_view text) {
+  if (!is_plain(text)) return dumped(text);
+  std::string quoted;
+  quoted.reserve(text.size() + 2);
+  return quoted.append(1, '"').append(text).append(1, '"');
+}
 
 std::string json_number(double number) { return dumped(number); }
 

@@ -126,6 +126,15 @@ std::string finger_sign_words(const Seen& seen) {
   return joined(parts);
 }
 
+std::string carried_words(const Totals& totals) {
+  const std::string_view keys = totals.carried == 1 ? "key" : "keys";
+  if (totals.carried == totals.largest_carry) {
+    return fmt::format("carried {} white {}", totals.carried, keys);
+  }
+  return fmt::format("carried {} white {}, at most {} at once", totals.carried, keys,
+                     totals.largest_carry);
+}
+
 /// The room that the names of the events take beside their reasons.
 std::size_t width_for_events(const Line& line, const LineAnalysis& analysis,
                              const TextStyle& style) {
@@ -182,10 +191,7 @@ std::string totals_text(const LineAnalysis& analysis, const TextStyle& style) {
   if (totals.longest_double_run > 1) {
     parts.push_back(fmt::format("longest run of doubles {}", totals.longest_double_run));
   }
-  if (totals.carried > 0) {
-    parts.push_back(fmt::format("carried {} white keys, at most {} at once", totals.carried,
-                                totals.largest_carry));
-  }
+  if (totals.carried > 0) parts.push_back(carried_words(totals));
   add(totals.moves_in, "move in", "moves in");
   add(totals.moves_out, "move out", "moves out");
   if (totals.arcs > 1) parts.push_back(fmt::format("{} arcs", totals.arcs));
@@ -230,13 +236,9 @@ std::string legend_text(const Report& report, const TextStyle& style) {
                      style);
   }
   text += labelled("crossing", crossing_words(seen), style);
-  const std::string_view way = style.ascii ? kAsciiSigns.right : kUnicodeSigns.right;
   if (seen.carries) {
-    text += labelled("carry",
-                     fmt::format("how many white keys the arm carries the hand, and which way: {}2 "
-                                 "is two to the right (our model)",
-                                 way),
-                     style);
+    text += labelled(
+        "carry", "the way the arm carries the hand, and how many white keys (our model)", style);
   }
   if (seen.depths) {
     text +=

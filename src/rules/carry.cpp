@@ -21,10 +21,14 @@ Allowed places_at(const Line& line, const Strike& strike) {
   Allowed allowed;
   allowed.opens = strike.separated;
   if (!strike.arrival.known()) return allowed;
-  for (const Note& note : line.events[strike.event].notes) {
-    if (!note.held) place_finger(line.hand, midi_number(note.pitch), *note.finger, allowed);
+  if (strike.is_single_note()) {
+    place_finger(line.hand, strike.key, strike.arrival.lowest, allowed);
+  } else {
+    for (const Note& note : line.events[strike.event].notes) {
+      if (!note.held) place_finger(line.hand, midi_number(note.pitch), *note.finger, allowed);
+    }
+    close_gap(allowed);
   }
-  close_gap(allowed);
   allowed.unmoved = (allowed.low + allowed.high) / 2;
   return allowed;
 }

@@ -34,17 +34,27 @@ Allowed depths_at(const Event& event) noexcept {
   return allowed;
 }
 
+Allowed depths_at(const Line& line, const Strike& strike) noexcept {
+  Allowed allowed;
+  if (strike.arrival.known() && strike.is_single_note()) {
+    const Depths& depths = depths_of(strike.arrival.lowest, key_colour(strike.key));
+    narrow(allowed, depths.low, depths.high);
+  } else if (strike.arrival.known()) {
+    allowed = depths_at(line.events[strike.event]);
+    close_gap(allowed);
+  }
+  allowed.opens = strike.separated;
+  allowed.unmoved = allowed.low;
+  return allowed;
+}
+
 }  // namespace
 
 std::vector<Allowed> depths_of_hand(const Line& line, std::span<const Strike> strikes) {
   std::vector<Allowed> depths;
   depths.reserve(strikes.size());
   for (const Strike& strike : strikes) {
-    Allowed& allowed = depths.emplace_back();
-    if (strike.arrival.known()) allowed = depths_at(line.events[strike.event]);
-    close_gap(allowed);
-    allowed.opens = strike.separated;
-    allowed.unmoved = allowed.low;
+    depths.push_back(depths_at(line, strike));
   }
   return depths;
 }

@@ -24,7 +24,8 @@ void close_gap(Allowed& allowed) noexcept;
 /// The path through the places allowed that travels least and, of all such paths, moves least
 /// often: the hand stays while it can, and goes no further than it must. Its first place is
 /// chosen with regard to what follows up to the first rest; where no move is needed up to there,
-/// the hand begins unmoved. One place for each strike, after a missing finger the one before.
+/// the hand begins unmoved. There is one place for each strike; with a finger missing it is that of
+/// a neighbour.
 std::vector<int> least_travel(std::span<const Allowed> strikes);
 
 }  // namespace fingerturn

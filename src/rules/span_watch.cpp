@@ -64,10 +64,11 @@ std::string carry_words(double carry) {
                      std::abs(carry) == 1 ? "" : "s", carry > 0 ? "right" : "left");
 }
 
-/// A finger that would have to pass so far is carried; a wide step is a leap.
+/// A thumb that would have to pass so far is carried; a wide step is a leap.
 std::string_view leap_verdict(const Pair& pair, double carry) {
   constexpr double kLeap = 5;  // white keys
-  if (pair.span < 0) return "is too far to pass by turning alone";
+  const bool passes = pair.span < 0 && pair.spans.lower == kThumb;
+  if (passes) return "is too far to pass by turning alone";
   return std::abs(carry) >= kLeap ? "is a leap" : "is past what these fingers span";
 }
 

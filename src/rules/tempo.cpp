@@ -68,9 +68,9 @@ Finding finding_of(const FastBars& bars) {
                                 : fmt::format("bars {} to {} ask for up to", bars.first, bars.last);
   return {kSwingRateRule.id, rate > kPossibleSwings ? Level::strain : Level::caution,
           bars.fastest->event, bars.fastest->index,
-          fmt::format("At quarter = {} {} {:.1f} swings a second: let the swings shrink, or "
+          fmt::format("At quarter = {} {} {} swings a second: let the swings shrink, or "
                       "practise up to quarter = {}.",
-                      tempo_number(bars.quarters_per_minute), where, rate,
+                      tempo_number(bars.quarters_per_minute), where, std::round(rate * 10) / 10,
                       tempo_not_above(*bars.fastest->full_swing_tempo))};
 }
 
@@ -105,11 +105,6 @@ void find_swing_rates(const Line& line, std::span<const EventAnalysis> events,
     if (*entry.swing_rate > *row.fastest->swing_rate) row.fastest = &entry;
   }
   for (const FastBars& row : rows) findings.push_back(finding_of(row));
-}
-
-std::optional<double> slower(std::optional<double> one, std::optional<double> other) noexcept {
-  if (!one || !other) return one ? one : other;
-  return std::min(*one, *other);
 }
 
 }  // namespace fingerturn

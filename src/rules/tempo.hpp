@@ -43,6 +43,10 @@ void find_swing_rates(const Line& line, std::span<const EventAnalysis> events,
                       std::vector<Finding>& findings);
 
 /// The slower of two tempos of full swings, of which either may be missing.
-std::optional<double> slower(std::optional<double> one, std::optional<double> other) noexcept;
+inline std::optional<double> slower(std::optional<double> one,
+                                    std::optional<double> other) noexcept {
+  if (!one || (other && *other < *one)) return other;
+  return one;
+}
 
 }  // namespace fingerturn

@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# What the program tells the shell: 0 done, 2 wrong usage, 3 some input could not be read.
+# What the program tells the shell: 0 done, 2 wrong usage, 3 some input could not be read; 1, which
+# only check gives, is tested with it.
 # shellcheck source=SCRIPTDIR/checks.bash
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 

@@ -7,22 +7,35 @@ golden="$FINGERTURN_SOURCE_DIR/tests/golden"
 here="$PWD"
 cd "$FINGERTURN_SOURCE_DIR" || exit 1
 
-# prints ENDING OPTION...: what the program prints of each demo passage is golden.
-prints() {
-  local name
-  for passage in demo/*.passage demo/*.musicxml; do
+# prints_of PATTERN ENDING OPTION...: what the program prints of each of these is golden.
+prints_of() {
+  local name pattern="$1"
+  shift
+  for passage in $pattern; do
     "$FINGERTURN" annotate "$passage" "${@:2}" >"$here/out" 2>"$here/err"
     name="$(basename "$passage")"
     same_files "$here/out" "$golden/${name%.*}.$1"
     is_empty "$here/err"
   done
 }
+# prints ENDING OPTION...: the same of every demo passage.
+prints() { prints_of 'demo/*.passage demo/*.musicxml' "$@"; }
+
 prints txt
 prints narrow.txt --columns 48
 prints ascii-detail.txt --ascii --detail
 prints json --format json
 prints jsonl --format jsonl
 prints passage --format passage
+prints_of 'demo/*.musicxml' musicxml --format musicxml
+prints_of 'demo/*.musicxml' words.musicxml --format musicxml --words
+
+# What it says of all of them together.
+for format in text jsonl; do
+  "$FINGERTURN" check demo --format "$format" >"$here/out" 2>"$here/err"
+  same_files "$here/out" "$golden/check.${format/text/txt}"
+  is_empty "$here/err"
+done
 
 # What it writes as a passage is the same music.
 for passage in demo/*.passage; do

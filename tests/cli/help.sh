@@ -3,7 +3,7 @@
 # shellcheck source=SCRIPTDIR/checks.bash
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 
-for words in --help -h 'annotate --help' 'annotate -h' 'explain --help'; do
+for words in --help -h 'annotate --help' 'annotate -h' 'check --help' 'explain --help'; do
   # shellcheck disable=SC2086 # a command and an option
   run $words
   status_is 0
@@ -14,9 +14,9 @@ for words in --help -h 'annotate --help' 'annotate -h' 'explain --help'; do
 done
 
 run --help
-for word in annotate explain --version 'Exit status: 0 done; 2 ' Caution; do has out "$word"; done
+for word in annotate check explain --version 'Exit status: 0 done; 1 ' Caution; do has out "$word"; done
 run annotate --help
-for option in --format --output --hand --bars --passage --detail --ascii --columns --color; do
+for option in --format --output --hand --bars --passage --detail --cues --tempo --reach --ascii --columns --color; do
   has out "$option"
 done
 for word in json jsonl passage text left right both always never; do has out "$word"; done
@@ -26,6 +26,11 @@ example="$(sed -n "s/^  \(echo .*fingerturn annotate -\)$/\1/p" out)"
 holds "help shows an example" test -n "$example"
 PATH="$(dirname "$FINGERTURN"):$PATH" bash -c "$example" >report
 has report 'under'
+
+run check --help
+for word in PATH --files-from --format --output --hand --fail-on --jobs info caution strain never; do
+  has out "$word"
+done
 
 run --version
 status_is 0

@@ -38,14 +38,18 @@ END
 "$FINGERTURN" annotate --format json all.passage >valid/all.json 2>err
 : >empty.passage
 "$FINGERTURN" annotate --format json empty.passage >valid/empty.json 2>err
-# What later versions write where this one writes null.
-jq '.passages[0].together = {onsets: 2, parallel: 1, contrary: 1,
-      kinds_differ: [{bar: 1, onset: "3/8", right: "single", left: "double"}]} |
-    .passages[0].hands[0].watch = [{code: "same-finger", level: "info", bar: 1, event: 0,
-      message: "m", source: "s"}] |
-    .passages[0].hands[0].totals.full_swing_tempo = 75.5 |
-    .passages[0].hands[0].events[0] += {swing_rate: 2.5, carry: -1.5, depth: 0.5, arc: 0}' \
-  valid/all.json >valid/later.json
+# One in which kinds differ and something is watched, to be spoiled below.
+cat >rich.passage <<'END'
+meter: 4/4
+tempo: 200
+reach: 15
+RH: 1/16 C5:1 D:2 E:3 F:1 C:1 C6:2
+LH: 1/16 C3:5 G:1 C:5 G:1 C:5 C:5
+END
+"$FINGERTURN" annotate --format json rich.passage >valid/rich.json 2>err
+is "$(jq -c '.passages[0] | [(.together.kinds_differ | length > 0), (.hands[0].watch | length > 0),
+  .reach, (.full_swing_tempo | floor), .hands[0].events[1].swing_rate]' valid/rich.json)" \
+  '[true,true,15,75,13.33]'
 
 is "$(not_valid valid/*)" ''
 
@@ -64,6 +68,9 @@ del(.passages)
 .passages = null
 .extra = 1
 del(.passages[0].title)
+del(.passages[0].reach)
+.passages[0].reach = 3
+.passages[0].full_swing_tempo = 0
 del(.passages[0].together)
 .passages[0].title = ""
 .passages[0].title = 5
@@ -84,6 +91,9 @@ del(.passages[0].hands[0].totals)
 .passages[0].hands[0].totals.full_swing_tempo = 0
 del(.passages[0].hands[0].totals.longest_double_run)
 .passages[0].hands[0].totals.extra = 0
+del(.passages[0].hands[0].totals.carried)
+.passages[0].hands[0].totals.carried = -1
+.passages[0].hands[0].totals.arcs = 0.5
 .passages[0].hands[0].events[0].index = -1
 .passages[0].hands[0].events[0].bar = null
 .passages[0].hands[0].events[0].onset = 0
@@ -113,6 +123,7 @@ del(.passages[0].hands[0].totals.longest_double_run)
 .passages[0].hands[0].events[0].crossing = "none"
 .passages[0].hands[0].events[0].carry = "1"
 .passages[0].hands[0].events[0].depth = 3
+.passages[0].hands[0].events[0].arc = null
 .passages[0].hands[0].events[0].arc = 0.5
 .passages[0].hands[0].events[0].rule = "First Note"
 .passages[0].hands[0].events[0].basis = "guess"
@@ -153,6 +164,6 @@ mkdir spoiled
 number=100
 while read -r spoiler; do
   number=$((number + 1))
-  jq "$spoiler" valid/later.json >"spoiled/$number.json" || echo "no jq: $spoiler"
+  jq "$spoiler" valid/rich.json >"spoiled/$number.json" || echo "no jq: $spoiler"
 done <spoilers
 is "$(not_valid spoiled/*)" "$(printf '%s\n' spoiled/*)"

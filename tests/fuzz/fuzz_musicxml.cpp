@@ -1,3 +1,4 @@
+#include "marked_score.hpp"
 #include "score_properties.hpp"
 
 #include <algorithm>
@@ -45,6 +46,7 @@ void check(const Source& source, const ReadOptions& options) {
          "the same input gives the same bytes");
   if (notation_can_say(result.score)) expect_round_trip(without_words(result.score));
   expect_reports(only_bars(result.score, {2, 3}));
+  expect_marked(result, text, options);
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "model/building.hpp"
 
 #include <cstdint>
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -147,4 +148,23 @@ TEST_CASE("the meter of a bar is the last one before it") {
   CHECK(*meter_in_bar(passage, 4) == Meter{3, 4});
   CHECK(*meter_in_bar(passage, 5) == Meter{6, 8});
   CHECK(*meter_in_bar(passage, 99) == Meter{6, 8});
+}
+
+TEST_CASE("bars begin where the number of the bar changes") {
+  const Line line = line_of(Hand::right, {rest_of(0, kQuarter), note_in(1, kQuarter), grace_in(1),
+                                          note_in(2, kEighth), note_in(1, kEighth)});
+  CHECK(bar_beginnings(line) == std::vector<std::size_t>{0, 1, 3, 4});
+  CHECK(bar_beginnings(Line{}).empty());
+}
+
+TEST_CASE("beats are counted from 1 in the notes that the meter counts") {
+  const Meter four{4, 4};
+  CHECK(beat_at(four, {}, {}) == Fraction{1, 1});
+  CHECK(beat_at(four, {}, {3, 8}) == Fraction{5, 2});
+  CHECK(beat_at(four, {7, 1}, {29, 4}) == Fraction{2, 1});
+  CHECK(beat_at({6, 8}, {}, {3, 8}) == Fraction{4, 1});
+  CHECK(beat_at({2, 2}, {}, {1, 12}) == Fraction{7, 6});
+  const std::int64_t most = std::numeric_limits<std::int64_t>::max();
+  CHECK(beat_at(four, {}, {most, 1}) == std::nullopt);
+  CHECK(beat_at(four, {most, 1}, {-most, 1}) == std::nullopt);
 }

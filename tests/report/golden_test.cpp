@@ -44,12 +44,39 @@ std::vector<Golden> goldens_of(const files::path& passage) {
   const Analysis analysis = analyse(result.score);
   const Report report{source_name, result.score, analysis};
   const std::string name = passage.stem().string();
-  return {{name + ".txt", write_text(report, {})},
-          {name + ".narrow.txt", write_text(report, {.columns = 48})},
-          {name + ".ascii-detail.txt", write_text(report, {.ascii = true, .detail = true})},
-          {name + ".json", write_json(report)},
-          {name + ".jsonl", write_jsonl(report)},
-          {name + ".passage", write_passage(result.score)}};
+  std::vector<Golden> goldens{
+      {name + ".txt", write_text(report, {})},
+      {name + ".narrow.txt", write_text(report, {.columns = 48})},
+      {name + ".ascii-detail.txt", write_text(report, {.ascii = true, .detail = true})},
+      {name + ".json", write_json(report)},
+      {name + ".jsonl", write_jsonl(report)},
+      {name + ".passage", write_passage(result.score)}};
+  if (form_of(source) == SourceForm::musicxml) {
+    goldens.push_back({name + ".musicxml", write_musicxml(source, report, {})});
+    goldens.push_back({name + ".words.musicxml", write_musicxml(source, report, {.words = true})});
+  }
+  return goldens;
+}
+
+/// What `check` says of all demo passages together.
+std::vector<Golden> goldens_of_check(std::vector<files::path> passages) {
+  std::sort(passages.begin(), passages.end());
+  Golden text{"check.txt", ""};
+  Golden lines{"check.jsonl", ""};
+  std::vector<FileCounts> rows;
+  AllCounts all;
+  for (const files::path& passage : passages) {
+    const Source source("demo/" + passage.filename().string(), text_of_file(passage));
+    const ReadResult result = read(source);
+    const FileCheck found = check(source, result, analyse(result.score), std::nullopt);
+    text.text += write_findings(found, std::nullopt);
+    lines.text += write_check_jsonl(found);
+    all.add(found.file);
+    rows.push_back(found.file);
+  }
+  text.text += '\n' + write_counts(rows, all, 80);
+  lines.text += write_check_jsonl(all);
+  return {text, lines};
 }
 
 void write_golden(const Golden& golden) {
@@ -96,6 +123,10 @@ TEST_CASE("golden reports of the demo passages") {
       check_golden(golden);
       names.insert(golden.file_name);
     }
+  }
+  for (const Golden& golden : goldens_of_check(passages)) {
+    check_golden(golden);
+    names.insert(golden.file_name);
   }
   for (const auto& entry : files::directory_iterator(kGolden)) {
     INFO("tests/golden/" << entry.path().filename().string() << " belongs to no demo passage");

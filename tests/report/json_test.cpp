@@ -1,13 +1,16 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
+#include "report/json_text.hpp"
 #include "report/random_score.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdint>
 #include <limits>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <nlohmann/json.hpp>
@@ -78,6 +81,19 @@ void check_directions(const Json& json, Hand hand, const EventAnalysis& found) {
   CHECK(json["prepare"] == (found.prepare ? Json(name_of(*found.prepare)) : none));
 }
 
+/// Numbers are written to two decimals.
+void check_number(const Json& json, std::optional<double> number) {
+  REQUIRE(json.is_null() == !number.has_value());
+  if (number) CHECK(std::abs(json.get<double>() - *number) <= 0.005 + 1e-9 * *number);
+}
+
+void check_arm(const Json& json, const EventAnalysis& found) {
+  CHECK(json["carry"] == (found.carry ? Json(*found.carry) : Json()));
+  CHECK(json["depth"] == (found.depth ? Json(*found.depth) : Json()));
+  CHECK(json["arc"] == found.arc);
+  check_number(json["swing_rate"], found.swing_rate);
+}
+
 void check_event(const Json& json, const Line& line, const EventAnalysis& found) {
   const Event& event = line.events[found.event];
   CHECK(json["index"] == found.index);
@@ -91,6 +107,7 @@ void check_event(const Json& json, const Line& line, const EventAnalysis& found)
   CHECK(json["swings"] == (found.swings ? Json(*found.swings) : Json()));
   const bool crosses = found.crossing != Crossing::none;
   CHECK(json["crossing"] == (crosses ? Json(name_of(found.crossing)) : Json()));
+  check_arm(json, found);
   CHECK(json["rule"] == found.rule);
   CHECK(json["basis"] == name_of(found.basis));
   CHECK(json["reason"] == found.reason);
@@ -106,6 +123,41 @@ void check_totals(const Json& json, const Totals& totals) {
   CHECK(json["swings"] == totals.swings);
   CHECK(json["crossings"] == totals.crossings);
   CHECK(json["longest_double_run"] == totals.longest_double_run);
+  CHECK(json["carried"] == totals.carried);
+  CHECK(json["largest_carry"] == totals.largest_carry);
+  CHECK(json["moves_in"] == totals.moves_in);
+  CHECK(json["moves_out"] == totals.moves_out);
+  CHECK(json["arcs"] == totals.arcs);
+  check_number(json["full_swing_tempo"], totals.full_swing_tempo);
+}
+
+void check_watch(const Json& json, const Line& line, const LineAnalysis& found) {
+  REQUIRE(json.size() == found.watch.size());
+  for (std::size_t i = 0; i < found.watch.size(); ++i) {
+    CHECK(json[i]["code"] == found.watch[i].rule);
+    CHECK(json[i]["level"] == name_of(found.watch[i].level));
+    CHECK(json[i]["bar"] == line.events[found.watch[i].event].bar);
+    CHECK(json[i]["event"] == found.watch[i].index);
+    CHECK(json[i]["message"] == found.watch[i].message);
+    CHECK(json[i]["source"] == find_rule(found.watch[i].rule)->sources);
+  }
+}
+
+void check_together(const Json& json, const Passage& passage, const PassageAnalysis& found) {
+  REQUIRE(json.is_null() == !found.together.has_value());
+  if (!found.together) return;
+  CHECK(json["onsets"] == found.together->onsets);
+  CHECK(json["parallel"] == found.together->parallel);
+  CHECK(json["contrary"] == found.together->contrary);
+  REQUIRE(json["kinds_differ"].size() == found.together->kinds_differ.size());
+  for (std::size_t i = 0; i < found.together->kinds_differ.size(); ++i) {
+    const KindsDiffer& place = found.together->kinds_differ[i];
+    const Event& event = passage.lines[0].events[place.right_event];
+    CHECK(json["kinds_differ"][i]["bar"] == event.bar);
+    CHECK(json["kinds_differ"][i]["onset"] == to_string(*event.onset));
+    CHECK(json["kinds_differ"][i]["right"] == name_of(place.right));
+    CHECK(json["kinds_differ"][i]["left"] == name_of(place.left));
+  }
 }
 
 void check_hand(const Json& json, const Line& line, const LineAnalysis& found) {
@@ -115,6 +167,7 @@ void check_hand(const Json& json, const Line& line, const LineAnalysis& found) {
     check_event(json["events"][i], line, found.events[i]);
   }
   check_totals(json["totals"], found.totals);
+  check_watch(json["watch"], line, found);
 }
 
 void check_passage(const Json& json, const Passage& passage, const PassageAnalysis& found) {
@@ -124,6 +177,9 @@ void check_passage(const Json& json, const Passage& passage, const PassageAnalys
   CHECK(json["meter"] == (meters.empty() ? Json() : Json(to_string(meters[0].value))));
   const auto& tempos = passage.tempos;
   CHECK(json["tempo"] == (tempos.empty() ? Json() : Json(tempos[0].value.quarters_per_minute())));
+  CHECK(json["reach"] == (passage.reach_semitones ? Json(*passage.reach_semitones) : Json()));
+  check_number(json["full_swing_tempo"], found.full_swing_tempo);
+  check_together(json["together"], passage, found);
   REQUIRE(json["hands"].size() == passage.lines.size());
   for (std::size_t i = 0; i < passage.lines.size(); ++i) {
     check_hand(json["hands"][i], passage.lines[i], found.lines[i]);
@@ -173,7 +229,8 @@ TEST_CASE("the keys of the JSON report stand in one order") {
   const Json json = json_of(score_of("tempo: 60\n1/8 C4:1 D:2"));
   CHECK(keys_of(json) == "format version source caution passages ");
   const Json& passage = json["passages"][0];
-  CHECK(keys_of(passage) == "title composer meter tempo remarks hands together ");
+  CHECK(keys_of(passage) ==
+        "title composer meter tempo reach full_swing_tempo remarks hands together ");
   const Json& hand = passage["hands"][0];
   CHECK(keys_of(hand) == "hand events totals watch ");
   CHECK(keys_of(hand["events"][0]) ==
@@ -183,7 +240,7 @@ TEST_CASE("the keys of the JSON report stand in one order") {
         "pitch midi key finger changes_to alternatives suggested ");
   CHECK(keys_of(hand["totals"]) ==
         "events preparatory single double level undetermined swings crossings longest_double_run "
-        "full_swing_tempo ");
+        "carried largest_carry moves_in moves_out arcs full_swing_tempo ");
 }
 
 TEST_CASE("JSON lines hold a document for each passage") {
@@ -248,6 +305,35 @@ TEST_CASE("any name of a source makes valid JSON") {
   const Analysis analysis = analyse(score);
   const Json json = parsed(write_json({"a \"b\"\n\\c\xFF", score, analysis}));
   CHECK(json["source"] == "a \"b\"\n\\c\uFFFD");
+}
+
+TEST_CASE("the tempo and reach that were asked for stand in the report") {
+  const Score score = score_of("tempo: 60\nreach: 12\n1/8 C4:1 D:2");
+  const Analysis analysis = analyse(score, {.reach_semitones = 15, .quarters_per_minute = 80.5});
+  const Json passage = parsed(write_json({"test.passage", score, analysis}))["passages"][0];
+  CHECK(passage["tempo"] == 80.5);
+  CHECK(passage["reach"] == 15);
+}
+
+TEST_CASE("numbers are written to two decimals and never as other than numbers") {
+  const std::vector<std::pair<double, std::string>> cases{
+      {0, "0.0"},
+      {1, "1.0"},
+      {-3, "-3.0"},
+      {0.25, "0.25"},
+      {-0.5, "-0.5"},
+      {12.8, "12.8"},
+      {0.005, "0.01"},
+      {-0.004, "0.0"},
+      {99.999, "100.0"},
+      {1e15, "1e+15"},
+      {std::numeric_limits<double>::quiet_NaN(), "null"},
+      {std::numeric_limits<double>::infinity(), "null"}};
+  for (const auto& [number, text] : cases) {
+    std::string out;
+    add_decimal(out, number);
+    CHECK(out == text);
+  }
 }
 
 TEST_CASE("a tempo that is no number is no tempo") {

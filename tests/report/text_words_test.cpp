@@ -69,7 +69,95 @@ TEST_CASE("the totals count what the analysis counts") {
       text_of("C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5 C4:1+E:3+G:5", {.columns = 200});
   CHECK(has(text,
             "\ntotals\nright     9 events, 1 preparatory, 3 single, 4 double, 1 level, "
-            "13 swings, 1 crossing, longest run of doubles 3\n"));
+            "13 swings, 1 crossing, longest run of doubles 3, carried 2 white keys, at most "
+            "1 at once, 2 arcs\n"));
+  CHECK(has(text_of("C4:1 C5:1 C6:1 C4:1", {.columns = 200}),
+            ", carried 24 white keys, at most 12 at once, 2 arcs\n"));
+  CHECK(has(text_of("C4:1 D:2 E:3 F:1", {.columns = 200}), ", carried 1 white key\n"));
+  CHECK(has(text_of("C4:1 D:2 Eb:1 F:2 E:1", {.columns = 200}), ", 1 move in, 1 move out"));
+}
+
+TEST_CASE("the foot tells the tempo of full swings and how the hands go together") {
+  CHECK(has(text_of("1/16 C4:1 G:5 C:1", {.columns = 200}),
+            "\ntempo     full swings up to quarter = 150; faster, they shrink\n"));
+  const std::string both =
+      text_of("RH: 1/16 G5:5 F:4 E:3\nLH: 1/16 C3:5 G:1 C:5", {.columns = 200});
+  CHECK(has(both,
+            "\ntempo     full swings up to quarter = 75 (right 75, left 150); faster, they "
+            "shrink\n"));
+  CHECK(has(both,
+            "\ntogether  of 3 notes struck together with a side in both hands, the forearms "
+            "turn parallel at 1 and contrary at 2; one hand is single and the other double in "
+            "bar 1\n"));
+  CHECK_FALSE(has(text_of("C4:1 D:2"), "\ntempo "));
+  CHECK_FALSE(has(text_of("1/16 C4:1 D:2"), "\ntogether "));
+}
+
+TEST_CASE("many places where the kinds differ are told by their bars, and not endlessly") {
+  std::string right = "RH: 1/4";
+  std::string left = "LH: 1/4";
+  for (int bar = 0; bar < 20; ++bar) {
+    right += " C5:1 D:2 E:3 r |";
+    left += " C3:5 G:1 C:5 r |";
+  }
+  const std::string text = text_of(right + "\n" + left, {.columns = 1000});
+  CHECK(has(text, "double in bars 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 8 more\n"));
+}
+
+TEST_CASE("what is watched in several places is told once, with the bars of the others") {
+  std::string notes;
+  for (int bar = 0; bar < 12; ++bar) notes += "C4:2 r F#4:2 r C4:2 F#:4 r | ";
+  CHECK(has(text_of(notes, {.columns = 1000}),
+            "\nbar 1     caution   2-4 over 6 semitones (C4 to F#4), comfortable up to 5. Again in "
+            "bars 2, 3, 4, 5, 6, 7, 8, 9 and 3 more. [stretch]\n"));
+  CHECK(has(text_of("C4:2 F#:4 r C4:2 F#:4", {.columns = 1000}), " Again in bar 1. [stretch]\n"));
+  CHECK_FALSE(has(text_of("C4:2 F#:4", {.columns = 1000}), "Again"));
+}
+
+TEST_CASE("the head tells the tempo and the reach that hold") {
+  const Score score = score_of("tempo: 60\nreach: 12\nC4:1");
+  const auto text = [&score](const AnalyseOptions& options) {
+    const Analysis analysis = analyse(score, options);
+    return write_text({"test.passage", score, analysis}, {});
+  };
+  CHECK(has(text({}), " quarter = 60 \u00B7 reach 12 semitones\n"));
+  CHECK(has(text({.reach_semitones = 15, .quarters_per_minute = 90}),
+            " quarter = 90, as asked for \u00B7 reach 15 semitones\n"));
+}
+
+TEST_CASE("the rows of the arm stand only where they have something to say") {
+  const std::string still = text_of("C4:1 D:2 E:3");
+  CHECK_FALSE(has(still, "\ncarry "));
+  CHECK_FALSE(has(still, "\ndepth "));
+  CHECK_FALSE(has(legend_of("C4:1 D:2 E:3"), "our model"));
+  const std::string moved = text_of("C4:1 D:2 E:3 F:1 Eb:2 Eb:1 F:2");
+  CHECK(has(moved, "\ncarry                          \u21921 "));
+  CHECK(has(moved, "\ndepth                                        in     out\n"));
+  CHECK(has(legend_of("C4:1 D:2 E:3 F:1"), "carry     the way the arm"));
+  CHECK(has(legend_of("C4:1 Eb:1 F:2"), "depth     in = "));
+  CHECK(has(text_of("E4:3 F:1", {.ascii = true}), "\ncarry            >1\n"));
+}
+
+TEST_CASE("cues are short lines made of the facts, and only given when they are asked for") {
+  const std::string notation = "C4:1 D:2 E:3 F:1 Eb:2 Eb:1 | F:2 C4:1+E:3+G:5 E:2 F C:3 E:3";
+  const std::string text = text_of(notation, {.columns = 200, .cues = true});
+  const std::string expected =
+      "\nright hand, bar 1\n"
+      "  C4:1            swing right, play left\n"
+      "  D4:2            play right\n"
+      "  E4:3            swing left, play right\n"
+      "  F4:1            play left; thumb passes under; arm carries one key up\n";
+  CHECK(has(text, expected));
+  CHECK(has(text, "  Eb4:1           play left; hand goes in\n"));
+  CHECK(has(text, "  C4:1+E4:3+G4:5  both sides of the hand go down together"));
+  CHECK(has(text, "  F4:?            find the finger first\n"));
+  CHECK_FALSE(has(text_of(notation), "swing right"));
+  CHECK_FALSE(has(text, "First of its gesture"));
+}
+
+TEST_CASE("cues and details stand together where both are asked for") {
+  const std::string text = text_of("C4:1 D:2", {.columns = 200, .detail = true, .cues = true});
+  CHECK(has(text, "  C4:1  swing right, play left\n        First of its gesture: "));
 }
 
 TEST_CASE("the legend explains what the report uses, and nothing else") {

@@ -15,10 +15,10 @@ namespace {
 using Names = std::vector<std::string_view>;
 
 const Names& known_rows() {
-  static const Names names{"case",   "source",  "notes",    "kinds", "play",  "prepare",
-                           "swings", "rules",   "crossing", "basis", "shows", "remark",
-                           "author", "title",   "number",   "year",  "place", "quoted",
-                           "keys",   "pitches", "warnings", "watch"};
+  static const Names names{
+      "case",  "source",  "notes",    "kinds",  "play",  "prepare", "swings", "rules", "crossing",
+      "basis", "shows",   "remark",   "author", "title", "number",  "year",   "place", "quoted",
+      "keys",  "pitches", "warnings", "watch",  "carry", "in-out",  "arcs",   "rates"};
   return names;
 }
 
@@ -129,8 +129,9 @@ class CaseCheck {
       return;
     }
     require("keys");
-    for (const std::string_view name : {"notes", "kinds", "play", "prepare", "swings", "crossing",
-                                        "rules", "basis", "shows", "warnings"}) {
+    for (const std::string_view name :
+         {"notes", "kinds", "play", "prepare", "swings", "crossing", "rules", "basis", "shows",
+          "warnings", "carry", "in-out", "arcs", "rates", "watch"}) {
       forbid(name, "a case with pitches");
     }
   }

@@ -23,6 +23,10 @@
 ///     prepare            left, right
 ///     swings             0, 1 or 2
 ///     crossing           thumb-under, finger-over-thumb, finger-crossing
+///     carry              white keys to the right, or to the left where below 0
+///     in-out             in, out
+///     arcs               the number of the arc, from 0
+///     rates              swings a second
 ///     rules, basis       the rule that decided, and rule, convention or none
 ///     reason 3           the whole sentence about the third event
 ///     watch              event:level:rule for each finding, "-" alone for none

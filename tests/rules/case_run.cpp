@@ -10,6 +10,8 @@
 #include <string_view>
 #include <utility>
 
+#include <fmt/format.h>
+
 namespace fingerturn {
 namespace {
 
@@ -44,6 +46,10 @@ std::string hyphenated(std::string_view name) {
   return word;
 }
 
+std::string number_or_none(std::optional<double> number) {
+  return number ? fmt::format("{}", *number) : std::string(kNone);
+}
+
 /// Holds the rows of one case against its analysis.
 class Comparison {
  public:
@@ -61,6 +67,11 @@ class Comparison {
     compare_row("crossing", [](const EventAnalysis& e) {
       return e.crossing == Crossing::none ? std::string(kNone) : hyphenated(name_of(e.crossing));
     });
+    compare_row("carry", [](const EventAnalysis& e) { return number_or_none(e.carry); });
+    compare_row("in-out",
+                [](const EventAnalysis& e) { return e.in_out ? name_of(*e.in_out) : kNone; });
+    compare_row("arcs", [](const EventAnalysis& e) { return std::to_string(e.arc); });
+    compare_row("rates", [](const EventAnalysis& e) { return number_or_none(e.swing_rate); });
     compare_row("rules", [](const EventAnalysis& e) { return e.rule; });
     compare_row("basis", [](const EventAnalysis& e) { return name_of(e.basis); });
     compare_reasons();

@@ -1,5 +1,6 @@
 #include "catch.hpp"
 #include "fingerturn/analysis.hpp"
+#include "fingerturn/rule.hpp"
 #include "rules/made_lines.hpp"
 #include "rules/random_passage.hpp"
 
@@ -18,6 +19,10 @@ namespace {
 constexpr int kPassages = 200;
 constexpr std::size_t kEvents = 80;
 
+std::string number_of(std::optional<double> number) {
+  return number ? std::to_string(*number + 0.0) : "none";
+}
+
 /// Everything about an event, so that two can be compared and shown.
 std::string all_of(const EventAnalysis& entry) {
   const std::string side = entry.side ? std::string(name_of(*entry.side)) : "no side";
@@ -27,7 +32,11 @@ std::string all_of(const EventAnalysis& entry) {
          ", gesture " + std::to_string(entry.gesture) + ": " +
          std::string(name_of(entry.rotation)) + ", " + side + ", prepare " + prepare + ", swings " +
          swings + ", crossing " + std::string(name_of(entry.crossing)) + ", rule " +
-         std::string(entry.rule) + ", " + std::string(name_of(entry.basis)) + ", " + entry.reason;
+         std::string(entry.rule) + ", " + std::string(name_of(entry.basis)) + ", " + entry.reason +
+         ", carry " + number_of(entry.carry) + ", depth " + number_of(entry.depth) + ", " +
+         (entry.in_out ? std::string(name_of(*entry.in_out)) : "stays") + ", arc " +
+         std::to_string(entry.arc) + ", rate " + number_of(entry.swing_rate) + ", full to " +
+         number_of(entry.full_swing_tempo);
 }
 
 std::vector<std::string> all_of(const std::vector<EventAnalysis>& entries) {
@@ -89,7 +98,46 @@ std::string with_left_and_right_exchanged(const std::string& text) {
 EventAnalysis in_the_other_hand(EventAnalysis entry) {
   entry.prepare = other_way(entry.prepare);
   entry.reason = with_left_and_right_exchanged(entry.reason);
+  if (entry.carry) entry.carry = 0 - *entry.carry;
   return entry;
+}
+
+/// Rule, level and place of every finding of a line; of a chord in the order of their names, since
+/// its pairs are looked at from the lowest key in both hands.
+std::vector<std::string> places_watched(const Line& line) {
+  std::vector<std::string> places;
+  for (const Finding& finding : analysis_of(line).watch) {
+    places.push_back(std::to_string(finding.event) + " " + std::string(finding.rule) + " " +
+                     std::string(name_of(finding.level)));
+  }
+  std::sort(places.begin(), places.end());
+  return places;
+}
+
+TEST_CASE("the mirror image is watched in the same places", "[rules][laws]") {
+  std::size_t found = 0;
+  for_lines_by_chance([&](const Line& line) {
+    const std::vector<std::string> places = places_watched(line);
+    REQUIRE(places_watched(mirrored(line)) == places);
+    found += places.size();
+  });
+  CHECK(found > 0);
+}
+
+TEST_CASE("every finding has a place, a rule with a source, and a sentence", "[rules][laws]") {
+  for_lines_by_chance([](const Line& line) {
+    const LineAnalysis analysis = analysis_of(line);
+    std::size_t last = 0;
+    for (const Finding& finding : analysis.watch) {
+      REQUIRE(finding.index < analysis.events.size());
+      REQUIRE(analysis.events[finding.index].event == finding.event);
+      REQUIRE(finding.index >= last);
+      last = finding.index;
+      REQUIRE(find_rule(finding.rule) != nullptr);
+      REQUIRE_FALSE(find_rule(finding.rule)->sources.empty());
+      REQUIRE(finding.message.ends_with('.'));
+    }
+  });
 }
 
 TEST_CASE("a passage and its mirror image in the other hand turn alike, left and right exchanged",
@@ -181,6 +229,16 @@ Totals counted(const Line& line, const std::vector<EventAnalysis>& entries) {
   totals.level = count(Rotation::level);
   totals.undetermined = count(Rotation::undetermined);
   totals.swings = 2 * totals.preparatory + totals.single_rotations + 2 * totals.double_rotations;
+  for (const EventAnalysis& entry : entries) {
+    const double carry = entry.carry.value_or(0);
+    totals.carried += carry < 0 ? -carry : carry;
+    totals.largest_carry = std::max({totals.largest_carry, carry, -carry});
+    if (entry.in_out == InOut::in) ++totals.moves_in;
+    if (entry.in_out == InOut::out) ++totals.moves_out;
+  }
+  for (std::size_t at = 0; at < entries.size(); ++at) {
+    if (at == 0 || entries[at].arc != entries[at - 1].arc) ++totals.arcs;
+  }
   for (std::size_t first = 0; first < entries.size(); ++first) {
     std::size_t last = first;
     while (last < entries.size() && entries[last].rotation == Rotation::double_rotation) ++last;

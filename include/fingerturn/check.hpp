@@ -1,0 +1,100 @@
+#pragma once
+
+#include "fingerturn/analysis.hpp"
+#include "fingerturn/diagnostic.hpp"
+#include "fingerturn/fraction.hpp"
+#include "fingerturn/read.hpp"
+#include "fingerturn/score.hpp"
+#include "fingerturn/source.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+/// What deserves a look in many files, and their counts: each file's findings with their places,
+/// ready to be written a line each.
+///
+///     FileCheck found = check(source, result, analyse(result.score), std::nullopt);
+///     std::cout << write_findings(found, std::nullopt);
+namespace fingerturn {
+
+/// How a place is told: by line and column where a text was typed, by bar and beat in a score.
+enum class Placing : std::uint8_t { line_and_column, bar_and_beat };
+
+/// One thing that deserves a look, with its place.
+struct PlacedFinding {
+  std::string code;  ///< the id of the rule that found it, or the code of what the reader warned of
+  Level level = Level::info;
+  std::optional<std::size_t> passage;  ///< its place in FileCheck::titles; none where not known
+  std::optional<Hand> hand;            ///< none where not known, as are bar and beat
+  std::optional<std::int32_t> bar;
+  std::optional<Fraction> beat;  ///< in the beats of the meter, the beginning of the bar being 1
+  Place place;                   ///< of the event in the text that was read
+  std::string message;           ///< one sentence for the player
+};
+
+/// Counts over files.
+struct CheckCounts {
+  std::size_t passages = 0;
+  Totals totals;  ///< of all hands; the longest run is the longest of any
+  std::size_t info = 0;
+  std::size_t caution = 0;
+  std::size_t strain = 0;
+
+  void add(const CheckCounts& other) noexcept;
+  /// Whether there is a finding of this level or a graver one.
+  [[nodiscard]] bool reaches(Level level) const noexcept;
+};
+
+/// The counts of one file, or why there are none.
+struct FileCounts {
+  std::string source;  ///< the name it came under
+  std::string error;   ///< empty where it could be read
+  CheckCounts counts;
+
+  [[nodiscard]] bool ok() const noexcept { return error.empty(); }
+};
+
+/// The counts of all files together.
+struct AllCounts {
+  std::size_t read = 0;
+  std::size_t failed = 0;  ///< files that could not be read
+  CheckCounts counts;
+
+  void add(const FileCounts& file) noexcept;
+};
+
+/// What was found in one file.
+struct FileCheck {
+  FileCounts file;
+  Placing placing = Placing::line_and_column;
+  std::vector<std::string> titles;      ///< one for each passage, empty where it has none
+  std::vector<PlacedFinding> findings;  ///< in the order of the source
+};
+
+/// Gathers what the rules and the reader found, of both hands or of one. Where the source could not
+/// be read, only `file.error` is set, to the first error.
+FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
+                std::optional<Hand> hand) noexcept;
+
+/// Whether a reader's warning is listed among the findings, as one for caution.
+bool is_finding(const Diagnostic& diagnostic) noexcept;
+
+/// A line for each finding. Where `columns` is given, longer lines are continued, indented:
+///
+///     scale.passage:3:18: caution: The fingers lie across ... [crossed-in-chord]
+///     etude.musicxml: bar 12, right hand, beat 2.5: info: The finger is missing. [missing-finger]
+std::string write_findings(const FileCheck& check, std::optional<int> columns) noexcept;
+/// The table of the counts, a row for each file and one for all, with its legend and the caution.
+std::string write_counts(std::span<const FileCounts> files, const AllCounts& all,
+                         int columns) noexcept;
+
+/// One line of JSON for a file, and the one at the end for all; docs/check.schema.json describes
+/// both.
+std::string write_check_jsonl(const FileCheck& check) noexcept;
+std::string write_check_jsonl(const AllCounts& all) noexcept;
+
+}  // namespace fingerturn

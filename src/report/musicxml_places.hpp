@@ -1,0 +1,50 @@
+#pragma once
+
+#include "fingerturn/source.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+/// Where a MusicXML text has room for marks, and which marks stand in it from an earlier run.
+namespace fingerturn {
+
+/// How our marks are known again: the name of the lyric line, and the language of the legend's
+/// words, a private one as BCP 47 has them after "x".
+inline constexpr std::string_view kLyricName = "fingerturn";
+inline constexpr std::string_view kLegendLanguage = "en-x-forearm";
+
+/// A place behind a tag where an element may be put in, after the same blanks as its neighbour's.
+struct InsertionPlace {
+  std::uint32_t at = 0;
+  Span blanks;
+};
+
+/// A `<note>` of the text.
+struct NotePlace {
+  std::uint32_t begin = 0;  ///< where its tag begins
+  std::uint32_t part = 0;   ///< its part, as the place in MusicXmlPlaces::parts
+  std::int32_t staff = 1;
+  /// The note under which the lyrics of its chord stand, the first one, as the place in
+  /// MusicXmlPlaces::notes; a single note is its own.
+  std::uint32_t carrier = 0;
+  InsertionPlace lyric;  ///< after its last lyric, or where its first one belongs
+};
+
+struct PartPlaces {
+  std::int32_t highest_lyric = 0;        ///< the highest number of a lyric line that is not ours
+  std::optional<InsertionPlace> legend;  ///< before the first note of the first bar
+};
+
+struct MusicXmlPlaces {
+  std::vector<NotePlace> notes;   ///< in the order of the text
+  std::vector<PartPlaces> parts;  ///< in the order of the text
+  /// The marks of an earlier run with the blanks before them, in the order of the text.
+  std::vector<Span> own_marks;
+};
+
+/// The places of a text; nothing where it cannot be XML. Time and memory grow in proportion to it.
+std::optional<MusicXmlPlaces> find_places(std::string_view musicxml);
+
+}  // namespace fingerturn
