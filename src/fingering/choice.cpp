@@ -88,6 +88,14 @@ int impractical_pairs(const Grip& grip, const Fingers& fingers, const SpanTable&
   return count;
 }
 
+int fewest_of(const Grip& grip, const std::vector<Fingers>& found, const SpanTable& spans) {
+  int fewest = std::numeric_limits<int>::max();
+  for (const Fingers& fingers : found) {
+    fewest = std::min(fewest, impractical_pairs(grip, fingers, spans));
+  }
+  return fewest;
+}
+
 /// Where the hand lies: the mean over the struck keys, or over all where none is struck.
 std::int32_t place_of(const Grip& grip, const Fingers& fingers) noexcept {
   constexpr std::int32_t kPartsInQuarter = kOne / kQuartersInKey;
@@ -114,12 +122,13 @@ Choice choice_of(const Grip& grip, const Fingers& fingers) noexcept {
 
 }  // namespace
 
+int fewest_impractical_pairs(const Grip& grip, const SpanTable& spans) {
+  return fewest_of(grip, assignments(grip), spans);
+}
+
 std::vector<Choice> choices_of(const Grip& grip, const SpanTable& spans) {
   const std::vector<Fingers> found = assignments(grip);
-  int fewest = std::numeric_limits<int>::max();
-  for (const Fingers& fingers : found) {
-    fewest = std::min(fewest, impractical_pairs(grip, fingers, spans));
-  }
+  const int fewest = fewest_of(grip, found, spans);
   std::vector<Choice> choices;
   for (const Fingers& fingers : found) {
     if (impractical_pairs(grip, fingers, spans) > fewest) continue;

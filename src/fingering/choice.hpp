@@ -34,6 +34,9 @@ class Choices {
   std::vector<std::size_t> begins_;
 };
 
+/// How many pairs of struck keys are beyond what is practical, with the best fingers.
+int fewest_impractical_pairs(const Grip& grip, const SpanTable& spans);
+
 /// The ways to finger a grip, lowest fingers first, never none: fingers rise toward the fifth's
 /// side, the thumb may take two neighbouring keys, what is given stays. Of these only those with
 /// the fewest pairs of struck keys beyond what is practical. Where the given fingers themselves do

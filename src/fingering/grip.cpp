@@ -1,5 +1,6 @@
 #include "fingering/grip.hpp"
 
+#include "fingering/choice.hpp"
 #include "rules/gesture.hpp"
 #include "rules/keyboard.hpp"
 
@@ -67,10 +68,30 @@ bool can_be_taken(const std::vector<Down>& keys) noexcept {
   return any_given || thumb_takes_two;
 }
 
+Grip grip_of(const std::vector<Down>& keys) {
+  Grip grip;
+  for (const Down& down : keys) {
+    grip.keys.at(grip.count++) = down.key;
+    if (down.key.struck) ++grip.struck_count;
+  }
+  return grip;
+}
+
+/// Whether keys that only sound on leave too few fingers for what is struck.
+bool are_crowded(const std::vector<Down>& keys, const SpanTable& spans) {
+  std::vector<Down> struck;
+  for (const Down& down : keys) {
+    if (down.key.struck || down.key.given != 0) struck.push_back(down);
+  }
+  if (struck.size() < 2 || struck.size() == keys.size()) return false;
+  return fewest_impractical_pairs(grip_of(keys), spans) >
+         fewest_impractical_pairs(grip_of(struck), spans);
+}
+
 /// Makes grips of a line's events, one after another.
 class GripMaker {
  public:
-  explicit GripMaker(Hand hand) : hand_(hand) {}
+  GripMaker(Hand hand, const SpanTable& spans) : hand_(hand), spans_(spans) {}
 
   void add(const Event& event, std::size_t place) {
     if (event.is_rest()) {
@@ -119,10 +140,11 @@ class GripMaker {
 
   /// `keys` stand in their order. Lets go of keys that only sound on and lie too far from the
   /// others.
-  static void let_go(std::vector<Down>& keys) {
+  void let_go(std::vector<Down>& keys) const {
     while (!keys.empty()) {
       const std::int32_t width = keys.back().key.across - keys.front().key.across;
-      const bool fits = keys.size() < kMostKeys && width <= kWidestHeld;
+      const bool fits =
+          keys.size() < kMostKeys && width <= kWidestHeld && !are_crowded(keys, spans_);
       const auto furthest = fits ? keys.end() : furthest_sounding(keys);
       if (furthest == keys.end()) return;
       keys.erase(furthest);
@@ -150,14 +172,12 @@ class GripMaker {
   }
 
   void add_grip(const Event& event, std::size_t place, const std::vector<Down>& keys) {
-    Grip grip;
+    Grip grip = grip_of(keys);
     grip.event = place;
     grip.opens = opens_ || grips_.empty();
-    for (const Down& down : keys) {
-      GripKey& key = grip.keys.at(grip.count++);
-      key = down.key;
-      grip.struck_count = static_cast<std::uint8_t>(grip.struck_count + (key.struck ? 1 : 0));
-      if (!key.struck && !grip.opens) key.held_from = place_before(key.across);
+    for (std::size_t i = 0; i < grip.count && !grip.opens; ++i) {
+      GripKey& key = grip.keys[i];
+      if (!key.struck) key.held_from = place_before(key.across);
     }
     set_pace(event, grip);
     grips_.push_back(grip);
@@ -183,6 +203,7 @@ class GripMaker {
   }
 
   Hand hand_;
+  const SpanTable& spans_;
   std::vector<Down> down_;
   std::vector<Grip> grips_;
   std::optional<Fraction> onset_;  ///< of the last grip
@@ -198,8 +219,8 @@ bool doubles_key(const Event& event, std::size_t note) noexcept {
          midi_number(event.notes[note - 1].pitch) == midi_number(event.notes[note].pitch);
 }
 
-std::vector<Grip> grips_of(const Line& line) {
-  GripMaker maker(line.hand);
+std::vector<Grip> grips_of(const Line& line, const SpanTable& spans) {
+  GripMaker maker(line.hand, spans);
   for (std::size_t at = 0; at < line.events.size(); ++at) {
     if (at > 0) maker.separate(ends_gesture(line.events[at - 1], line.events[at]));
     maker.add(line.events[at], at);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "fingering/span_table.hpp"
 #include "fingerturn/score.hpp"
 
 #include <array>
@@ -35,9 +36,9 @@ struct Grip {
 };
 
 /// The grips of a line: one for each event that is struck or changes fingers. A key is in a grip
-/// while it sounds on, unless it lies too far from what is struck; then it has been let go. An
-/// event that no hand can take is left out.
-std::vector<Grip> grips_of(const Line& line);
+/// while it sounds on, unless it lies too far from what is struck or leaves too few fingers for
+/// it; then it has been let go. An event that no hand can take is left out.
+std::vector<Grip> grips_of(const Line& line, const SpanTable& spans);
 
 /// Whether a note stands on the same key as one before it in its event.
 bool doubles_key(const Event& event, std::size_t note) noexcept;

@@ -52,8 +52,8 @@ std::vector<LineFingering> finger_line(const Line& line, const Weights& weights,
                                        const LineOptions& options) {
   // Paths may differ in nothing but the finger of a key that sounds on, which no note shows.
   constexpr std::size_t kTriesForEach = 4;
-  const std::vector<Grip> grips = grips_of(line);
   const SpanTable spans(options.reach_semitones);
+  const std::vector<Grip> grips = grips_of(line, spans);
   const Choices choices(grips, spans);
   const FingerTask task{grips, choices, spans, weights};
   const LineCosts costs(task);

@@ -31,7 +31,7 @@ struct BareLine {
   explicit BareLine(const Line& line)
       : printed(line),
         spans(std::nullopt),
-        grips(grips_of(with_printed(line, [] { return false; }))),
+        grips(grips_of(with_printed(line, [] { return false; }), spans)),
         choices(grips, spans) {}
 
   const Line& printed;

@@ -18,15 +18,15 @@ namespace fingerturn {
 /// A line with all that the search for its fingers works on.
 struct LineTask {
   explicit LineTask(const Line& line, const Weights& weights = kFittedWeights)
-      : grips(grips_of(line)),
-        spans(std::nullopt),
+      : spans(std::nullopt),
+        grips(grips_of(line, spans)),
         choices(grips, spans),
         costs(FingerTask{grips, choices, spans, weights}) {}
   LineTask(const LineTask&) = delete;
   LineTask& operator=(const LineTask&) = delete;
 
-  std::vector<Grip> grips;
   SpanTable spans;
+  std::vector<Grip> grips;
   Choices choices;
   LineCosts costs;
 };

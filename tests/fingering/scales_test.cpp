@@ -39,6 +39,7 @@ std::string scale_notation(std::string_view tonic, Hand hand, int octaves) {
 
 struct Reproduced {
   int whole = 0;
+  int whole_in_one_octave = 0;
   int scales = 0;
   std::string others;
 };
@@ -60,6 +61,7 @@ Reproduced reproduced() {
           ++result.scales;
           if (found == fingers) {
             ++result.whole;
+            result.whole_in_one_octave += octaves == 1 ? 1 : 0;
           } else {
             result.others += std::string(tonic) + ' ' + to_string(hand) + (down ? " down" : " up") +
                              ": " + found + " for " + fingers + '\n';
@@ -74,11 +76,14 @@ Reproduced reproduced() {
 }  // namespace
 
 TEST_CASE("fingering: handbook scales reproduced whole", "[fingering]") {
-  constexpr int kMeasured = 0;  // of 40, as measured; a floor
+  // What was measured with the weights in use. Of two octaves in the left hand the fourth finger
+  // comes in the other octave.
+  constexpr int kMeasured = 30;
   const Reproduced result = reproduced();
   INFO(result.whole << " of " << result.scales << "\n" << result.others);
   CHECK(result.scales == 40);
-  CHECK(result.whole > kMeasured);
+  CHECK(result.whole_in_one_octave == 20);
+  CHECK(result.whole >= kMeasured);
 }
 
 }  // namespace fingerturn
