@@ -56,6 +56,13 @@ std::size_t most_found(const PassageFingerings& fingerings) {
   return most;
 }
 
+/// Of all hands together.
+double difficulty_of(const PassageFingerings& fingerings, std::size_t number) {
+  double sum = 0;
+  for (const OfHand& of_hand : fingerings.lines) sum += fingering_at(of_hand, number).difficulty;
+  return sum;
+}
+
 }  // namespace
 
 Score with_fingerings(const Score& score, const FingeringOptions& options) {
@@ -66,8 +73,9 @@ Score with_fingerings(const Score& score, const FingeringOptions& options) {
     for (std::size_t number = 0; number < count; ++number) {
       Passage passage = with_fingering(score.passages[p], found[p], number);
       if (options.most > 1) {
-        passage.title += fmt::format("{}fingering {} of {}", passage.title.empty() ? "" : ", ",
-                                     number + 1, count);
+        passage.title += fmt::format("{}fingering {} of {}, difficulty {:.1f}",
+                                     passage.title.empty() ? "" : ", ", number + 1, count,
+                                     difficulty_of(found[p], number));
       }
       complete.passages.push_back(std::move(passage));
     }
