@@ -138,10 +138,10 @@ void add_repeats(Fingered from, Fingered to, Tally& tally) noexcept {
 
 void add_changes_while_held(Fingered from, Fingered to, Tally& tally) noexcept {
   for (std::size_t i = 0; i < to.grip.count; ++i) {
-    const std::int8_t held_from = to.grip.keys[i].held_from;
-    if (held_from < 0) continue;
-    const Finger before = from.choice.leaves[static_cast<std::size_t>(held_from)];
-    if (before != to.choice.strikes[i]) tally.add(Term::change_while_held, kOne);
+    const GripKey& key = to.grip.keys[i];
+    if (key.held_from < 0) continue;
+    const auto place = static_cast<std::uint8_t>(key.held_from);
+    if (from.choice.leaves[place] != to.choice.strikes[i]) tally.add(Term::change_while_held, kOne);
   }
 }
 

@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <set>
+#include <tuple>
 #include <vector>
 
 namespace fingerturn {
@@ -57,7 +58,10 @@ class EasiestPaths {
     std::size_t at = 0;       ///< the grip at which it does
     std::uint8_t choice = 0;  ///< what it takes there
 
-    friend auto operator<=>(const Detour&, const Detour&) = default;
+    friend bool operator<(const Detour& left, const Detour& right) noexcept {
+      return std::tie(left.difficulty, left.of, left.at, left.choice) <
+             std::tie(right.difficulty, right.of, right.at, right.choice);
+    }
   };
 
   void go_on(Path& path, std::size_t from) const;

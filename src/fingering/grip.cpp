@@ -145,13 +145,17 @@ class GripMaker {
       const std::int32_t width = keys.back().key.across - keys.front().key.across;
       const bool fits =
           keys.size() < kMostKeys && width <= kWidestHeld && !are_crowded(keys, spans_);
-      const auto furthest = fits ? keys.end() : furthest_sounding(keys);
+      if (fits) return;
+      auto furthest = furthest_sounding(keys, false);
+      // A finger that is written on a held key gives way to keys that need it.
+      const bool too_many = keys.size() >= kMostKeys;
+      if (furthest == keys.end() && too_many) furthest = furthest_sounding(keys, true);
       if (furthest == keys.end()) return;
       keys.erase(furthest);
     }
   }
 
-  static std::vector<Down>::iterator furthest_sounding(std::vector<Down>& keys) {
+  static std::vector<Down>::iterator furthest_sounding(std::vector<Down>& keys, bool given_too) {
     std::int64_t sum = 0;
     std::int64_t count = 0;
     for (const Down& down : keys) {
@@ -162,7 +166,7 @@ class GripMaker {
     auto furthest = keys.end();
     std::int64_t distance = -1;
     for (auto down = keys.begin(); down != keys.end(); ++down) {
-      if (down->key.struck || down->key.given != 0) continue;
+      if (down->key.struck || (down->key.given != 0 && !given_too)) continue;
       const std::int64_t here = std::abs(down->key.across * count - sum);
       if (here <= distance) continue;
       distance = here;

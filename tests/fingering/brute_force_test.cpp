@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 /// The search finds what trying every fingering finds.
@@ -25,17 +26,52 @@ std::vector<Path> every_path(const LineTask& task) {
   }
 }
 
-std::vector<std::int64_t> difficulties(std::vector<Path> paths, std::size_t most) {
+std::vector<std::int64_t> difficulties(const std::vector<Path>& paths, std::size_t most) {
   std::vector<std::int64_t> sorted;
+  sorted.reserve(paths.size());
   for (const Path& path : paths) sorted.push_back(path.difficulty);
   std::sort(sorted.begin(), sorted.end());
   sorted.resize(std::min(sorted.size(), most));
   return sorted;
 }
 
+constexpr std::size_t kCompared = 12;
+
+/// The first few paths, each after the other.
+std::vector<Path> first_paths(EasiestPaths& paths) {
+  std::vector<Path> found;
+  while (found.size() < kCompared) {
+    Path path = paths.next(kCompared);
+    if (path.choices.empty()) break;
+    found.push_back(std::move(path));
+  }
+  return found;
+}
+
+bool all_different(const std::vector<Path>& paths) {
+  for (auto path = paths.begin(); path != paths.end(); ++path) {
+    const bool again = std::any_of(
+        paths.begin(), path, [&](const Path& other) { return other.choices == path->choices; });
+    if (again) return false;
+  }
+  return true;
+}
+
+/// The difficulties of paths in their order, as they were said and as they are added up anew.
+void compare_difficulties(const LineTask& task, const std::vector<Path>& found,
+                          const std::vector<Path>& all) {
+  std::vector<std::int64_t> said;
+  std::vector<std::int64_t> added;
+  for (const Path& path : found) {
+    said.push_back(path.difficulty);
+    added.push_back(difficulty_of(task.costs, path.choices));
+  }
+  REQUIRE(said == added);
+  REQUIRE(said == difficulties(all, kCompared));
+}
+
 /// Compares the first path, with all its choices, and the difficulties of the first few.
 void compare(const Line& line) {
-  constexpr std::size_t kCompared = 12;
   INFO(notation_of(line));
   const LineTask task(line);
   if (task.grips.empty()) return;
@@ -46,16 +82,9 @@ void compare(const Line& line) {
   EasiestPaths paths(task.costs);
   REQUIRE(paths.first().choices == easiest->choices);
   REQUIRE(paths.first().difficulty == easiest->difficulty);
-  std::vector<Path> found;
-  for (Path path = paths.next(kCompared); found.size() < kCompared && !path.choices.empty();
-       path = paths.next(kCompared)) {
-    REQUIRE(path.difficulty == difficulty_of(task.costs, path.choices));
-    REQUIRE((found.empty() || found.back().difficulty <= path.difficulty));
-    REQUIRE(std::none_of(found.begin(), found.end(),
-                         [&](const Path& other) { return other.choices == path.choices; }));
-    found.push_back(std::move(path));
-  }
-  REQUIRE(difficulties(found, kCompared) == difficulties(all, kCompared));
+  const std::vector<Path> found = first_paths(paths);
+  REQUIRE(all_different(found));
+  compare_difficulties(task, found, all);
 }
 
 Line single_notes(Chance& chance, Hand hand, int notes, int percent_given) {

@@ -8,6 +8,8 @@
 #include <string_view>
 #include <vector>
 
+#include <fmt/format.h>
+
 /// The handbook fingering that C, G, D, A and E major share in each hand. Source: C.-L. Hanon, The
 /// Virtuoso Pianist (1873), no. 39, from memory.
 namespace fingerturn {
@@ -26,13 +28,14 @@ std::string scale_notation(std::string_view tonic, Hand hand, int octaves) {
   constexpr std::array<int, 7> kMajor{0, 2, 4, 5, 7, 9, 11};
   constexpr std::array<std::string_view, 12> kNames{"C",  "C#", "D",  "D#", "E",  "F",
                                                     "F#", "G",  "G#", "A",  "A#", "B"};
-  const auto at = std::find(kNames.begin(), kNames.end(), tonic);
-  const int first = static_cast<int>(at - kNames.begin()) + 12 * (hand == Hand::right ? 4 : 2);
+  int first = 12 * (hand == Hand::right ? 4 : 2);
+  while (kNames.at(static_cast<std::size_t>(first % 12)) != tonic) ++first;
   std::string text = hand == Hand::right ? "1/16" : "hand: left\n1/16";
   for (int i = 0; i <= 7 * octaves; ++i) {
     const int key = first + 12 * (i / 7) + kMajor.at(static_cast<std::size_t>(i % 7));
-    text +=
-        ' ' + std::string(kNames.at(static_cast<std::size_t>(key % 12))) + std::to_string(key / 12);
+    text += ' ';
+    text += kNames.at(static_cast<std::size_t>(key % 12));
+    text += std::to_string(key / 12);
   }
   return text;
 }
@@ -44,29 +47,32 @@ struct Reproduced {
   std::string others;
 };
 
+void try_scale(std::string_view tonic, Hand hand, int octaves, bool down, Reproduced& result) {
+  Line line = line_written(scale_notation(tonic, hand, octaves));
+  std::string fingers = scale_fingers(hand, octaves);
+  if (down) std::reverse(line.events.begin(), line.events.end());
+  if (down) std::reverse(fingers.begin(), fingers.end());
+  // Turned about, the onsets would fall; without them the pace is not known.
+  for (Event& event : line.events) event.onset = event.duration = std::nullopt;
+  std::string found = fingers_of(completed(line));
+  found.erase(std::remove(found.begin(), found.end(), ' '), found.end());
+  ++result.scales;
+  if (found == fingers) {
+    ++result.whole;
+    result.whole_in_one_octave += octaves == 1 ? 1 : 0;
+    return;
+  }
+  result.others += fmt::format("{} {} hand {}: {} for {}\n", tonic, to_string(hand),
+                               down ? "down" : "up", found, fingers);
+}
+
 Reproduced reproduced() {
   Reproduced result;
   for (const std::string_view tonic : kTonics) {
     for (const Hand hand : {Hand::right, Hand::left}) {
       for (const int octaves : {1, 2}) {
-        for (const bool down : {false, true}) {
-          Line line = line_written(scale_notation(tonic, hand, octaves));
-          std::string fingers = scale_fingers(hand, octaves);
-          if (down) std::reverse(line.events.begin(), line.events.end());
-          if (down) std::reverse(fingers.begin(), fingers.end());
-          // Turned about, the onsets would fall; without them the pace is not known.
-          for (Event& event : line.events) event.onset = event.duration = std::nullopt;
-          std::string found = fingers_of(completed(line));
-          found.erase(std::remove(found.begin(), found.end(), ' '), found.end());
-          ++result.scales;
-          if (found == fingers) {
-            ++result.whole;
-            result.whole_in_one_octave += octaves == 1 ? 1 : 0;
-          } else {
-            result.others += std::string(tonic) + ' ' + to_string(hand) + (down ? " down" : " up") +
-                             ": " + found + " for " + fingers + '\n';
-          }
-        }
+        try_scale(tonic, hand, octaves, false, result);
+        try_scale(tonic, hand, octaves, true, result);
       }
     }
   }
