@@ -37,6 +37,9 @@ struct Note {
   bool suggested = false;  ///< the fingering is a suggestion, not one that was given
   bool tied = false;       ///< tied to the next note on the same key
   bool held = false;       ///< a tied continuation: the key is down already, not struck
+  /// How long the key is written to stay down, in whole notes, where that is longer than the
+  /// event: a slow voice beneath a quick one in the same hand. It takes no part in comparisons.
+  std::optional<Fraction> lasts;
   Span span;
 
   friend bool operator==(const Note& left, const Note& right) noexcept;

@@ -1,5 +1,6 @@
 #include "cli/annotate.hpp"
 
+#include "cli/finger.hpp"
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
@@ -72,6 +73,12 @@ std::string result_text(const std::string& name, const Score& score, const Sourc
   return report_text({name, score, analysis}, document, options);
 }
 
+Score with_missing_fingers(Score score, const AnnotateOptions& options) {
+  if (!options.suggest) return score;
+  return with_fingerings(
+      score, {options.analysis.reach_semitones, static_cast<std::size_t>(options.fingerings)});
+}
+
 /// Does one input.
 ExitStatus annotate_input(const std::string& path, const AnnotateOptions& options, bool first,
                           Output& output) {
@@ -84,8 +91,9 @@ ExitStatus annotate_input(const std::string& path, const AnnotateOptions& option
   ReadResult result = read(*source, {options.hand, options.part});
   say_text(render(text_read(result, *source), result.diagnostics));
   if (!result.ok()) return ExitStatus::input_failed;
-  const std::optional<Score> score = chosen_part(std::move(result.score), source->name(), options);
+  std::optional<Score> score = chosen_part(std::move(result.score), source->name(), options);
   if (!score) return ExitStatus::wrong_usage;
+  score = with_missing_fingers(std::move(*score), options);
   const bool parted = options.format == Format::text || options.format == Format::passage;
   if (parted && !first) output.write("\n");
   output.write(result_text(source->name(), *score, text_read(result, *source), options));
@@ -101,6 +109,10 @@ ExitStatus annotate(const AnnotateOptions& options) {
   }
   if (options.format == Format::musicxml && options.inputs.size() > 1) {
     say("--format musicxml takes one score at a time, and gives it back");
+    return ExitStatus::wrong_usage;
+  }
+  if (options.format == Format::musicxml && options.fingerings > 1) {
+    say("--format musicxml gives a score back, which has room for one fingering");
     return ExitStatus::wrong_usage;
   }
   Output output(options.output);

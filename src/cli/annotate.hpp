@@ -24,6 +24,8 @@ struct AnnotateOptions {
   std::optional<int> passage;    ///< from 1; none for all
   std::optional<int> part;       ///< of a MusicXML score, from 1; none for those for keyboard
   AnalyseOptions analysis;
+  bool suggest = false;  ///< fill in missing fingers first
+  int fingerings = 1;    ///< how many of each passage, where fingers are filled in
   bool ascii = false;
   bool detail = false;
   bool words = false;  ///< under the notes of a score words instead of arrows

@@ -48,7 +48,10 @@ std::string text_of(const FileCheck& found, const CheckOptions& options) {
 }
 
 FileCheck check_source(const Source& source, const CheckOptions& options, std::string& messages) {
-  const ReadResult result = read(source, {options.hand, std::nullopt});
+  ReadResult result = read(source, {options.hand, std::nullopt});
+  if (options.suggest && result.ok()) {
+    result.score = with_suggestions(std::move(result.score), {options.analysis.reach_semitones, 1});
+  }
   messages = render(text_read(result, source), without_findings(result.diagnostics));
   return fingerturn::check(source, result,
                            result.ok() ? analyse(result.score, options.analysis) : Analysis{},

@@ -24,6 +24,7 @@ struct CheckOptions {
   std::optional<Level> fail_on;  ///< none for no level
   std::optional<int> jobs;       ///< none for one for each core
   AnalyseOptions analysis;
+  bool suggest = false;  ///< fill in missing fingers first
 };
 
 /// What deserves a look in many files, and their counts.

@@ -31,7 +31,7 @@ std::string failure_message(const CLI::App* program, const CLI::Error& problem) 
   const bool no_command =
       problem.get_name() == "RequiredError" && program->get_subcommands().empty();
   const std::string what =
-      no_command ? "name a command, annotate, check or explain" : std::string(problem.what());
+      no_command ? "name a command, annotate, finger, check or explain" : std::string(problem.what());
   return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
 }
 
@@ -45,9 +45,11 @@ ExitStatus run(int count, char** words) {
   program.footer(footer());
   program.require_subcommand(1);
   AnnotateOptions annotate_options;
+  AnnotateOptions finger_options;
   CheckOptions check_options;
   ExplainOptions explain_options;
   const CLI::App* annotate_command = add_annotate(program, annotate_options);
+  const CLI::App* finger_command = add_finger(program, finger_options);
   const CLI::App* check_command = add_check(program, check_options);
   add_explain(program, explain_options);
   try {
@@ -56,6 +58,7 @@ ExitStatus run(int count, char** words) {
     return program.exit(problem) == 0 ? ExitStatus::done : ExitStatus::wrong_usage;
   }
   if (annotate_command->parsed()) return annotate(annotate_options);
+  if (finger_command->parsed()) return annotate(finger_options);
   if (check_command->parsed()) return check(check_options);
   return explain(explain_options);
 }

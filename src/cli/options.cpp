@@ -1,5 +1,6 @@
 #include "cli/options.hpp"
 
+#include "fingerturn/fingering.hpp"
 #include "fingerturn/report.hpp"
 
 #include <charconv>
@@ -139,36 +140,64 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
              "Colour on a terminal (auto), always or never");
 }
 
-}  // namespace
-
-CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
+/// What the commands share that report on a passage.
+void add_report(CLI::App& command, AnnotateOptions& options) {
   static const std::map<std::string, Format> kFormats{{"json", Format::json},
                                                       {"jsonl", Format::jsonl},
                                                       {"musicxml", Format::musicxml},
                                                       {"passage", Format::passage},
                                                       {"text", Format::text}};
-  CLI::App* command =
-      program.add_subcommand("annotate", "Say for every note of a passage how the forearm turns");
-  command->group("Commands");
+  command.group("Commands");
   command
-      ->add_option(
+      .add_option(
           "FILE", options.inputs,
           "Files in the passage notation (docs/notation.md) or in MusicXML (.musicxml, .xml, "
           ".mxl); - is standard input")
       ->required()
       ->type_name("");
   add_choice(
-      *command, "--format", kFormats, options.format,
+      command, "--format", kFormats, options.format,
       "text to read, json or jsonl for programs, passage to write the notation anew, musicxml "
       "to get a MusicXML score back with the analysis under its notes");
-  command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
+  command.add_option("-o,--output", options.output, "Write to this file instead of the screen")
       ->type_name("FILE");
-  add_choice_of_notes(*command, options);
-  add_player(*command, options.analysis);
-  add_looks(*command, options);
+  add_choice_of_notes(command, options);
+  add_player(command, options.analysis);
+  add_looks(command, options);
+}
+
+void add_suggest(CLI::App& command, bool& suggest) {
+  command.add_flag("--suggest", suggest,
+                   "Fill in missing fingers first; what is filled in is marked with ?");
+}
+
+}  // namespace
+
+CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
+  CLI::App* command =
+      program.add_subcommand("annotate", "Say for every note of a passage how the forearm turns");
+  add_report(*command, options);
+  add_suggest(*command, options.suggest);
   command->footer(
       "A passage is typed as it is played, each note with its finger:\n"
       "  echo 'C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5' | fingerturn annotate -");
+  return command;
+}
+
+CLI::App* add_finger(CLI::App& program, AnnotateOptions& options) {
+  CLI::App* command = program.add_subcommand(
+      "finger", "Fill in missing fingers, the easiest way a model finds, and report on the whole");
+  options.suggest = true;
+  add_report(*command, options);
+  command
+      ->add_option("--alternatives", options.fingerings,
+                   "Give this many fingerings of each passage, the easiest first")
+      ->check(number_from(1, static_cast<int>(kMostFingerings)))
+      ->type_name("N");
+  command->footer(
+      "Fingers that are given stay; what is filled in is marked with ?. It is a way to play, not\n"
+      "the right one (docs/fingering.md).\n"
+      "  echo 'C4 D E F G A B C' | fingerturn finger - --format passage");
   return command;
 }
 
@@ -199,6 +228,7 @@ CLI::App* add_check(CLI::App& program, CheckOptions& options) {
       ->type_name("FILE");
   add_choice(*command, "--hand", kHands, options.hand, "Check this hand only");
   add_player(*command, options.analysis);
+  add_suggest(*command, options.suggest);
   add_choice(*command, "--fail-on", kLevels, options.fail_on,
              "End with status 1 where a finding is of this level or a graver one; never if not "
              "given");

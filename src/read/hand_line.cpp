@@ -131,6 +131,7 @@ class HandLine {
         continue;
       }
       event.breath_after |= notes[i].breath_after;
+      if (notes[i].duration > duration) notes[i].note.lasts = value_of(notes[i].duration);
       event.notes.push_back(std::move(notes[i].note));
     }
     return event;

@@ -1,5 +1,6 @@
 #include "read/musicxml_fingering.hpp"
 
+#include "model/suggestion_mark.hpp"
 #include "read/xml_element.hpp"
 
 #include <algorithm>
@@ -23,6 +24,10 @@ std::string_view without_long_dashes(std::string_view& text) {
     if (text.starts_with(dash)) text.remove_prefix(dash.size());
   }
   return text;
+}
+
+bool is_suggestion(pugi::xml_node technical) {
+  return text_of(technical.parent().child("level")) == kSuggestionLevel;
 }
 
 void add_plain(const std::vector<Finger>& fingers, Note& note) {
@@ -117,6 +122,8 @@ FingerText fingers_in(std::string_view text) {
 
 void add_fingerings(pugi::xml_node technical, WrittenNote& note, std::size_t place,
                     std::vector<NoteProblem>& problems) {
+  const bool suggested = is_suggestion(technical);
+  if (suggested && note.note.finger) return;
   for (const pugi::xml_node element : technical.children("fingering")) {
     const FingerText found = fingers_in(element.text().get());
     if (found.fingers.empty()) {
@@ -130,6 +137,7 @@ void add_fingerings(pugi::xml_node technical, WrittenNote& note, std::size_t pla
       add_plain(found.fingers, note.note);
     }
   }
+  note.note.suggested |= suggested && note.note.finger;
 }
 
 void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNote&)>& hand_of) {

@@ -1,4 +1,5 @@
 #include "fingerturn/report.hpp"
+#include "model/suggestion_mark.hpp"
 #include "report/musicxml_places.hpp"
 #include "report/musicxml_signs.hpp"
 
@@ -87,13 +88,15 @@ class ScoreMarks {
   void add_passage(const Passage& passage, const PassageAnalysis& analysis) {
     for (std::size_t i = 0; i < std::min(passage.lines.size(), analysis.lines.size()); ++i) {
       add_line(passage.lines[i], analysis.lines[i]);
+      add_suggestions(passage.lines[i]);
     }
   }
 
   /// All insertions in the order of the text.
   std::vector<Insertion> insertions() {
     keep_one_for_each_place();
-    std::vector<Insertion> all;
+    // Of one place the fingers come first: lyrics follow notations.
+    std::vector<Insertion> all = fingers_;
     for (const Mark& mark : marks_) all.push_back(lyric_of(mark));
     if (const std::optional<Insertion> legend = this->legend()) all.push_back(*legend);
     std::stable_sort(all.begin(), all.end(), [](const Insertion& left, const Insertion& right) {
@@ -141,6 +144,26 @@ class ScoreMarks {
       needs_.visits |= mark.visiting;
     }
     marks_.insert(marks_.end(), marks.begin(), marks.end());
+  }
+
+  void add_suggestions(const Line& line) {
+    for (const Event& event : line.events) {
+      for (const Note& note : event.notes) {
+        const NotePlace* const place = note.suggested ? note_at(note.span.begin) : nullptr;
+        if (place != nullptr) fingers_.push_back(finger_of(note, *place));
+      }
+    }
+  }
+
+  [[nodiscard]] Insertion finger_of(const Note& note, const NotePlace& place) const {
+    std::string fingers;
+    for (const Finger finger : written_fingers(note)) {
+      fingers += fmt::format("<fingering{} font-style=\"italic\">{}</fingering>",
+                             fingers.empty() ? "" : " substitution=\"yes\"", finger);
+    }
+    return {place.notations.at,
+            fmt::format("{}<notations><level>{}</level><technical>{}</technical></notations>",
+                        text_of(place.notations.blanks), kSuggestionLevel, fingers)};
   }
 
   /// The staff under which a hand has most signs.
@@ -192,6 +215,7 @@ class ScoreMarks {
   const MusicXmlPlaces& places_;
   MusicXmlStyle style_;
   std::vector<Mark> marks_;
+  std::vector<Insertion> fingers_;  ///< that are suggested
   LegendNeeds needs_;
 };
 

@@ -1,5 +1,6 @@
 #include "report/musicxml_places.hpp"
 
+#include "model/suggestion_mark.hpp"
 #include "report/xml_scan.hpp"
 
 #include <algorithm>
@@ -69,8 +70,8 @@ class PlaceFinder {
       open_in_bar(tag);
     } else if (level_ == bar_level_ + 2) {
       open_in_child(tag);
-    } else if (child_.name == "direction" && tag.name == "words") {
-      child_.ours |= attribute_of(tag, "xml:lang") == kLegendLanguage;
+    } else {
+      open_further_in(tag);
     }
   }
 
@@ -92,7 +93,8 @@ class PlaceFinder {
     note_.begin = offset(tag.begin);
     note_.part = part_;
     note_.carrier = offset(places_.notes.size());
-    note_.lyric = {offset(tag.end), {}};
+    note_.notations = note_.lyric = {offset(tag.end), {}};
+    before_lyrics_ = true;
     after_lyrics_ = false;
   }
 
@@ -108,9 +110,26 @@ class PlaceFinder {
     if (!grandchild_.ours) highest = std::max(highest, line_of_lyric(attribute_of(tag, "number")));
   }
 
+  void open_further_in(const XmlTag& tag) {
+    if (child_.name == "direction" && tag.name == "words") {
+      child_.ours |= attribute_of(tag, "xml:lang") == kLegendLanguage;
+    }
+    if (is_level(tag)) level_begin_ = tag.end;
+  }
+
+  /// The `<level>` of a note's `<notations>`.
+  [[nodiscard]] bool is_level(const XmlTag& tag) const {
+    return level_ == bar_level_ + 3 && child_.name == "note" && grandchild_.name == "notations" &&
+           tag.name == "level";
+  }
+
   void close(const XmlTag& tag) {
     if (level_ == 0) return;
     if (bar_level_ != 0) {
+      if (is_level(tag) && tag.begin >= level_begin_) {
+        grandchild_.ours |=
+            text_.substr(level_begin_, tag.begin - level_begin_) == kSuggestionLevel;
+      }
       if (level_ == bar_level_ + 2) close_in_child(tag);
       if (level_ == bar_level_ + 1) close_in_bar(tag);
       if (level_ == bar_level_) bar_level_ = 0;
@@ -128,6 +147,8 @@ class PlaceFinder {
       note_.staff = staff_number(text_.substr(grandchild_.inside, tag.begin - grandchild_.inside));
     }
     after_lyrics_ |= grandchild_.name == "play" || grandchild_.name == "listen";
+    before_lyrics_ &= !after_lyrics_ && grandchild_.name != "lyric";
+    if (before_lyrics_) note_.notations = {offset(tag.end), blanks_before(grandchild_.begin)};
     if (!after_lyrics_) note_.lyric = {offset(tag.end), blanks_before(grandchild_.begin)};
   }
 
@@ -186,6 +207,8 @@ class PlaceFinder {
   std::uint32_t part_ = 0;
   std::size_t first_in_bar_ = 0;  ///< the place that the first note of the bar has
   bool before_notes_ = false;     ///< only attributes and layout have come in a part's first bar
+  bool before_lyrics_ = true;     ///< no lyric of the note has come, nor what follows it
+  std::size_t level_begin_ = 0;   ///< where the text of the last `<level>` begins
   bool after_lyrics_ = false;     ///< what follows a note's lyrics has come
   OpenElement child_;
   OpenElement grandchild_;

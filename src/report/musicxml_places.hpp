@@ -29,7 +29,8 @@ struct NotePlace {
   /// The note under which the lyrics of its chord stand, the first one, as the place in
   /// MusicXmlPlaces::notes; a single note is its own.
   std::uint32_t carrier = 0;
-  InsertionPlace lyric;  ///< after its last lyric, or where its first one belongs
+  InsertionPlace notations;  ///< before its first lyric, or where that belongs
+  InsertionPlace lyric;      ///< after its last lyric, or where its first one belongs
 };
 
 struct PartPlaces {

@@ -77,6 +77,42 @@ void end_to_end(benchmark::State& state) {
   count_notes(state);
 }
 
+/// The key with this MIDI note number, black keys as sharps.
+Pitch pitch_on(int midi) {
+  constexpr std::array<std::string_view, 12> kNames{"C",  "C#", "D",  "D#", "E",  "F",
+                                                    "F#", "G",  "G#", "A",  "A#", "B"};
+  const auto name = kNames.at(static_cast<std::size_t>(midi % 12));
+  return *parse_pitch(std::string(name) + std::to_string(midi / 12 - 1));
+}
+
+/// Lines without any finger: notes of one to four at a time, along a scale and across leaps.
+Score bare_score(std::int64_t notes, int together) {
+  constexpr std::array<int, 8> kSteps{2, 2, 1, 2, -5, 4, 3, -9};
+  Passage passage;
+  Line& line = passage.lines.emplace_back();
+  int key = 60;
+  for (std::int64_t written = 0; written < notes; written += together) {
+    Event& event = line.events.emplace_back();
+    for (int i = 0; i < together; ++i) {
+      Note& note = event.notes.emplace_back();
+      note.pitch = pitch_on(key + 3 * i);
+    }
+    key += kSteps.at(line.events.size() % kSteps.size());
+  }
+  return {{std::move(passage)}};
+}
+
+void suggest_fingers(benchmark::State& state, int together) {
+  const Score score = bare_score(state.range(0), together);
+  for (auto unused : state) benchmark::DoNotOptimize(suggest(score));
+  count_notes(state);
+}
+
+void suggest_notes(benchmark::State& state) { suggest_fingers(state, 1); }
+void suggest_doubles(benchmark::State& state) { suggest_fingers(state, 2); }
+void suggest_chords(benchmark::State& state) { suggest_fingers(state, 3); }
+void suggest_thick(benchmark::State& state) { suggest_fingers(state, 4); }
+
 void sizes(benchmark::internal::Benchmark* bench) {
   bench->Arg(1000)->Arg(10000)->Arg(100000)->Unit(benchmark::kMicrosecond);
 }
@@ -86,6 +122,10 @@ BENCHMARK(analyse_score)->Apply(sizes);
 BENCHMARK(write_as_jsonl)->Apply(sizes);
 BENCHMARK(write_as_text)->Apply(sizes);
 BENCHMARK(write_as_passage)->Apply(sizes);
+BENCHMARK(suggest_notes)->Apply(sizes);
+BENCHMARK(suggest_doubles)->Apply(sizes);
+BENCHMARK(suggest_chords)->Apply(sizes);
+BENCHMARK(suggest_thick)->Apply(sizes);
 BENCHMARK(end_to_end)->Apply(sizes);
 
 }  // namespace

@@ -11,9 +11,9 @@ failures=0
 
 make_tree() {
   rm -rf "$tree"
-  mkdir -p "$tree"/{include/fingerturn,src/{model,read,rules,report,cli},tests,demo,docs}
+  mkdir -p "$tree"/{include/fingerturn,src/{model,read,rules,report,fingering,cli},tests,demo,docs}
   touch "$tree"/{CMakeLists.txt,DEVELOPERS.md,LICENSE,README.md}
-  touch "$tree"/include/fingerturn/pitch.hpp "$tree"/src/{model,read,rules,report,cli}/a.cpp
+  touch "$tree"/include/fingerturn/pitch.hpp "$tree"/src/{model,read,rules,report,fingering,cli}/a.cpp
   printf '#include <iostream>\n#include "cli/a.hpp"\n' >"$tree/src/cli/a.cpp"
   printf '#include "model/a.hpp"\n#include "fingerturn/pitch.hpp"\n' >"$tree/src/rules/a.cpp"
 }
@@ -43,6 +43,8 @@ expect_offence src/model/a.cpp '#include "read/a.hpp"' 'may include only model|f
 expect_offence src/read/a.cpp '#include "rules/a.hpp"' 'may include only'
 expect_offence src/rules/a.cpp '#include "report/a.hpp"' 'may include only'
 expect_offence src/rules/a.cpp '#include "a.hpp"' 'may include only'
+expect_offence src/fingering/a.cpp '#include "report/a.hpp"' 'may include only'
+expect_offence src/rules/a.cpp '#include "fingering/a.hpp"' 'may include only'
 expect_offence src/report/a.cpp '# include "read/a.hpp"' 'may include only'
 expect_offence src/report/a.cpp '#include "cli/a.hpp"' 'may include only'
 expect_offence include/fingerturn/pitch.hpp '#include "model/a.hpp"' 'may include only fingerturn'

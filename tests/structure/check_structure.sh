@@ -46,15 +46,16 @@ layers() {
   only_ours src/read 'read|model|fingerturn'
   only_ours src/rules 'rules|model|fingerturn'
   only_ours src/report 'report|model|fingerturn'
+  only_ours src/fingering 'fingering|rules|model|fingerturn'
   # In angle brackets a header of ours would slip past the checks above.
   for folder in include src; do
-    lines_of "$folder" '#\s*include\s*<(fingerturn|model|read|rules|report|cli)/' |
+    lines_of "$folder" '#\s*include\s*<(fingerturn|model|read|rules|report|fingering|cli)/' |
       against "our headers are included in quotes"
   done
 }
 
 library_keeps_to_itself() {
-  for folder in include src/model src/read src/rules src/report; do
+  for folder in include src/model src/read src/rules src/report src/fingering; do
     lines_of "$folder" "#\s*include\s*<$outside>" | against "only src/cli touches files and streams"
     lines_of "$folder" "$printing" | against "the library never prints"
     lines_of "$folder" "$ending" | against "the library never ends the program"
@@ -94,7 +95,7 @@ tidy_top_level() {
 }
 
 strip_sources
-for folder in include src/model src/read src/rules src/report src/cli; do
+for folder in include src/model src/read src/rules src/report src/fingering src/cli; do
   [[ -n "$(sources_in "$folder")" ]] || echo "$folder:1: no sources here"
 done >>"$offences"
 { layers; library_keeps_to_itself; short_files; telling_names; tidy_top_level; } >>"$offences"

@@ -27,6 +27,8 @@ LYRIC = re.compile(rb'\s*<lyric [^>]*name="fingerturn"[^>]*>.*?</lyric>', re.DOT
 LEGEND = re.compile(
     rb'\s*<direction placement="above"><direction-type><words xml:lang="en-x-forearm".*?</direction>',
     re.DOTALL)
+SUGGESTION = re.compile(
+    rb"\s*<notations><level>suggested by fingerturn</level>.*?</notations>", re.DOTALL)
 CAUTION = b"no medical advice"
 
 
@@ -87,6 +89,24 @@ def check_score(writer, original):
     return marked, words
 
 
+def count_suggested(analysis):
+    return sum(note["suggested"] for passage in json.loads(analysis)["passages"]
+               for hand in passage["hands"] for event in hand["events"] for note in event["notes"])
+
+
+def check_suggestions(writer, original):
+    """Suggested fingers are in the score, are read as such, and are gone with the other marks."""
+    marked = writer.mark(original, "--suggest")
+    suggested = count_suggested(writer.run(original, "--format", "json", "--suggest"))
+    expect(len(SUGGESTION.findall(marked)) == suggested, "suggestions: not one for each finger")
+    expect(SUGGESTION.sub(b"", without_marks(marked)) == original,
+           "suggestions: more than the marks was changed")
+    expect(count_suggested(writer.analysis(marked)) == suggested,
+           "suggestions: not all are read as such")
+    expect(writer.mark(marked, "--suggest") == marked,
+           "suggestions: marked again, it is not the same")
+
+
 def packed(musicxml):
     container = (b'<?xml version="1.0"?><container><rootfiles><rootfile full-path="a.xml"/>'
                  b"</rootfiles></container>")
@@ -130,10 +150,12 @@ def check_file(path, arguments):
     with tempfile.TemporaryDirectory() as folder:
         writer = Writer(arguments.program, folder)
         if arguments.schema:
-            marked = [writer.mark(original), writer.mark(original, "--words")]
+            marked = [writer.mark(original), writer.mark(original, "--words"),
+                      writer.mark(original, "--suggest")]
             check_schema(arguments.schema, original, marked, folder)
             return
         arrows, _ = check_score(writer, original)
+        check_suggestions(writer, original)
         if not arguments.corpus:
             check_forms(writer, original, arrows)
 

@@ -1,0 +1,65 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+/// Completes missing fingers. What is given stays; what is added is the easiest that a model of
+/// difficulty finds (docs/fingering.md), and is marked as a suggestion. It is one way to play, not
+/// the right one.
+///
+///     Score complete = with_suggestions(read.score);
+///     Analysis analysis = analyse(complete);
+namespace fingerturn {
+
+/// The most fingerings of a line that can be asked for.
+inline constexpr std::size_t kMostFingerings = 20;
+
+struct FingeringOptions {
+  std::optional<int> reach_semitones;  ///< instead of what the passages say
+  std::size_t most = 1;                ///< how many fingerings, from 1 to kMostFingerings
+};
+
+/// The fingers that are added to a line.
+struct LineFingering {
+  /// For each note of the line, event by event and the lowest first, the finger that is added; 0
+  /// where one is given, where the key is merely held, and in a chord that no hand can take.
+  std::vector<Finger> added;
+  double difficulty = 0;      ///< of the whole line, given fingers included; 0 or above
+  std::size_t suggested = 0;  ///< how many notes get a finger
+};
+
+/// For each line of a passage its easiest fingerings, the easiest first: one or more, no two the
+/// same, fewer than were asked for where there are no more.
+struct PassageFingerings {
+  std::vector<std::vector<LineFingering>> lines;
+};
+
+/// The easiest fingerings of each passage of a score. Of equally easy ones the first is the one
+/// with the lower finger where they first differ, counted from the thumb's side of a chord; the
+/// further ones come in an order that is always the same.
+std::vector<PassageFingerings> suggest(const Score& score,
+                                       const FingeringOptions& options = {}) noexcept;
+
+/// The line with the fingers of a fingering that was made for it, marked as suggestions.
+Line with_fingering(Line line, const LineFingering& fingering);
+
+/// The score with its easiest fingering.
+Score with_suggestions(Score score, const FingeringOptions& options = {}) noexcept;
+
+/// A part of the difficulty: its name, what it counts, where that comes from, and how much one of
+/// it weighs.
+struct DifficultyTerm {
+  std::string_view id;
+  std::string_view counts;
+  std::string_view source;
+  double weight = 0;
+};
+
+/// All parts of the difficulty.
+std::vector<DifficultyTerm> difficulty_terms();
+
+}  // namespace fingerturn

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "fingering/term.hpp"
+#include "fingerturn/fingering.hpp"
+#include "fingerturn/score.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+namespace fingerturn {
+
+/// What decides how a line is fingered.
+struct LineOptions {
+  std::optional<int> reach_semitones;
+  std::size_t most = 1;  ///< how many fingerings, 1 or more
+};
+
+/// The easiest fingerings of a line, all different, the easiest first; one at least.
+std::vector<LineFingering> finger_line(const Line& line, const Weights& weights,
+                                       const LineOptions& options);
+
+}  // namespace fingerturn

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "fingering/term.hpp"
+#include "fingerturn/score.hpp"
+
+#include <cstdint>
+#include <functional>
+#include <string>
+#include <vector>
+
+/// Scores with printed fingers, and how many of these a model meets.
+namespace fingerturn::bench {
+
+struct Piece {
+  std::string name;      ///< of the file
+  std::string composer;  ///< what stands before the first dash of the name
+  Score score;
+};
+
+/// Reads MusicXML files; what cannot be read is named on standard error and left out.
+std::vector<Piece> read_corpus(const std::vector<std::string>& paths);
+
+/// Whether a note counts: it is struck and has a printed finger.
+bool is_printed(const Note& note) noexcept;
+
+/// The line with only those printed fingers that `keep` chooses. It is asked for each note that
+/// counts, in their order.
+Line with_printed(Line line, const std::function<bool()>& keep);
+
+/// Printed fingers that were hidden, and how many of them the model met.
+struct Met {
+  std::int64_t met = 0;
+  std::int64_t hidden = 0;
+
+  Met& operator+=(const Met& other) noexcept;
+  [[nodiscard]] double percent() const noexcept;
+};
+
+/// With all printed fingers hidden.
+Met met_with_none(const Piece& piece, const Weights& weights);
+/// With a random half of them given; the sum over seeds 1 to 5.
+Met met_with_half(const Piece& piece, const Weights& weights);
+
+}  // namespace fingerturn::bench

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "corpus.hpp"
+#include "fingering/term.hpp"
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+/// A stretch of a line around printed fingers, as the fit sees it: every fingering of it has a
+/// probability that falls exponentially with its difficulty.
+namespace fingerturn::bench {
+
+using RealWeights = std::array<double, kTermCount>;
+
+/// How much of a term there is in one choice, or in a row of choices.
+struct Amount {
+  std::uint8_t term = 0;
+  float amount = 0;
+};
+
+/// The amounts of a row of possibilities, one after another.
+struct AmountRows {
+  std::vector<Amount> amounts;
+  std::vector<std::size_t> begins{0};
+
+  [[nodiscard]] std::size_t count() const noexcept { return begins.size() - 1; }
+};
+
+/// The possibilities that end at one grip. `steps` holds each choice after each before it; `threes`
+/// each choice after each two before it (empty where nothing is counted over three grips).
+struct SoftGrip {
+  std::size_t choices = 0;
+  std::vector<bool> agrees;          ///< for each choice, whether it has the printed fingers
+  std::vector<std::uint8_t> misses;  ///< for each choice, how many printed fingers it misses
+  AmountRows alone;
+  AmountRows steps;
+  AmountRows threes;
+};
+
+struct SoftLine {
+  std::string composer;
+  std::vector<SoftGrip> grips;
+};
+
+/// The stretches of all pieces.
+std::vector<SoftLine> soft_lines(const std::vector<Piece>& pieces);
+
+/// How the probabilities of a line's printed fingers answer to the weights.
+struct Likelihood {
+  double logarithm = 0;
+  RealWeights gradient{};
+};
+
+/// Adds the log likelihood of a line's printed fingers, and its gradient. For each printed finger
+/// that a fingering misses it counts as easier by `margin`, so that the fit drives wrong
+/// fingerings at least so far off.
+void add_likelihood(const SoftLine& line, const RealWeights& weights, double margin,
+                    Likelihood& sum);
+
+}  // namespace fingerturn::bench

@@ -1,0 +1,66 @@
+#include "fingering/made_tasks.hpp"
+
+#include "fingerturn/fingering.hpp"
+#include "fingerturn/read.hpp"
+#include "rules/made_lines.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+#include <utility>
+
+namespace fingerturn {
+
+std::int64_t difficulty_of(const LineCosts& costs, const std::vector<std::uint8_t>& path) {
+  std::int64_t sum = 0;
+  for (std::size_t at = 0; at < path.size(); ++at) {
+    const std::size_t first = at >= 2 ? path[at - 2] : 0;
+    const std::size_t middle = at >= 1 ? path[at - 1] : 0;
+    sum += costs.added(at, first, middle, path[at]);
+  }
+  return sum;
+}
+
+Line line_written(std::string_view notation) {
+  ReadResult result = read_notation(Source("test", std::string(notation)));
+  if (!result.ok()) throw std::invalid_argument("not notation: " + std::string(notation));
+  return std::move(result.score.passages.at(0).lines.at(0));
+}
+
+std::string fingers_of(const Line& line) {
+  std::string words;
+  for (const Event& event : line.events) {
+    if (event.is_rest()) continue;
+    if (!words.empty()) words += ' ';
+    for (const Note& note : event.notes) {
+      words += note.finger ? std::to_string(int{*note.finger}) : ".";
+    }
+  }
+  return words;
+}
+
+Line completed(const Line& line) {
+  return with_suggestions(score_of({line})).passages.at(0).lines.at(0);
+}
+
+Line without_fingers(Line line) {
+  for (Event& event : line.events) {
+    for (Note& note : event.notes) {
+      note.finger.reset();
+      note.changes_to.clear();
+    }
+  }
+  return line;
+}
+
+Line mirror_image(Line line) {
+  constexpr int kTwiceD4 = 124;
+  line.hand = line.hand == Hand::right ? Hand::left : Hand::right;
+  for (Event& event : line.events) {
+    std::reverse(event.notes.begin(), event.notes.end());
+    for (Note& note : event.notes)
+      note.pitch = pitch_with_flats(kTwiceD4 - midi_number(note.pitch));
+  }
+  return line;
+}
+
+}  // namespace fingerturn

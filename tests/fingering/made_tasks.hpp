@@ -1,0 +1,52 @@
+#pragma once
+
+#include "fingering/choice.hpp"
+#include "fingering/fitted_weights.hpp"
+#include "fingering/grip.hpp"
+#include "fingering/line_costs.hpp"
+#include "fingering/span_table.hpp"
+#include "fingerturn/score.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace fingerturn {
+
+/// A line with all that the search for its fingers works on.
+struct LineTask {
+  explicit LineTask(const Line& line, const Weights& weights = kFittedWeights)
+      : spans(std::nullopt),
+        grips(grips_of(line, spans)),
+        choices(grips, spans),
+        costs(FingerTask{grips, choices, spans, weights}) {}
+  LineTask(const LineTask&) = delete;
+  LineTask& operator=(const LineTask&) = delete;
+
+  SpanTable spans;
+  std::vector<Grip> grips;
+  Choices choices;
+  LineCosts costs;
+};
+
+/// The difficulty of a path, added up grip by grip.
+std::int64_t difficulty_of(const LineCosts& costs, const std::vector<std::uint8_t>& path);
+
+/// The first line of a passage in the notation, which must be without errors.
+Line line_written(std::string_view notation);
+
+/// The fingers of all notes, the lowest of an event first: "1 2 35", "." where one is missing.
+std::string fingers_of(const Line& line);
+
+/// The line with its easiest fingers.
+Line completed(const Line& line);
+
+/// The line without any finger.
+Line without_fingers(Line line);
+
+/// The image in the other hand. D4 is its own image, and so is every G# and Ab.
+Line mirror_image(Line line);
+
+}  // namespace fingerturn
