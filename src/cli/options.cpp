@@ -142,11 +142,10 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
 }  // namespace
 
 CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options) {
-  static const std::map<std::string, Format> kFormats{{"json", Format::json},
-                                                      {"jsonl", Format::jsonl},
-                                                      {"musicxml", Format::musicxml},
-                                                      {"passage", Format::passage},
-                                                      {"text", Format::text}};
+  static const std::map<std::string, Format> kFormats{
+      {"html", Format::html},         {"json", Format::json},         {"jsonl", Format::jsonl},
+      {"markdown", Format::markdown}, {"musicxml", Format::musicxml}, {"passage", Format::passage},
+      {"svg", Format::svg},           {"text", Format::text}};
   CLI::App* command =
       program.add_subcommand("annotate", "Say for every note of a passage how the forearm turns");
   command->group("Commands");
