@@ -12,7 +12,7 @@
 
 namespace fingerturn::cli {
 
-enum class Format : std::uint8_t { text, json, jsonl, musicxml, passage };
+enum class Format : std::uint8_t { text, html, svg, markdown, json, jsonl, musicxml, passage };
 
 /// What the command line of `annotate` asks for.
 struct AnnotateOptions {
@@ -30,6 +30,7 @@ struct AnnotateOptions {
   bool detail = false;
   bool words = false;  ///< under the notes of a score words instead of arrows
   bool cues = false;
+  bool trace = false;
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
 };

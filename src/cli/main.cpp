@@ -30,8 +30,8 @@ std::string footer() {
 std::string failure_message(const CLI::App* program, const CLI::Error& problem) {
   const bool no_command =
       problem.get_name() == "RequiredError" && program->get_subcommands().empty();
-  const std::string what =
-      no_command ? "name a command, annotate, finger, check or explain" : std::string(problem.what());
+  const std::string what = no_command ? "name a command, annotate, finger, check or explain"
+                                      : std::string(problem.what());
   return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
 }
 

@@ -24,6 +24,10 @@ prints() { prints_of 'demo/*.passage demo/*.musicxml' "$@"; }
 prints txt
 prints narrow.txt --columns 48
 prints ascii-detail.txt --ascii --detail
+prints trace.txt --trace
+prints html --format html
+prints svg --format svg
+prints md --format markdown
 prints json --format json
 prints jsonl --format jsonl
 prints passage --format passage
@@ -46,3 +50,9 @@ for passage in demo/*.passage; do
     same_files "$here/out" "$here/again"
   done
 done
+
+# The pictures of README.md are drawn by the program.
+"$FINGERTURN" annotate --format svg demo/scale.passage >"$here/out"
+same_files "$here/out" docs/swing-scale.svg
+"$FINGERTURN" annotate --format svg --bars 1-2 demo/last-tram.musicxml >"$here/out"
+same_files "$here/out" docs/swing-both-hands.svg
