@@ -1,8 +1,7 @@
 #include "fingerturn/report.hpp"
-#include "model/tempo_words.hpp"
 #include "model/utf8.hpp"
 #include "model/wrap.hpp"
-#include "report/note_words.hpp"
+#include "report/passage_words.hpp"
 #include "report/signs.hpp"
 #include "report/text_columns.hpp"
 #include "report/text_foot.hpp"
@@ -34,38 +33,9 @@ std::string joined_lines(const std::vector<std::string>& parts, const TextStyle&
   return line.empty() ? text : text + wrapped("", line, style.columns);
 }
 
-std::string hands_words(const Passage& passage) {
-  if (passage.lines.empty()) return "no notes";
-  if (passage.lines.size() > 1) return "both hands";
-  return to_string(passage.lines.front().hand) + " hand";
-}
-
-std::string tempo_words(const Tempo& tempo) {
-  return fmt::format("{} = {}", spoken_value(tempo.beat_unit), tempo.per_minute);
-}
-
-std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis) {
-  std::vector<std::string> parts;
-  if (!passage.composer.empty()) parts.push_back(printable(passage.composer));
-  if (!passage.source.empty()) parts.push_back(printable(passage.source));
-  parts.push_back(hands_words(passage));
-  if (!passage.meters.empty()) parts.push_back(to_string(passage.meters.front().value));
-  if (analysis.quarters_per_minute) {
-    parts.push_back(
-        fmt::format("quarter = {}, as asked for", tempo_number(*analysis.quarters_per_minute)));
-  } else if (!passage.tempos.empty()) {
-    parts.push_back(tempo_words(passage.tempos.front().value));
-  }
-  if (analysis.reach_semitones) {
-    parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
-  }
-  return parts;
-}
-
 std::string head_text(const Report& report, const Passage& passage, const PassageAnalysis& analysis,
                       const TextStyle& style) {
-  const std::string_view title = passage.title.empty() ? report.source_name : passage.title;
-  std::string text = wrapped("", printable(title), style.columns);
+  std::string text = wrapped("", printable(title_of(report, passage)), style.columns);
   text.pop_back();
   text = emphasised(text, Emphasis::strong, style.colour) + '\n';
   text += joined_lines(head_parts(passage, analysis), style);

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "fingerturn/report.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace fingerturn {
+
+/// What a row of the report means, or its signs. Where the label is empty the words go on from
+/// the entry before.
+struct LegendEntry {
+  std::string_view label;
+  std::string words;
+};
+
+/// The row names, abbreviations and signs that a report uses, in the order of its rows.
+std::vector<LegendEntry> legend_of(const Report& report);
+
+}  // namespace fingerturn

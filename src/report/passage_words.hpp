@@ -1,0 +1,27 @@
+#pragma once
+
+#include "fingerturn/report.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// What the reports for people say about a passage as a whole.
+namespace fingerturn {
+
+/// The title as it was written, or the name of the source where there is none.
+std::string_view title_of(const Report& report, const Passage& passage) noexcept;
+
+/// What stands below the title: composer, source, hands, meter, tempo and reach, where known.
+std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis);
+
+/// "15 events, 1 preparatory, 6 single, 8 double": those that are not 0.
+std::string totals_words(const Totals& totals);
+
+/// Up to which tempo the swings can be full; empty where that is not known.
+std::string full_swing_words(const PassageAnalysis& analysis);
+
+/// How the hands go together; empty where that is not known or nothing is struck together.
+std::string together_words(const Passage& passage, const PassageAnalysis& analysis);
+
+}  // namespace fingerturn
