@@ -28,15 +28,30 @@ struct TextStyle {
   bool ascii = false;   ///< no character beyond ASCII except in titles
   bool detail = false;  ///< each event's reason
   bool cues = false;    ///< each event in a short line for practising
+  bool trace = false;   ///< the swing as a small drawing, instead of its directions in signs
   bool colour = false;  ///< terminal colours
 };
 inline constexpr int kFewestColumns = 32;
+
+/// What study notes in Markdown say beside the tables.
+struct MarkdownStyle {
+  bool detail = false;  ///< each event's reason
+  bool cues = false;    ///< each event in a short line for practising
+};
 
 /// The caution that stands in every report.
 std::string_view caution() noexcept;
 
 /// The report for the music stand.
 std::string write_text(const Report& report, const TextStyle& style) noexcept;
+/// A page to hand out: HTML with all that it needs in it, without scripts, for screens of any width
+/// and for print. Several passages get a contents list.
+std::string write_html(const Report& report) noexcept;
+/// The picture of the forearm's swing through time, with the hand's way along the keyboard and its
+/// depth: SVG 1.1, without scripts, with text as text.
+std::string write_svg(const Report& report) noexcept;
+/// Notes to keep in Markdown (CommonMark with tables): a table for each line of bars.
+std::string write_markdown(const Report& report, const MarkdownStyle& style) noexcept;
 /// One JSON document, described by docs/analysis.schema.json.
 std::string write_json(const Report& report) noexcept;
 /// A JSON document of one line for each passage, of the same form.

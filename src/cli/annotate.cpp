@@ -46,6 +46,12 @@ std::string report_text(const Report& report, const Source& document,
       return write_jsonl(report);
     case Format::musicxml:
       return write_musicxml(document, report, {options.words || options.ascii});
+    case Format::svg:
+      return write_svg(report);
+    case Format::html:
+      return write_html(report);
+    case Format::markdown:
+      return write_markdown(report, {.detail = options.detail, .cues = options.cues});
     case Format::text:
     case Format::passage:
       break;

@@ -12,7 +12,7 @@
 
 namespace fingerturn::cli {
 
-enum class Format : std::uint8_t { text, json, jsonl, musicxml, passage };
+enum class Format : std::uint8_t { text, html, svg, markdown, json, jsonl, musicxml, passage };
 
 /// What the command line of `annotate` asks for.
 struct AnnotateOptions {

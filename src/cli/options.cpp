@@ -142,11 +142,10 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
 
 /// What the commands share that report on a passage.
 void add_report(CLI::App& command, AnnotateOptions& options) {
-  static const std::map<std::string, Format> kFormats{{"json", Format::json},
-                                                      {"jsonl", Format::jsonl},
-                                                      {"musicxml", Format::musicxml},
-                                                      {"passage", Format::passage},
-                                                      {"text", Format::text}};
+  static const std::map<std::string, Format> kFormats{
+      {"html", Format::html},         {"json", Format::json},         {"jsonl", Format::jsonl},
+      {"markdown", Format::markdown}, {"musicxml", Format::musicxml}, {"passage", Format::passage},
+      {"svg", Format::svg},           {"text", Format::text}};
   command.group("Commands");
   command
       .add_option(

@@ -3,6 +3,7 @@
 #include "model/tempo_words.hpp"
 #include "model/utf8.hpp"
 #include "report/note_words.hpp"
+#include "report/signs.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -85,6 +86,15 @@ std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysi
     parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
   }
   return parts;
+}
+
+std::string head_line(const Passage& passage, const PassageAnalysis& analysis) {
+  std::string line;
+  for (const std::string& part : head_parts(passage, analysis)) {
+    if (!line.empty()) line += kUnicodeSigns.between;
+    line += part;
+  }
+  return line;
 }
 
 std::string totals_words(const Totals& totals) {

@@ -15,6 +15,9 @@ std::string_view title_of(const Report& report, const Passage& passage) noexcept
 /// What stands below the title: composer, source, hands, meter, tempo and reach, where known.
 std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis);
 
+/// The same in one line.
+std::string head_line(const Passage& passage, const PassageAnalysis& analysis);
+
 /// "15 events, 1 preparatory, 6 single, 8 double": those that are not 0.
 std::string totals_words(const Totals& totals);
 

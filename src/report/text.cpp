@@ -45,14 +45,6 @@ std::string head_text(const Report& report, const Passage& passage, const Passag
   return text;
 }
 
-ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis) {
-  ShownLines lines;
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
-    lines.push_back({&passage.lines[i], &analysis.lines[i]});
-  }
-  return lines;
-}
-
 /// The notes with their rows: both hands above one another, or one after the other where it is
 /// not known which notes sound together.
 std::string notes_text(const Report& report, const Passage& passage, const ShownLines& lines,

@@ -86,6 +86,14 @@ void mark_beats(const Meter* meter, std::vector<Column>& columns) {
 
 }  // namespace
 
+ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis) {
+  ShownLines lines;
+  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+    lines.push_back({&passage.lines[i], &analysis.lines[i]});
+  }
+  return lines;
+}
+
 std::vector<BarColumns> columns_of(const Passage& passage, const ShownLines& lines,
                                    const std::optional<BarRange>& range) {
   Bars bars;

@@ -21,6 +21,9 @@ struct ShownLine {
 /// One or two lines that share their columns.
 using ShownLines = std::vector<ShownLine>;
 
+/// The lines of a passage with their analyses.
+ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis);
+
 /// An event of a line; `entry` is its analysis, null for rests and tied continuations.
 struct ShownEvent {
   const Event* event = nullptr;

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+/// The one place where text that others wrote is made safe for a document. Control characters,
+/// marks that change the direction of the text and bytes that are not UTF-8 become U+FFFD.
+namespace fingerturn {
+
+/// For the text and the attribute values of XML, SVG and HTML.
+std::string escaped_markup(std::string_view text);
+
+/// For a line or a table cell of Markdown (CommonMark with tables).
+std::string escaped_markdown(std::string_view text);
+
+/// A name for a file made of a text: lower-case letters, digits and hyphens; empty where the text
+/// has neither letters nor digits of ASCII.
+std::string file_name_of(std::string_view text);
+
+}  // namespace fingerturn

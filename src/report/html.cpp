@@ -1,0 +1,74 @@
+#include "report/escape.hpp"
+#include "report/html_parts.hpp"
+#include "report/passage_words.hpp"
+#include "report/svg_hand.hpp"
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <fmt/format.h>
+
+/// The handout: one page that needs nothing else, with no script.
+namespace fingerturn {
+namespace {
+
+/// The empty picture keeps browsers from asking a server for one of the site.
+constexpr std::string_view kHead =
+    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+    "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n"
+    "<meta name=\"color-scheme\" content=\"light dark\">\n"
+    "<link rel=\"icon\" href=\"data:,\">\n";
+
+void add_contents(std::string& out, const Report& report) {
+  out +=
+      "<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">Contents</h2>\n"
+      "<ol class=\"contents\">\n";
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    out += fmt::format("<li><a href=\"#passage-{}\"><bdi>{}</bdi></a></li>\n", i + 1,
+                       escaped_markup(title_of(report, report.score.passages[i])));
+  }
+  out += "</ol>\n</nav>\n";
+}
+
+/// Each passage under a heading of its own.
+void add_passages(HtmlPage& page, const Report& report) {
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    page.out += fmt::format(
+        "<section class=\"passage\" aria-labelledby=\"passage-{0}\">\n"
+        "<h2 id=\"passage-{0}\"><bdi>{1}</bdi></h2>\n",
+        i + 1, escaped_markup(title_of(report, report.score.passages[i])));
+    add_passage_body(page, report, i, 3);
+    page.out += "</section>\n";
+  }
+}
+
+}  // namespace
+
+std::string write_html(const Report& report) noexcept {
+  const std::vector<Passage>& passages = report.score.passages;
+  const bool single = passages.size() == 1;
+  const std::string title =
+      escaped_markup(single ? title_of(report, passages.front()) : report.source_name);
+  HtmlPage page;
+  page.out += kHead;
+  page.out += fmt::format("<title>{}</title>\n<style>\n{}{}</style>\n</head>\n<body>\n", title,
+                          page_style(), picture_style());
+  page.out += fmt::format("<header><h1><bdi>{}</bdi></h1></header>\n", title);
+  if (passages.size() > 1) add_contents(page.out, report);
+  page.out += "<main>\n";
+  if (single) {
+    add_passage_body(page, report, 0, 2);
+  } else {
+    add_passages(page, report);
+  }
+  add_legend(page, report);
+  add_sources(page, report);
+  page.out += "</main>\n<footer class=\"caution\">\n<h2>Caution</h2>\n";
+  add_element(page.out, "p", caution());
+  page.out += "</footer>\n</body>\n</html>\n";
+  return std::move(page.out);
+}
+
+}  // namespace fingerturn
