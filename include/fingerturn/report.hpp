@@ -4,6 +4,8 @@
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
 
+#include <cstdint>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -52,6 +54,18 @@ std::string write_html(const Report& report) noexcept;
 std::string write_svg(const Report& report) noexcept;
 /// Notes to keep in Markdown (CommonMark with tables): a table for each line of bars.
 std::string write_markdown(const Report& report, const MarkdownStyle& style) noexcept;
+
+/// A page of a folder: the name of its file and what it is about.
+struct PageLink {
+  std::string file_name;
+  std::string title;
+};
+/// What the index of a folder shows: links to pages, or the pictures themselves.
+enum class IndexOf : std::uint8_t { pages, pictures };
+/// The contents of a folder of pages, as a page itself.
+std::string write_html_index(std::span<const PageLink> links, IndexOf what) noexcept;
+std::string write_markdown_index(std::span<const PageLink> links) noexcept;
+
 /// One JSON document, described by docs/analysis.schema.json.
 std::string write_json(const Report& report) noexcept;
 /// A JSON document of one line for each passage, of the same form.

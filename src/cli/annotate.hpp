@@ -30,6 +30,7 @@ struct AnnotateOptions {
   bool detail = false;
   bool words = false;  ///< under the notes of a score words instead of arrows
   bool cues = false;
+  bool trace = false;
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
 };

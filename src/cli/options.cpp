@@ -128,6 +128,7 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
       {"always", Colour::always}, {"auto", Colour::automatic}, {"never", Colour::never}};
   command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
   command.add_flag("--cues", options.cues, "Give every note a short line for practising");
+  command.add_flag("--trace", options.trace, "Draw the swing of the forearm in text");
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
   command.add_flag("--words", options.words,
                    "Under the notes of a score, write words instead of arrows");
@@ -156,10 +157,15 @@ void add_report(CLI::App& command, AnnotateOptions& options) {
       ->type_name("");
   add_choice(
       command, "--format", kFormats, options.format,
-      "text to read, json or jsonl for programs, passage to write the notation anew, musicxml "
-      "to get a MusicXML score back with the analysis under its notes");
-  command.add_option("-o,--output", options.output, "Write to this file instead of the screen")
-      ->type_name("FILE");
+      "text to read, html to hand out, svg for the picture alone, markdown for study notes, json "
+      "or "
+      "jsonl for programs, passage to write the notation anew, musicxml to get a MusicXML score "
+      "back with the analysis under its notes");
+  command
+      .add_option("-o,--output", options.output,
+                  "Write to this file instead of the screen; html, svg and markdown also into a "
+                  "folder, a page for each passage and an index")
+      ->type_name("FILE|DIR/");
   add_choice_of_notes(command, options);
   add_player(command, options.analysis);
   add_looks(command, options);

@@ -31,24 +31,19 @@ std::string_view reference_of(char character) {
   }
 }
 
-bool is_digit(char character) { return character >= '0' && character <= '9'; }
-
-bool is_letter_or_digit(char character) {
-  return is_digit(character) || (character >= 'a' && character <= 'z');
-}
-
-/// Signs that mean something in Markdown wherever they stand. The colon and the at sign are there
-/// for renderers that make links of addresses.
-constexpr std::string_view kAlwaysEscaped = "\\`*_{}[]<>#|&~$^@:";
+/// Signs that mean something in Markdown wherever they stand. The at sign is there for renderers
+/// that make links of addresses.
+constexpr std::string_view kAlwaysEscaped = "\\`*_{}[]<>#|&~$^@";
 /// Signs that begin a list or a line across the page at the beginning of a line.
 constexpr std::string_view kEscapedFirst = "+-=";
 
-/// Whether the sign at this place would be more than itself: "1." and "1)" begin a list, "www."
-/// an address.
+/// Whether the sign at this place would be more than itself: "1." and "1)" begin a list, "www." and
+/// "://" belong to an address.
 bool means_something(std::string_view text, std::size_t at) {
   const char sign = text[at];
   if (kAlwaysEscaped.find(sign) != std::string_view::npos) return true;
   if (at == 0) return kEscapedFirst.find(sign) != std::string_view::npos;
+  if (sign == ':') return text.substr(at).starts_with("://");
   if (sign == '.' && (text[at - 1] == 'w' || text[at - 1] == 'W')) return true;
   const bool ends_number = sign == '.' || sign == ')';
   return ends_number && text.find_first_not_of("0123456789") == at;
@@ -97,23 +92,6 @@ std::string escaped_markdown(std::string_view text) {
     out += words[at];
   }
   return out;
-}
-
-std::string file_name_of(std::string_view text) {
-  constexpr std::size_t kLongest = 60;
-  std::string name;
-  for (char character : text) {
-    if (character >= 'A' && character <= 'Z') character = static_cast<char>(character - 'A' + 'a');
-    if (character == '\'') continue;
-    if (is_letter_or_digit(character)) {
-      if (name.size() == kLongest) break;
-      name += character;
-    } else if (!name.empty() && name.back() != '-' && name.size() < kLongest) {
-      name += '-';
-    }
-  }
-  if (!name.empty() && name.back() == '-') name.pop_back();
-  return name;
 }
 
 }  // namespace fingerturn

@@ -13,8 +13,4 @@ std::string escaped_markup(std::string_view text);
 /// For a line or a table cell of Markdown (CommonMark with tables).
 std::string escaped_markdown(std::string_view text);
 
-/// A name for a file made of a text: lower-case letters, digits and hyphens; empty where the text
-/// has neither letters nor digits of ASCII.
-std::string file_name_of(std::string_view text);
-
 }  // namespace fingerturn

@@ -5,7 +5,6 @@
 
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include <fmt/format.h>
@@ -44,6 +43,19 @@ void add_passages(HtmlPage& page, const Report& report) {
   }
 }
 
+/// Everything before the body's content: what the page is called and how it looks.
+std::string page_head(std::string_view title) {
+  return fmt::format("{}<title>{}</title>\n<style>\n{}{}</style>\n</head>\n<body>\n", kHead, title,
+                     page_style(), picture_style()) +
+         fmt::format("<header><h1><bdi>{}</bdi></h1></header>\n", title);
+}
+
+std::string page_foot() {
+  std::string foot = "</main>\n<footer class=\"caution\">\n<h2>Caution</h2>\n";
+  add_element(foot, "p", caution());
+  return foot + "</footer>\n</body>\n</html>\n";
+}
+
 }  // namespace
 
 std::string write_html(const Report& report) noexcept {
@@ -52,10 +64,7 @@ std::string write_html(const Report& report) noexcept {
   const std::string title =
       escaped_markup(single ? title_of(report, passages.front()) : report.source_name);
   HtmlPage page;
-  page.out += kHead;
-  page.out += fmt::format("<title>{}</title>\n<style>\n{}{}</style>\n</head>\n<body>\n", title,
-                          page_style(), picture_style());
-  page.out += fmt::format("<header><h1><bdi>{}</bdi></h1></header>\n", title);
+  page.out += page_head(title);
   if (passages.size() > 1) add_contents(page.out, report);
   page.out += "<main>\n";
   if (single) {
@@ -65,10 +74,21 @@ std::string write_html(const Report& report) noexcept {
   }
   add_legend(page, report);
   add_sources(page, report);
-  page.out += "</main>\n<footer class=\"caution\">\n<h2>Caution</h2>\n";
-  add_element(page.out, "p", caution());
-  page.out += "</footer>\n</body>\n</html>\n";
-  return std::move(page.out);
+  return page.out + page_foot();
+}
+
+std::string write_html_index(std::span<const PageLink> links, IndexOf what) noexcept {
+  std::string out = page_head("Contents") + "<main>\n<ol class=\"contents\">\n";
+  for (const PageLink& link : links) {
+    const std::string name = escaped_markup(link.file_name);
+    const std::string title = escaped_markup(link.title);
+    out += fmt::format("<li><a href=\"{}\"><bdi>{}</bdi></a>", name, title);
+    if (what == IndexOf::pictures) {
+      out += fmt::format("<br><img src=\"{}\" alt=\"Picture of the swings: {}\">", name, title);
+    }
+    out += "</li>\n";
+  }
+  return out + "</ol>\n" + page_foot();
 }
 
 }  // namespace fingerturn

@@ -36,6 +36,7 @@ a{color:#14507d}
 .piece svg{display:block}
 .piece .opened{font-style:italic}
 .watch,.contents{padding-left:1.3em}
+img{max-width:100%;height:auto}
 .watch li{margin:.3em 0}
 .level{font-weight:700}
 details{margin:1rem 0}

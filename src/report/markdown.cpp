@@ -203,4 +203,14 @@ std::string write_markdown(const Report& report, const MarkdownStyle& style) noe
   return out + escaped_markdown(caution()) + '\n';
 }
 
+std::string write_markdown_index(std::span<const PageLink> links) noexcept {
+  std::string out = "# Contents\n\n";
+  for (std::size_t i = 0; i < links.size(); ++i) {
+    out +=
+        fmt::format("{}. [{}]({})\n", i + 1, escaped_markdown(links[i].title), links[i].file_name);
+  }
+  add_heading(out, 2, "Caution");
+  return out + escaped_markdown(caution()) + '\n';
+}
+
 }  // namespace fingerturn

@@ -8,6 +8,7 @@
 #include "report/passage_words.hpp"
 #include "report/signs.hpp"
 #include "report/text_grid.hpp"
+#include "report/text_trace.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -49,6 +50,11 @@ std::vector<std::string> sentences_of(const EventAnalysis& found, Hand hand,
   return sentences;
 }
 
+/// Whether the drawing of the swing stands for the row.
+bool is_drawn(std::string_view label) {
+  return label == "prepare" || label == "play" || label == "forearm";
+}
+
 }  // namespace
 
 std::string labelled(std::string_view label, std::string_view words, const TextStyle& style) {
@@ -85,8 +91,13 @@ std::string reasons_text(const Line& line, const LineAnalysis& analysis, const T
 
 std::string legend_text(const Report& report, const TextStyle& style) {
   std::string text;
+  bool drawn = false;
   for (const LegendEntry& entry : legend_of(report)) {
-    text += labelled(entry.label, entry.words, style);
+    if (!entry.label.empty()) drawn = style.trace && is_drawn(entry.label);
+    if (!drawn) text += labelled(entry.label, entry.words, style);
+    if (style.trace && entry.label == "rotation") {
+      text += labelled("swing", trace_legend(style.ascii), style);
+    }
   }
   return text;
 }

@@ -2,6 +2,7 @@
 
 #include "model/utf8.hpp"
 #include "report/text_rows.hpp"
+#include "report/text_trace.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -193,6 +194,24 @@ std::string draw_bar_names(std::string_view hand, const System& system, const Te
                   });
 }
 
+/// Whether the drawing of the swing tells what a row says.
+bool drawn_by_trace(Row row) {
+  return row == Row::prepare || row == Row::play || row == Row::forearm;
+}
+
+std::string draw_trace(const Line& line, std::size_t number, const System& system,
+                       const TextStyle& style) {
+  std::string rows;
+  for (const Track track : kTracks) {
+    rows += draw_row(label_of(track), Emphasis::faint, system, style,
+                     [&](std::size_t section, std::size_t i) -> Cell {
+                       const auto& shown = system[section].columns[i].events[number];
+                       return shown ? trace_cell(track, *shown, line, style.ascii) : Cell{};
+                     });
+  }
+  return rows;
+}
+
 std::string draw_hand(const ShownLines& lines, std::size_t number, const System& system,
                       const TextStyle& style) {
   const Signs& signs = style.ascii ? kAsciiSigns : kUnicodeSigns;
@@ -203,7 +222,9 @@ std::string draw_hand(const ShownLines& lines, std::size_t number, const System&
   const Stacks fingers =
       stacks_of(system, number, [&](const ShownEvent& shown) { return finger_cells(shown, line); });
   rows += draw_stacks("finger", fingers, system, style, Emphasis::plain);
+  if (style.trace) rows += draw_trace(line, number, system, style);
   for (const Row row : kRows) {
+    if (style.trace && drawn_by_trace(row)) continue;
     if (only_where_needed(row) && !says_something(row, system, number, line.hand)) continue;
     rows += draw_row(label_of(row), Emphasis::faint, system, style,
                      [&](std::size_t section, std::size_t i) -> Cell {

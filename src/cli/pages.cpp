@@ -1,0 +1,201 @@
+#include "cli/pages.hpp"
+
+#include "cli/messages.hpp"
+#include "cli/output.hpp"
+#include "cli/score_input.hpp"
+#include "fingerturn/analysis.hpp"
+
+#include <algorithm>
+#include <cerrno>
+#include <filesystem>
+#include <memory>
+#include <string_view>
+#include <system_error>
+#include <utility>
+#include <vector>
+
+#include <fmt/format.h>
+
+namespace fingerturn::cli {
+namespace {
+
+namespace files = std::filesystem;
+
+/// The passages of all inputs, and what they are called together.
+struct Collection {
+  std::string name;
+  Score score;
+  ExitStatus status = ExitStatus::done;
+  bool any_read = false;
+};
+
+/// Names the passages without a title by their source, now that they leave it.
+void name_passages(ScoreInput& input) {
+  std::vector<Passage>& passages = input.score.passages;
+  for (std::size_t i = 0; i < passages.size(); ++i) {
+    if (!passages[i].title.empty()) continue;
+    passages[i].title =
+        passages.size() == 1 ? input.name : fmt::format("{}, passage {}", input.name, i + 1);
+  }
+}
+
+Collection collect(const AnnotateOptions& options) {
+  Collection all;
+  for (const std::string& path : options.inputs) {
+    ScoreInput input = read_score(path, options);
+    all.status = std::max(all.status, input.status);
+    if (input.status != ExitStatus::done) continue;
+    all.any_read = true;
+    name_passages(input);
+    all.name = input.name;
+    std::move(input.score.passages.begin(), input.score.passages.end(),
+              std::back_inserter(all.score.passages));
+  }
+  if (options.inputs.size() > 1) {
+    all.name = fmt::format("{} passages", all.score.passages.size());
+  }
+  return all;
+}
+
+bool is_folder(const std::string& path) {
+  std::error_code ignored;
+  return path.ends_with('/') || files::is_directory(path, ignored);
+}
+
+std::string_view ending_of(Format format) {
+  switch (format) {
+    case Format::svg:
+      return "svg";
+    case Format::markdown:
+      return "md";
+    case Format::html:
+    case Format::text:
+    case Format::json:
+    case Format::jsonl:
+    case Format::musicxml:
+    case Format::passage:
+      break;
+  }
+  return "html";
+}
+
+/// A title as part of a file name: letters, digits and hyphens.
+std::string name_part(std::string_view title) {
+  constexpr std::size_t kLongest = 60;
+  std::string name;
+  for (char letter : title) {
+    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+    if (letter == '\'') continue;
+    if (name.size() == kLongest) break;
+    const bool kept = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9');
+    if (kept) {
+      name += letter;
+    } else if (!name.empty() && name.back() != '-') {
+      name += '-';
+    }
+  }
+  if (name.ends_with('-')) name.pop_back();
+  return name.empty() ? "passage" : name;
+}
+
+/// The pages of a folder: the number keeps names apart, and in order.
+std::vector<PageLink> links_to(const Score& score, Format format) {
+  constexpr std::size_t kFewestDigits = 2;
+  const std::size_t digits = std::max(kFewestDigits, std::to_string(score.passages.size()).size());
+  std::vector<PageLink> links;
+  for (std::size_t i = 0; i < score.passages.size(); ++i) {
+    const std::string& title = score.passages[i].title;
+    links.push_back(
+        {fmt::format("{:0{}}-{}.{}", i + 1, digits, name_part(title), ending_of(format)), title});
+  }
+  return links;
+}
+
+std::string index_text(const std::vector<PageLink>& links, Format format) {
+  if (format == Format::markdown) return write_markdown_index(links);
+  return write_html_index(links, format == Format::svg ? IndexOf::pictures : IndexOf::pages);
+}
+
+bool make_folder(const std::string& path) {
+  std::error_code problem;
+  if (files::is_directory(path, problem)) return true;
+  // A slash at the end is no name of its own.
+  const files::path folder = files::path(path).parent_path();
+  if (files::create_directory(folder, problem) || files::is_directory(folder, problem)) return true;
+  say(path + ": cannot make this folder: " + problem.message());
+  return false;
+}
+
+/// A file of the folder, opened before any is written.
+std::unique_ptr<Output> opened(const files::path& path, const AnnotateOptions& options) {
+  auto output = std::make_unique<Output>(path.string());
+  return output->open(options.inputs) ? std::move(output) : nullptr;
+}
+
+bool write_file(Output& output, std::string_view text) {
+  output.write(text);
+  return output.finish();
+}
+
+std::string text_of(const std::string& name, const Score& score, const AnnotateOptions& options) {
+  const Analysis analysis = analysis_of(name, score, options);
+  return page_text({name, score, analysis}, options);
+}
+
+ExitStatus write_folder(Collection all, const AnnotateOptions& options) {
+  if (!make_folder(options.output)) return ExitStatus::wrong_usage;
+  const files::path folder = options.output;
+  const std::vector<PageLink> links = links_to(all.score, options.format);
+  std::vector<std::unique_ptr<Output>> outputs;
+  for (const PageLink& link : links) outputs.push_back(opened(folder / link.file_name, options));
+  const std::string_view ending = options.format == Format::markdown ? "md" : "html";
+  outputs.push_back(opened(folder / fmt::format("index.{}", ending), options));
+  if (std::count(outputs.begin(), outputs.end(), nullptr) > 0) return ExitStatus::wrong_usage;
+  for (std::size_t i = 0; i < links.size(); ++i) {
+    Score score;
+    score.passages.push_back(std::move(all.score.passages[i]));
+    if (!write_file(*outputs[i], text_of(all.name, score, options))) {
+      return ExitStatus::wrong_usage;
+    }
+  }
+  if (!write_file(*outputs.back(), index_text(links, options.format))) {
+    return ExitStatus::wrong_usage;
+  }
+  return all.status;
+}
+
+}  // namespace
+
+bool goes_on_pages(Format format) noexcept {
+  return format == Format::html || format == Format::svg || format == Format::markdown;
+}
+
+std::string page_text(const Report& report, const AnnotateOptions& options) {
+  switch (options.format) {
+    case Format::svg:
+      return write_svg(report);
+    case Format::markdown:
+      return write_markdown(report, {.detail = options.detail, .cues = options.cues});
+    case Format::html:
+    case Format::text:
+    case Format::json:
+    case Format::jsonl:
+    case Format::musicxml:
+    case Format::passage:
+      break;
+  }
+  return write_html(report);
+}
+
+ExitStatus write_pages(const AnnotateOptions& options) {
+  const bool folder = is_folder(options.output);
+  Output output(options.output);
+  if (!folder && !output.open(options.inputs)) return ExitStatus::wrong_usage;
+  Collection all = collect(options);
+  if (!all.any_read) return all.status;
+  if (folder) return write_folder(std::move(all), options);
+  output.write(text_of(all.name, all.score, options));
+  return output.finish() ? all.status : ExitStatus::wrong_usage;
+}
+
+}  // namespace fingerturn::cli

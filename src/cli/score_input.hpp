@@ -1,0 +1,28 @@
+#pragma once
+
+#include "cli/annotate.hpp"
+#include "cli/exit_status.hpp"
+#include "fingerturn/analysis.hpp"
+#include "fingerturn/score.hpp"
+#include "fingerturn/source.hpp"
+
+#include <optional>
+#include <string>
+
+namespace fingerturn::cli {
+
+/// An input as a score; where `status` is not done, what was wrong has been said already.
+struct ScoreInput {
+  ExitStatus status = ExitStatus::done;
+  std::string name;
+  Score score;
+  std::optional<Source> document;  ///< the text that the score was read from
+};
+
+/// Reads an input and cuts it down to the passage and hand that were asked for.
+ScoreInput read_score(const std::string& path, const AnnotateOptions& options);
+
+/// The analysis of a score, or of the bars that were asked for; says so where they hold nothing.
+Analysis analysis_of(const std::string& name, const Score& score, const AnnotateOptions& options);
+
+}  // namespace fingerturn::cli
