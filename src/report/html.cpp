@@ -15,10 +15,10 @@ namespace {
 
 /// The empty picture keeps browsers from asking a server for one of the site.
 constexpr std::string_view kHead =
-    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-    "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n"
-    "<meta name=\"color-scheme\" content=\"light dark\">\n"
-    "<link rel=\"icon\" href=\"data:,\">\n";
+    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+    "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"/>\n"
+    "<meta name=\"color-scheme\" content=\"light dark\"/>\n"
+    "<link rel=\"icon\" href=\"data:,\"/>\n";
 
 void add_contents(std::string& out, const Report& report) {
   out +=
@@ -84,7 +84,7 @@ std::string write_html_index(std::span<const PageLink> links, IndexOf what) noex
     const std::string title = escaped_markup(link.title);
     out += fmt::format("<li><a href=\"{}\"><bdi>{}</bdi></a>", name, title);
     if (what == IndexOf::pictures) {
-      out += fmt::format("<br><img src=\"{}\" alt=\"Picture of the swings: {}\">", name, title);
+      out += fmt::format("<br/><img src=\"{}\" alt=\"Picture of the swings: {}\"/>", name, title);
     }
     out += "</li>\n";
   }

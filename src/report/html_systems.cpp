@@ -52,7 +52,7 @@ void add_cells(std::string& out, const PagePart& part, std::size_t line, const P
 void add_stack(std::string& out, const std::vector<std::string>& words) {
   out += "<td>";
   for (std::size_t i = 0; i < words.size(); ++i) {
-    if (i > 0) out += "<br>";
+    if (i > 0) out += "<br/>";
     out += escaped_markup(words[i]);
   }
   out += "</td>";
@@ -135,9 +135,9 @@ SystemRows rows_of(const PagePart& part, const PageSystem& system) {
 }
 
 void add_columns(std::string& out, const PagePart& part, const Piece& piece) {
-  out += R"(<colgroup><col class="names">)";
+  out += R"(<colgroup><col class="names"/>)";
   for (std::size_t i = piece.first_column; i < piece.first_column + piece.column_count; ++i) {
-    out += fmt::format(R"(<col style="width:{}">)",
+    out += fmt::format(R"(<col style="width:{}"/>)",
                        em(part.layout.edges[i + 1] - part.layout.edges[i]));
   }
   out += "</colgroup>\n";

@@ -24,6 +24,10 @@ prints() { prints_of 'demo/*.passage demo/*.musicxml' "$@"; }
 prints txt
 prints narrow.txt --columns 48
 prints ascii-detail.txt --ascii --detail
+prints trace.txt --trace
+prints html --format html
+prints svg --format svg
+prints md --format markdown
 prints json --format json
 prints jsonl --format jsonl
 prints passage --format passage

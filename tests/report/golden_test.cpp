@@ -48,6 +48,10 @@ std::vector<Golden> goldens_of(const files::path& passage) {
       {name + ".txt", write_text(report, {})},
       {name + ".narrow.txt", write_text(report, {.columns = 48})},
       {name + ".ascii-detail.txt", write_text(report, {.ascii = true, .detail = true})},
+      {name + ".trace.txt", write_text(report, {.trace = true})},
+      {name + ".html", write_html(report)},
+      {name + ".svg", write_svg(report)},
+      {name + ".md", write_markdown(report, {})},
       {name + ".json", write_json(report)},
       {name + ".jsonl", write_jsonl(report)},
       {name + ".passage", write_passage(result.score)}};

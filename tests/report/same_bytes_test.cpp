@@ -17,7 +17,13 @@ std::vector<std::string> all_reports(const Score& score) {
   const Report report{"test.passage", score, analysis};
   return {write_text(report, {}),
           write_text(report, {.columns = 50, .ascii = true, .detail = true, .colour = true}),
-          write_json(report), write_jsonl(report), write_passage(score)};
+          write_text(report, {.trace = true}),
+          write_html(report),
+          write_svg(report),
+          write_markdown(report, {.detail = true, .cues = true}),
+          write_json(report),
+          write_jsonl(report),
+          write_passage(score)};
 }
 
 }  // namespace

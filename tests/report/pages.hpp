@@ -1,0 +1,34 @@
+#pragma once
+
+#include "fingerturn/fingerturn.hpp"
+
+#include <string>
+#include <vector>
+
+#include <pugixml.hpp>
+
+/// Pages as their readers see them: parsed, with their parts found by class.
+namespace fingerturn::tests {
+
+/// A score and its analysis, from the notation.
+struct Analysed {
+  Score score;
+  Analysis analysis;
+
+  [[nodiscard]] Report report() const { return {"test.passage", score, analysis}; }
+};
+Analysed analysed(const std::string& notation);
+
+/// Parses a document that must be well-formed XML.
+pugi::xml_document parsed(const std::string& text);
+
+/// All text in an element, in order.
+std::string text_in(const pugi::xml_node& node);
+
+/// The elements below a node that an XPath gives.
+std::vector<pugi::xml_node> all_of(const pugi::xml_node& node, const char* path);
+
+/// The elements of a class in the pictures of the notes; those of the legend do not count.
+std::vector<pugi::xml_node> drawn(const pugi::xml_node& document, const std::string& name);
+
+}  // namespace fingerturn::tests
