@@ -20,14 +20,17 @@ a{color:#14507d}
 .quiet{color:#555d66}
 .hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .system{margin:1.2rem 0;--names:4.8em;font-size:.9rem}
-.piece{display:inline-table;vertical-align:top;margin-bottom:1rem;table-layout:fixed;border-collapse:collapse;width:calc(var(--notes) + var(--names));line-height:1.2}
+.piece{display:inline-table;white-space:normal;vertical-align:top;margin-bottom:1rem;table-layout:fixed;border-collapse:collapse;width:calc(var(--notes) + var(--names));line-height:1.2}
 .piece caption{text-align:left;font-weight:700;padding-left:calc(var(--names) + .2em)}
 .piece caption.on{font-weight:400;color:#555d66}
 .piece .names{width:var(--names)}
 .piece th,.piece td{padding:0;vertical-align:bottom}
 .piece th{font-weight:400;font-size:.92em;text-align:right;padding-right:.5em;color:#555d66;position:relative}
-.piece th.hand{text-align:left;font-weight:700;color:inherit;font-size:1em;padding:.3em 0 0}
-.piece tr{height:1.2em}
+.piece th.hand{text-align:left;font-weight:700;color:inherit;font-size:1em;padding:0}
+.piece tr.hand-row{height:1.7em}
+.piece tr{height:1.25em}
+.piece .finger td{overflow-wrap:anywhere}
+.piece td,.piece th{line-height:1.1}
 .piece td{text-align:center;overflow-wrap:normal}
 .piece .word td{font-size:.92em}
 .piece .blank{display:none}
@@ -56,6 +59,7 @@ summary{cursor:pointer;font-weight:700;padding:.3em 0}
 .caution h2{margin:0 0 .2em;font-size:1rem}
 :focus-visible{outline:3px solid #14507d;outline-offset:2px}
 @media screen and (min-width:50em),print{
+.piece .stacked{height:calc(var(--lines)*1.15em)}
 .system{white-space:nowrap;font-size:.75rem}
 .piece{margin-bottom:0}
 .piece .blank{display:table-row}

@@ -58,14 +58,14 @@ void add_stack(std::string& out, const std::vector<std::string>& words) {
   out += "</td>";
 }
 
-/// Rows of one system are equally high in all its pieces.
+/// Rows of one system are equally high in all its pieces, which on a wide page stand side by side.
 void begin_row(std::string& out, std::string_view name, std::string_view label,
                std::size_t lines = 1) {
-  constexpr double kLineHeight = 1.2;
-  out += fmt::format(R"(<tr class="{}")", name);
-  if (lines > 1)
-    out += fmt::format(R"( style="height:{:.1f}em")", kLineHeight * static_cast<double>(lines));
-  out += '>';
+  if (lines > 1) {
+    out += fmt::format(R"(<tr class="{} stacked" style="--lines:{}">)", name, lines);
+  } else {
+    out += fmt::format(R"(<tr class="{}">)", name);
+  }
   out += fmt::format(R"(<th scope="row"><span>{}</span></th>)", label);
 }
 
@@ -153,7 +153,7 @@ void add_piece(HtmlPage& page, const PagePart& part, const Piece& piece, const S
     page.out += "<tbody>";
     if (part.lines.size() > 1) {
       page.out += fmt::format(
-          R"(<tr><th class="hand" scope="rowgroup" colspan="{}"><span>{} hand</span></th></tr>)",
+          R"(<tr class="hand-row"><th class="hand" scope="rowgroup" colspan="{}"><span>{} hand</span></th></tr>)",
           piece.column_count + 1, to_string(part.pictures[line].hand));
     }
     add_picture_row(page, part, line, piece, drawers[line]);

@@ -7,11 +7,18 @@
 namespace fingerturn {
 namespace {
 
+/// Many changes of finger on one key would not fit a mark.
+std::string shortened(std::string words) {
+  constexpr std::size_t kLongest = 4;
+  return words.size() <= kLongest ? words : words.substr(0, 2) + "..";
+}
+
 std::vector<std::string> fingers_of(const ShownEvent& shown, const Line& line) {
   std::vector<std::string> fingers;
   for (const Note& note : shown.event->notes) {
     if (note.held) continue;
-    fingers.push_back(finger_words(fingers_on_key(line, shown.place, note), note.suggested));
+    fingers.push_back(
+        shortened(finger_words(fingers_on_key(line, shown.place, note), note.suggested)));
   }
   return fingers;
 }

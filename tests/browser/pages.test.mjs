@@ -1,0 +1,158 @@
+// What a page does in a browser, at each width, light and dark.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { after, before, test } from "node:test";
+import { allPages, launch, open } from "./browser.mjs";
+
+const widths = [360, 800, 1200];
+const schemes = ["light", "dark"];
+const axe = readFileSync("node_modules/axe-core/axe.min.js", "utf8");
+
+let browser;
+before(async () => (browser = await launch()));
+after(() => browser.close());
+
+/** What reaches beyond the page or its own cell. */
+function overflowing() {
+  const root = document.documentElement;
+  const found = root.scrollWidth > innerWidth ? [`page ${root.scrollWidth}`] : [];
+  for (const element of document.querySelectorAll("body *")) {
+    if (element.closest(".hidden") || element.parentElement.closest("svg")) continue;
+    const box = element.getBoundingClientRect();
+    // A name of a row that is hidden on a wide page is a dot of one pixel.
+    if (box.width > 1 && (box.right > innerWidth + 0.5 || box.left < -0.5)) {
+      found.push(`${element.outerHTML.slice(0, 80)} ends at ${box.right}`);
+    }
+    if (element.tagName === "TD" && element.scrollWidth > element.clientWidth + 1) {
+      found.push(`cell ${element.outerHTML.slice(0, 80)}`);
+    }
+  }
+  return found.slice(0, 5);
+}
+
+/** Rows of a system that do not stand at one height in all its pieces. */
+function unevenRows() {
+  const found = [];
+  for (const system of document.querySelectorAll(".system")) {
+    const tables = [...system.querySelectorAll("table")];
+    const tops = (table) => [...table.rows].map((row) => row.getBoundingClientRect().top);
+    const first = tops(tables[0]);
+    for (const table of tables) {
+      tops(table).forEach((top, row) => {
+        if (Math.abs(top - first[row]) > 1) found.push(`${table.caption.innerText}, row ${row}`);
+      });
+    }
+  }
+  return found.slice(0, 5);
+}
+
+/** Words in pictures of too little contrast to the shape behind them (WCAG 2.2, 1.4.3: 4.5). */
+function faintWords() {
+  const numbers = (colour) => colour.match(/[\d.]+/g).slice(0, 3).map(Number);
+  const luminance = (colour) => {
+    const [r, g, b] = numbers(colour)
+      .map((part) => part / 255)
+      .map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const contrast = (one, other) => {
+    const [low, high] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+    return (high + 0.05) / (low + 0.05);
+  };
+  const paper = getComputedStyle(document.body).backgroundColor;
+  const behind = (word) => {
+    const [x, y] = ["x", "y"].map((name) => Number(word.getAttribute(name)));
+    const around = [...word.parentElement.children].filter((shape) => {
+      if (shape.tagName !== "rect" || !(shape.compareDocumentPosition(word) & 4)) return false;
+      const box = shape.getBBox();
+      return x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
+    });
+    return around.length > 0 ? getComputedStyle(around.at(-1)).fill : paper;
+  };
+  const words = [...document.querySelectorAll("svg text")];
+  return words
+    .filter((word) => contrast(getComputedStyle(word).fill, behind(word)) < 4.5)
+    .map((word) => word.outerHTML);
+}
+
+for (const name of allPages()) {
+  for (const width of widths) {
+    for (const colorScheme of schemes) {
+      test(`${name} at ${width}, ${colorScheme}`, async () => {
+        const { page, heard, url } = await open(browser, name, { width, colorScheme });
+        assert.deepEqual(heard.console, []);
+        const folder = path.dirname(url) + "/";
+        const others = heard.requests.filter((request) => request !== url && request !== "data:,");
+        if (name.startsWith("pictures/")) {
+          assert.equal(others.length, 5);
+          for (const request of others) assert.ok(request.startsWith(folder), request);
+        } else {
+          assert.deepEqual(others, []);
+        }
+        assert.deepEqual(await page.evaluate(overflowing), []);
+        if (width >= 800) assert.deepEqual(await page.evaluate(unevenRows), []);
+        assert.deepEqual(await page.evaluate(faintWords), []);
+        assert.equal(await page.evaluate(() => window.struck), undefined);
+        const dark = await page.evaluate(
+          () => getComputedStyle(document.body).backgroundColor !== "rgb(255, 255, 255)",
+        );
+        assert.equal(dark, colorScheme === "dark");
+        await page.close();
+      });
+    }
+  }
+  test(`${name} can be used by everybody (axe-core)`, async () => {
+    for (const colorScheme of schemes) {
+      // Of a long page a few systems tell as much as all.
+      const { page } = await open(browser, name, { width: 800, colorScheme });
+      await page.evaluate(() =>
+        [...document.querySelectorAll(".system")].slice(12).forEach((system) => system.remove()),
+      );
+      await page.evaluate(axe);
+      const { violations } = await page.evaluate(() => window.axe.run());
+      assert.deepEqual(
+        violations.map((found) => `${found.id}: ${found.nodes[0].html.slice(0, 120)}`),
+        [],
+      );
+      await page.close();
+    }
+  });
+}
+
+test("the fold with the reasons opens by the keyboard and fits a phone", async () => {
+  const { page } = await open(browser, "scale.html", { width: 360 });
+  const reason = page.getByText("the thumb passing under, so the right forearm");
+  assert.equal(await reason.first().isVisible(), false);
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  assert.equal(await reason.first().isVisible(), true);
+  assert.deepEqual(await page.evaluate(overflowing), []);
+  await page.close();
+});
+
+test("a page with letters twice as large still fits", async () => {
+  const { page } = await open(browser, "scale.html", { width: 800 });
+  await page.addStyleTag({ content: "html{font-size:200%}" });
+  await page.setViewportSize({ width: 799, height: 900 });
+  assert.deepEqual(await page.evaluate(overflowing), []);
+  await page.close();
+});
+
+test("all passages are reached from the contents", async () => {
+  const { page } = await open(browser, "all.html");
+  const links = await page.locator("nav a").all();
+  assert.equal(links.length, 5);
+  for (const link of links) {
+    await link.click();
+    const heading = page.locator(new URL(page.url()).hash);
+    assert.equal(await heading.innerText(), await link.innerText());
+  }
+  await page.close();
+});
+
+test("two thousand notes are all there", async () => {
+  const { page } = await open(browser, "long.html");
+  assert.equal(await page.locator(".piece svg[role=img] .f").count(), 134 * 15);
+  await page.close();
+});

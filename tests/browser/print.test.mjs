@@ -1,0 +1,91 @@
+// Paper: A4 and Letter, always dark on white, no page empty, no system cut.
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { after, before, test } from "node:test";
+import { fileOf, launch, open } from "./browser.mjs";
+
+const kinds = ["note", "finger", "rotation", "prepare", "play"];
+
+let browser;
+before(async () => (browser = await launch()));
+after(() => browser.close());
+
+/** The words of each printed page with their places. */
+async function printed(name, format, prepare = async () => {}) {
+  const { page } = await open(browser, name, { colorScheme: "dark" });
+  await prepare(page);
+  const file = fileOf(`${name.replaceAll("/", "-")}.${format}.pdf`);
+  await page.pdf({ path: file, format, printBackground: true });
+  const rows = await page.evaluate(
+    () => document.querySelectorAll(".piece:first-child tr.note").length,
+  );
+  await page.close();
+  const text = execFileSync("pdftotext", ["-bbox", file, "-"], { encoding: "utf8", maxBuffer: 1 << 28 });
+  const sheets = text.split("<page ").slice(1).map((sheet) => ({
+    width: Number(sheet.match(/width="([\d.]+)"/)[1]),
+    words: [...sheet.matchAll(/<word xMin="([\d.-]+)" yMin="([\d.-]+)" xMax="([\d.-]+)" yMax="([\d.-]+)">([^<]*)</g)].map(
+      ([, left, top, right, bottom, word]) => ({
+        left: Number(left),
+        top: Number(top),
+        right: Number(right),
+        bottom: Number(bottom),
+        word,
+      }),
+    ),
+  }));
+  return { file, rows, sheets };
+}
+
+/** The names of the rows: they end where the notes begin, the words of the legend do not. */
+function rowNames(sheets) {
+  const ends = sheets.flatMap(({ words }) =>
+    words.filter(({ word }) => word === "rotation").map(({ right }) => Math.round(right)),
+  );
+  const count = (end) => ends.filter((other) => Math.abs(other - end) <= 1).length;
+  const end = ends.reduce((best, one) => (count(one) > count(best) ? one : best), ends[0]);
+  return sheets.map(({ words }) => words.filter(({ right }) => Math.abs(right - end) <= 2));
+}
+
+for (const format of ["A4", "Letter"]) {
+  for (const name of ["scale.html", "arpeggio.html", "mixed.html", "all.html", "hostile.html"]) {
+    test(`${name} on ${format}`, async () => {
+      const { rows, sheets } = await printed(name, format);
+      let systems = 0;
+      for (const [number, sheet] of sheets.entries()) {
+        assert.ok(sheet.words.length > 3, `page ${number + 1} is empty`);
+        for (const { left, right, word } of sheet.words) {
+          assert.ok(left >= 30 && right <= sheet.width - 30, `"${word}" in the margin`);
+        }
+        const names = rowNames(sheets)[number];
+        const counts = kinds.map((kind) => names.filter(({ word }) => word === kind).length);
+        assert.deepEqual(counts, Array(kinds.length).fill(counts[0]), `page ${number + 1} cuts a system`);
+        // The picture above the rows is on the same page.
+        const pictures = names.filter(({ word }) => word === "left").length;
+        assert.equal(pictures, counts[0], `page ${number + 1} cuts a picture`);
+        systems += counts[0];
+      }
+      assert.equal(systems, rows);
+    });
+  }
+}
+
+test("print is dark on white even where the screen is dark", async () => {
+  const { file } = await printed("scale.html", "A4");
+  const picture = execFileSync("pdftoppm", ["-r", "20", "-gray", "-f", "1", "-l", "1", file]);
+  // A portable graymap: the header ends with its third line feed.
+  let begin = 0;
+  for (let line = 0; line < 3; ++line) begin = picture.indexOf(10, begin) + 1;
+  const pixels = picture.subarray(begin);
+  const light = pixels.filter((pixel) => pixel > 200).length;
+  assert.ok(light / pixels.length > 0.8, `${light} of ${pixels.length} pixels are light`);
+});
+
+test("a closed fold is left out of the print, an open one is printed", async () => {
+  const words = ({ sheets }) => sheets.flatMap((sheet) => sheet.words.map(({ word }) => word));
+  const closed = await printed("scale.html", "A4");
+  assert.ok(!words(closed).includes("why"));
+  const open = await printed("scale.html", "A4", (page) =>
+    page.evaluate(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true))),
+  );
+  assert.ok(words(open).includes("why"));
+});
