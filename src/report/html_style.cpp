@@ -22,6 +22,7 @@ a{color:#14507d}
 .system{margin:1.2rem 0;--names:4.8em;font-size:.9rem}
 .piece{display:inline-table;white-space:normal;vertical-align:top;margin-bottom:1rem;table-layout:fixed;border-collapse:collapse;width:calc(var(--notes) + var(--names));line-height:1.2}
 .piece caption{text-align:left;font-weight:700;padding-left:calc(var(--names) + .2em)}
+.piece caption{height:1.2em}
 .piece caption.on{font-weight:400;color:#555d66}
 .piece .names{width:var(--names)}
 .piece th,.piece td{padding:0;vertical-align:bottom}
@@ -65,7 +66,7 @@ summary{cursor:pointer;font-weight:700;padding:.3em 0}
 .piece .blank{display:table-row}
 .piece+.piece{--names:0em}
 .piece+.piece th{padding-left:0;padding-right:0}
-.piece+.piece th>*{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.piece+.piece th>*,.piece+.piece .on>*{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 }
 @media screen and (prefers-color-scheme:dark){
 body{background:#14181d;color:#e6e9ec}

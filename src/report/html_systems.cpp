@@ -146,8 +146,9 @@ void add_columns(std::string& out, const PagePart& part, const Piece& piece) {
 void add_piece(HtmlPage& page, const PagePart& part, const Piece& piece, const SystemRows& rows,
                std::vector<HandDrawer>& drawers) {
   const int width = part.layout.end_of(piece) - part.layout.begin_of(piece);
-  page.out += fmt::format(R"(<table class="piece" style="--notes:{}"><caption{}>{}</caption>)",
-                          em(width), piece.goes_on ? R"( class="on")" : "", bar_words(piece));
+  page.out +=
+      fmt::format(R"(<table class="piece" style="--notes:{}"><caption{}><span>{}</span></caption>)",
+                  em(width), piece.goes_on ? R"( class="on")" : "", bar_words(piece));
   add_columns(page.out, part, piece);
   for (std::size_t line = 0; line < part.lines.size(); ++line) {
     page.out += "<tbody>";

@@ -62,6 +62,11 @@ void write_as_jsonl(benchmark::State& state) { write(state, write_jsonl); }
 void write_as_text(benchmark::State& state) {
   write(state, [](const Report& report) { return write_text(report, {}); });
 }
+void write_as_html(benchmark::State& state) { write(state, write_html); }
+void write_as_svg(benchmark::State& state) { write(state, write_svg); }
+void write_as_markdown(benchmark::State& state) {
+  write(state, [](const Report& report) { return write_markdown(report, {}); });
+}
 void write_as_passage(benchmark::State& state) {
   write(state, [](const Report& report) { return write_passage(report.score); });
 }
@@ -121,6 +126,9 @@ BENCHMARK(read)->Apply(sizes);
 BENCHMARK(analyse_score)->Apply(sizes);
 BENCHMARK(write_as_jsonl)->Apply(sizes);
 BENCHMARK(write_as_text)->Apply(sizes);
+BENCHMARK(write_as_html)->Apply(sizes);
+BENCHMARK(write_as_svg)->Apply(sizes);
+BENCHMARK(write_as_markdown)->Apply(sizes);
 BENCHMARK(write_as_passage)->Apply(sizes);
 BENCHMARK(suggest_notes)->Apply(sizes);
 BENCHMARK(suggest_doubles)->Apply(sizes);
