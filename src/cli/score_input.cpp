@@ -57,10 +57,10 @@ ScoreInput read_score(const std::string& path, const AnnotateOptions& options) {
   if (!result.ok()) return failed(ExitStatus::input_failed);
   std::optional<Score> score = chosen_part(std::move(result.score), source->name(), options);
   if (!score) return failed(ExitStatus::wrong_usage);
-  score = with_missing_fingers(std::move(*score), options);
   std::string name = source->name();
   if (result.unpacked) source = std::move(result.unpacked);
-  return {ExitStatus::done, std::move(name), std::move(*score), std::move(source)};
+  return {ExitStatus::done, std::move(name), with_missing_fingers(std::move(*score), options),
+          std::move(source)};
 }
 
 Analysis analysis_of(const std::string& name, const Score& score, const AnnotateOptions& options) {
