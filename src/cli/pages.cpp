@@ -147,6 +147,7 @@ ExitStatus write_folder(Collection all, const AnnotateOptions& options) {
   const files::path folder = options.output;
   const std::vector<PageLink> links = links_to(all.score, options.format);
   std::vector<std::unique_ptr<Output>> outputs;
+  outputs.reserve(links.size() + 1);
   for (const PageLink& link : links) outputs.push_back(opened(folder / link.file_name, options));
   const std::string_view ending = options.format == Format::markdown ? "md" : "html";
   outputs.push_back(opened(folder / fmt::format("index.{}", ending), options));

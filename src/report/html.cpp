@@ -82,9 +82,9 @@ std::string write_html_index(std::span<const PageLink> links, IndexOf what) noex
   for (const PageLink& link : links) {
     const std::string name = escaped_markup(link.file_name);
     const std::string title = escaped_markup(link.title);
-    out += fmt::format("<li><a href=\"{}\"><bdi>{}</bdi></a>", name, title);
+    out += fmt::format(R"(<li><a href="{}"><bdi>{}</bdi></a>)", name, title);
     if (what == IndexOf::pictures) {
-      out += fmt::format("<br/><img src=\"{}\" alt=\"Picture of the swings: {}\"/>", name, title);
+      out += fmt::format(R"(<br/><img src="{}" alt="Picture of the swings: {}"/>)", name, title);
     }
     out += "</li>\n";
   }

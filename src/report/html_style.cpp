@@ -1,13 +1,13 @@
 #include "report/html_parts.hpp"
 
 namespace fingerturn {
+namespace {
 
 /// Sizes are in em, so that a page grows with the letters its reader has chosen. On a narrow page
 /// every piece of a system stands for itself with the names of its rows; on a wide one, and in
 /// print, they stand side by side and only the first has them. Print is dark on white. A fold that
 /// is closed is left out of the print, one that was opened is printed.
-std::string_view page_style() noexcept {
-  return R"css(:root{color-scheme:light dark}
+constexpr std::string_view kStyle = R"css(:root{color-scheme:light dark}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0 auto;padding:1rem .5rem 2rem;max-width:50rem;background:#fff;color:#1c2126;font:1rem/1.45 system-ui,"Segoe UI",Roboto,"DejaVu Sans",sans-serif;overflow-wrap:anywhere}
@@ -88,6 +88,9 @@ details:not([open]){display:none}
 a{color:inherit;text-decoration:none}
 }
 )css";
-}
+
+}  // namespace
+
+std::string_view page_style() noexcept { return kStyle; }
 
 }  // namespace fingerturn

@@ -19,9 +19,9 @@ struct PagePart {
   std::vector<HandPicture> pictures;  ///< one for each line
 };
 
-/// The parts of a passage: both hands above one another, or one after the other where it is not
-/// known which notes sound together.
-std::vector<PagePart> page_parts(const Report& report, std::size_t passage);
+/// The parts of the passage of this number: both hands above one another, or one after the other
+/// where it is not known which notes sound together.
+std::vector<PagePart> page_parts(const Report& report, std::size_t number);
 
 /// The rows of words that a page gives below the picture, notes and fingers left out. What the
 /// forearm does at a side is said once, in the legend.
@@ -36,7 +36,7 @@ bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem
 std::size_t most_notes(const PagePart& part, std::size_t line, const PageSystem& system);
 
 /// "C4:1 swing right, play left; D4:2 play right": what the picture of a piece shows, in words.
-std::string words_of_piece(const PagePart& part, std::size_t line, const Piece& piece);
+std::string words_of_piece(const PagePart& part, std::size_t number, const Piece& piece);
 
 /// The sentence for passages whose hands stand one after the other.
 std::string_view hands_apart_words() noexcept;

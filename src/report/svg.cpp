@@ -21,6 +21,7 @@ constexpr int kMargin = 12;
 constexpr int kNames = 58;  // the names of lanes and rows, left of the notes
 constexpr int kWidth = kMargin + kNames + kWidestSystem + kMargin;
 constexpr int kLine = 15;
+constexpr int kHalfLine = kLine / 2;
 constexpr int kBetweenSystems = 18;
 
 /// A drawing that grows downwards.
@@ -159,7 +160,7 @@ void add_part(Drawing& drawing, const PagePart& part) {
     const int shift = kMargin + kNames - part.layout.begin_of(system.front());
     drawing.y += kBetweenSystems;
     for (std::size_t line = 0; line < part.lines.size(); ++line) {
-      if (line > 0) drawing.y += kLine / 2;
+      if (line > 0) drawing.y += kHalfLine;
       const SystemPlace place{part, system, shift};
       add_bar_names(drawing, place, to_string(part.lines[line].line->hand));
       add_hand(drawing, place, line, drawers[line]);
@@ -242,7 +243,7 @@ std::string write_svg(const Report& report) noexcept {
     add_passage(drawing, report, i);
   }
   add_legend(drawing, report);
-  drawing.y += kLine / 2;
+  drawing.y += kHalfLine;
   add_lines(drawing, "quiet", kMargin, kColumns, kLine, caution());
   const double height = drawing.y + kMargin;
   std::string text = R"(<?xml version="1.0" encoding="UTF-8"?>)"

@@ -44,16 +44,23 @@ void add_path(std::string& out, std::string_view name, const std::string& path) 
   if (!path.empty()) out += fmt::format(R"(<path class="{}" d="{}"/>)", name, path);
 }
 
-void add_rectangle(std::string& out, std::string_view name, double x, double y, double width,
-                   double height, double rounding) {
+struct Rectangle {
+  double x;
+  double y;
+  double width;
+  double height;
+};
+
+void add_rectangle(std::string& out, std::string_view name, const Rectangle& rectangle,
+                   double rounding) {
   out += fmt::format(R"(<rect class="{}" x=")", name);
-  add_number(out, x);
+  add_number(out, rectangle.x);
   out += R"(" y=")";
-  add_number(out, y);
+  add_number(out, rectangle.y);
   out += R"(" width=")";
-  add_number(out, width);
+  add_number(out, rectangle.width);
   out += R"(" height=")";
-  add_number(out, height);
+  add_number(out, rectangle.height);
   out += R"(" rx=")";
   add_number(out, rounding);
   out += R"("/>)";
@@ -78,9 +85,9 @@ std::string fingers_beside(const Mark& mark) {
 void add_plate(std::string& out, std::string_view name, const Mark& mark, double reach,
                bool round) {
   constexpr double kCorner = 2;
-  const double letters = static_cast<double>(fingers_beside(mark).size());
+  const auto letters = static_cast<double>(fingers_beside(mark).size());
   const double half = std::max(kRadius, kLetter * letters / 2 + 4) + reach - kRadius;
-  add_rectangle(out, name, mark.x - half, height_of(mark.play) - reach, 2 * half, 2 * reach,
+  add_rectangle(out, name, {mark.x - half, height_of(mark.play) - reach, 2 * half, 2 * reach},
                 round ? reach : kCorner);
 }
 
@@ -97,8 +104,8 @@ void add_level(std::string& out, const Mark& mark) {
   std::size_t letters = 1;
   for (const std::string& finger : mark.fingers) letters = std::max(letters, finger.size());
   const double half = std::max(kRadius, kLetter * static_cast<double>(letters) / 2 + 4);
-  add_rectangle(out, "level", mark.x - half, top, 2 * half, height, kRadius);
-  const double count = static_cast<double>(mark.fingers.size());
+  add_rectangle(out, "level", {mark.x - half, top, 2 * half, height}, kRadius);
+  const auto count = static_cast<double>(mark.fingers.size());
   const double step = std::min(kLine, (height - kLine) / std::max(1.0, count - 1));
   double y = lanes::kMiddle + step * (count - 1) / 2 + 4.5;
   for (const std::string& finger : mark.fingers) {
@@ -200,7 +207,7 @@ std::string steps_of(const Mark* first, const Mark* last, const HeightOf& height
 }
 
 void add_lane(std::string& out, Window window, double top, double height) {
-  add_rectangle(out, "lane", window.begin, top, window.end - window.begin, height, 0);
+  add_rectangle(out, "lane", {window.begin, top, window.end - window.begin, height}, 0);
 }
 
 void add_places(std::string& out, const Lanes& found, Window window, const Mark* first,
@@ -237,8 +244,9 @@ void add_bands(std::string& out, Window window, const Mark* first, const Mark* l
     const Mark* end = mark;
     while (end != last && end->gesture == mark->gesture) ++end;
     const double begin = mark->x - kGestureReach;
-    add_rectangle(out, "gesture", begin, lanes::kRight - kRadius,
-                  (end - 1)->x + kGestureReach - begin, lanes::kLeft - lanes::kRight + 2 * kRadius,
+    add_rectangle(out, "gesture",
+                  {begin, lanes::kRight - kRadius, (end - 1)->x + kGestureReach - begin,
+                   lanes::kLeft - lanes::kRight + 2 * kRadius},
                   8);
     mark = end;
   }

@@ -8,7 +8,7 @@ namespace fingerturn {
 namespace {
 
 /// Many changes of finger on one key would not fit a mark.
-std::string shortened(std::string words) {
+std::string shortened(const std::string& words) {
   constexpr std::size_t kLongest = 4;
   return words.size() <= kLongest ? words : words.substr(0, 2) + "..";
 }
