@@ -155,11 +155,10 @@ void add_report(CLI::App& command, AnnotateOptions& options) {
           ".mxl); - is standard input")
       ->required()
       ->type_name("");
-  add_choice(
-      command, "--format", kFormats, options.format,
-      "text to read, html to hand out, svg for the picture alone, markdown for study notes, "
-      "json or jsonl for programs, passage to write the notation anew, musicxml to get a "
-      "MusicXML score back with the analysis under its notes");
+  add_choice(command, "--format", kFormats, options.format,
+             "text to read, html to hand out, svg for the picture alone, markdown for study notes, "
+             "json or jsonl for programs, passage to write the notation anew, musicxml to get a "
+             "MusicXML score back with the analysis under its notes");
   command
       .add_option("-o,--output", options.output,
                   "Write to this file instead of the screen; html, svg and markdown also into a "

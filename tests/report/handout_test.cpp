@@ -93,7 +93,9 @@ TEST_CASE("pages and pictures of scores made by chance are well-formed") {
       for (const Line& line : passage.lines) events += line.events.size();
     }
     // Every event has a cell in the row of its notes.
-    CHECK(all_of(page, "//table[@class='piece']//tr[starts-with(@class,'note')]/td[text()]").size() == events);
+    CHECK(
+        all_of(page, "//table[@class='piece']//tr[starts-with(@class,'note')]/td[text()]").size() ==
+        events);
     CHECK(parsed(write_svg(report)).document_element().name() == "svg"s);
     CHECK(has(write_markdown(report, {}), std::string(caution().substr(0, 40))));
   }
