@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include <nlohmann/json.hpp>
+#include <pugixml.hpp>
 
 /// What holds for everything that a reader makes of any bytes.
 namespace fingerturn::properties {
@@ -87,11 +88,18 @@ inline std::string expect_reports(const Score& score) {
   expect_sound(analysis, score);
   const Report report{"fuzz.passage", score, analysis};
   for (const TextStyle& style :
-       {TextStyle{}, TextStyle{.columns = 0, .ascii = true, .detail = true}}) {
+       {TextStyle{}, TextStyle{.columns = 0, .ascii = true, .detail = true, .trace = true}}) {
     const std::string text = write_text(report, style);
     expect(text.ends_with('\n'), "a text report ends with a line feed");
     expect_printable(text);
   }
+  for (const std::string& page : {write_html(report), write_svg(report)}) {
+    expect(pugi::xml_document().load_buffer(page.data(), page.size(), pugi::parse_full,
+                                            pugi::encoding_utf8),
+           "pages and pictures are well-formed");
+    expect_printable(page);
+  }
+  expect_printable(write_markdown(report, {.detail = true, .cues = true}));
   const std::string json = write_json(report);
   expect(nlohmann::json::accept(json), "the JSON report is JSON");
   const std::string lines = write_jsonl(report);
