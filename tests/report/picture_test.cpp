@@ -109,7 +109,8 @@ TEST_CASE("longer notes get more room, and where values are unknown all get the 
 
 TEST_CASE("where the way of the hand is not known, its line has a gap") {
   const auto line_of = [](const std::string& notation) {
-    const std::vector<pugi::xml_node> lines = drawn(picture_of(notation), "place");
+    const pugi::xml_document document = picture_of(notation);
+    const std::vector<pugi::xml_node> lines = drawn(document, "place");
     return lines.empty() ? std::size_t{0} : begins_of(lines.front());
   };
   CHECK(line_of("C4:1 D:2 C5:1 D:2") == 1);
