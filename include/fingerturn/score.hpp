@@ -114,6 +114,11 @@ struct FromBar {
   friend bool operator==(const FromBar&, const FromBar&) = default;
 };
 
+/// Whether a time signature is one that is read: 1 to 99 beats of a value from 1/1 to 1/128.
+bool is_plausible(const Meter& meter) noexcept;
+/// Whether so many notes in a minute are a tempo that is read: 1 to 2000.
+bool is_plausible_tempo(double per_minute) noexcept;
+
 /// The reaches that are believed of a hand, in semitones.
 inline constexpr int kSmallestReach = 7;
 inline constexpr int kWidestReach = 24;

@@ -15,8 +15,6 @@ namespace {
 constexpr int kMostPassages = 1000000;
 constexpr int kMostColumns = 1000;
 constexpr int kMostJobs = 1000;
-constexpr double kSlowestTempo = 1;
-constexpr double kFastestTempo = 2000;
 
 std::optional<std::int32_t> bar_number(std::string_view text) {
   std::int32_t number = 0;
@@ -58,8 +56,7 @@ CLI::Validator plausible_tempo() {
     double number = 0;
     const char* const end = text.data() + text.size();
     const auto [stop, problem] = std::from_chars(text.data(), end, number);
-    const bool passes =
-        problem == std::errc{} && stop == end && number >= kSlowestTempo && number <= kFastestTempo;
+    const bool passes = problem == std::errc{} && stop == end && is_plausible_tempo(number);
     return passes ? std::string()
                   : "expected quarter notes a minute, from 1 to 2000, found \"" + text + "\"";
   };
@@ -83,11 +80,15 @@ CLI::Option* add_choice(CLI::App& command, const std::string& name,
       ->type_name(words);
 }
 
-void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
+void add_hand(CLI::App& command, std::optional<Hand>& hand, const std::string& description) {
   static const std::map<std::string, std::optional<Hand>> kHands{
       {"both", std::nullopt}, {"left", Hand::left}, {"right", Hand::right}};
-  add_choice(command, "--hand", kHands, options.hand,
-             "Show this hand only; a MusicXML part of one staff is taken as this hand's");
+  add_choice(command, "--hand", kHands, hand, description);
+}
+
+void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
+  add_hand(command, options.hand,
+           "Show this hand only; a MusicXML part of one staff is taken as this hand's");
   command
       .add_option_function<std::string>(
           "--bars",
@@ -207,8 +208,6 @@ CLI::App* add_finger(CLI::App& program, AnnotateOptions& options) {
 CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   static const std::map<std::string, CheckFormat> kFormats{{"jsonl", CheckFormat::jsonl},
                                                            {"text", CheckFormat::text}};
-  static const std::map<std::string, std::optional<Hand>> kHands{
-      {"both", std::nullopt}, {"left", Hand::left}, {"right", Hand::right}};
   static const std::map<std::string, std::optional<Level>> kLevels{{"caution", Level::caution},
                                                                    {"info", Level::info},
                                                                    {"never", std::nullopt},
@@ -229,7 +228,7 @@ CLI::App* add_check(CLI::App& program, CheckOptions& options) {
              "text to read, jsonl for programs: a line for each file, then one for all");
   command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
       ->type_name("FILE");
-  add_choice(*command, "--hand", kHands, options.hand, "Check this hand only");
+  add_hand(*command, options.hand, "Check this hand only");
   add_player(*command, options.analysis);
   add_suggest(*command, options.suggest);
   add_choice(*command, "--fail-on", kLevels, options.fail_on,

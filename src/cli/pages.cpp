@@ -4,6 +4,7 @@
 #include "cli/output.hpp"
 #include "cli/score_input.hpp"
 #include "fingerturn/analysis.hpp"
+#include "model/lower_case.hpp"
 
 #include <algorithm>
 #include <cerrno>
@@ -83,8 +84,7 @@ std::string_view ending_of(Format format) {
 std::string name_part(std::string_view title) {
   constexpr std::size_t kLongest = 60;
   std::string name;
-  for (char letter : title) {
-    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+  for (const char letter : lower_case(title)) {
     if (letter == '\'') continue;
     if (name.size() == kLongest) break;
     const bool kept = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9');

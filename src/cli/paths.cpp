@@ -1,10 +1,10 @@
 #include "cli/paths.hpp"
 
 #include "cli/messages.hpp"
+#include "model/lower_case.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cerrno>
 #include <filesystem>
 #include <fstream>
@@ -20,10 +20,7 @@ namespace files = std::filesystem;
 constexpr std::array<std::string_view, 4> kEndings{".passage", ".musicxml", ".xml", ".mxl"};
 
 bool has_known_ending(const files::path& path) {
-  std::string ending = path.extension().string();
-  std::transform(ending.begin(), ending.end(), ending.begin(), [](char letter) {
-    return static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-  });
+  const std::string ending = lower_case(path.extension().string());
   return std::find(kEndings.begin(), kEndings.end(), ending) != kEndings.end();
 }
 

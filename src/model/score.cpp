@@ -1,6 +1,7 @@
 #include "fingerturn/score.hpp"
 
 #include <algorithm>
+#include <bit>
 
 namespace fingerturn {
 namespace {
@@ -45,6 +46,20 @@ std::size_t Event::struck_count() const noexcept {
 }
 
 double Tempo::quarters_per_minute() const noexcept { return per_minute * 4 * to_double(beat_unit); }
+
+bool is_plausible(const Meter& meter) noexcept {
+  constexpr std::int32_t kMostBeats = 99;
+  constexpr std::int32_t kShortestBeat = 128;
+  return meter.beats >= 1 && meter.beats <= kMostBeats && meter.beat_type >= 1 &&
+         meter.beat_type <= kShortestBeat &&
+         std::has_single_bit(static_cast<std::uint32_t>(meter.beat_type));
+}
+
+bool is_plausible_tempo(double per_minute) noexcept {
+  constexpr double kSlowest = 1;
+  constexpr double kFastest = 2000;
+  return per_minute >= kSlowest && per_minute <= kFastest;
+}
 
 std::vector<Finger> written_fingers(const Note& note) {
   std::vector<Finger> fingers;

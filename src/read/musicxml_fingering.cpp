@@ -19,11 +19,10 @@ bool is_between_fingers(char sign) {
   return kBetween.find(sign) != std::string_view::npos;
 }
 
-std::string_view without_long_dashes(std::string_view& text) {
+void drop_long_dashes(std::string_view& text) {
   for (const std::string_view dash : {"\xE2\x80\x93", "\xE2\x80\x94", "\xE2\x80\x90"}) {
     if (text.starts_with(dash)) text.remove_prefix(dash.size());
   }
-  return text;
 }
 
 bool is_suggestion(pugi::xml_node technical) {
@@ -109,7 +108,8 @@ FingerText fingers_in(std::string_view text) {
   FingerText found;
   if (text.size() > kLongest) return found;
   for (; !text.empty(); text.remove_prefix(1)) {
-    if (without_long_dashes(text).empty()) break;
+    drop_long_dashes(text);
+    if (text.empty()) break;
     const char sign = text.front();
     if (is_between_fingers(sign)) continue;
     if (sign < '0' || sign > '9') return {};

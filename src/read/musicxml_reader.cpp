@@ -123,20 +123,13 @@ class MusicXmlReader {
     }
     const Ticks common = std::lcm(part.ticks_per_quarter, all.ticks_per_quarter);
     refine_ticks(part, common / part.ticks_per_quarter);
-    for (auto& notes : all.by_hand) rescale(notes, common / all.ticks_per_quarter);
+    for (auto& notes : all.by_hand) refine_ticks(notes, common / all.ticks_per_quarter);
     for (WrittenMeasure& measure : all.measures) measure.length *= common / all.ticks_per_quarter;
     all.ticks_per_quarter = common;
     for (WrittenNote& note : part.notes) {
       all.by_hand.at(static_cast<std::size_t>(hand_of(note))).push_back(std::move(note));
     }
     join_measures(all.measures, part.measures);
-  }
-
-  static void rescale(std::vector<WrittenNote>& notes, Ticks factor) {
-    for (WrittenNote& note : notes) {
-      note.tick *= factor;
-      note.duration *= factor;
-    }
   }
 
   void add_line(Hand hand, HandNotes& notes, Passage& passage) {

@@ -24,11 +24,6 @@ std::int32_t beats_of(std::string_view text) {
   return beats > kMostBeats ? 0 : beats;
 }
 
-bool is_beat_type(std::int32_t number) {
-  constexpr std::int32_t kShortestBeat = 128;
-  return number > 0 && number <= kShortestBeat && (number & (number - 1)) == 0;
-}
-
 struct NoteType {
   std::string_view name;
   Fraction value;
@@ -54,15 +49,12 @@ std::optional<Fraction> value_of(std::string_view type, std::size_t dots) {
   return std::nullopt;
 }
 
-/// A number of a tempo in the range in which tempos are read, 1 to 2000.
+/// A number that may be a tempo's.
 std::optional<double> per_minute_in(std::string_view text) {
-  constexpr double kSlowest = 1;
-  constexpr double kFastest = 2000;
   double number = 0;
   const char* const end = text.data() + text.size();
   const auto [stop, problem] = std::from_chars(text.data(), end, number);
-  const bool passes =
-      problem == std::errc{} && stop == end && number >= kSlowest && number <= kFastest;
+  const bool passes = problem == std::errc{} && stop == end && is_plausible_tempo(number);
   return passes ? std::optional(number) : std::nullopt;
 }
 
@@ -98,13 +90,11 @@ std::optional<Meter> meter_in(pugi::xml_node attributes) {
     if (name == "beats") beats = beats_of(text_of(child));
     if (name != "beat-type") continue;
     const auto beat_type = whole_number<std::int32_t>(text_of(child));
-    if (beats == 0 || !beat_type || !is_beat_type(*beat_type)) return std::nullopt;
+    if (beats == 0 || !beat_type) return std::nullopt;
     if (meter.beat_type != 0 && meter.beat_type != *beat_type) return std::nullopt;
     meter = {meter.beats + beats, *beat_type};
   }
-  constexpr std::int32_t kMostBeats = 99;
-  if (meter.beats == 0 || meter.beats > kMostBeats) return std::nullopt;
-  return meter;
+  return is_plausible(meter) ? std::optional(meter) : std::nullopt;
 }
 
 std::optional<Tempo> tempo_in(pugi::xml_node element) {

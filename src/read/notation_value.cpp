@@ -61,8 +61,6 @@ std::optional<Fraction> value_of(std::string_view text) {
   return writable ? value : std::nullopt;
 }
 
-bool is_power_of_two(std::int64_t number) { return (number & (number - 1)) == 0; }
-
 std::optional<double> decimal_of(std::string_view text) {
   double number = 0;
   const char* const end = text.data() + text.size();
@@ -82,13 +80,11 @@ std::optional<Fraction> read_note_value(Piece word, Reporter& reporter) {
 }
 
 std::optional<Meter> read_meter(Piece value, Reporter& reporter) {
-  constexpr std::int64_t kMostBeats = 99;
-  constexpr std::int64_t kShortestBeat = 128;
   std::string_view text = value.text;
-  const std::optional<Ratio> ratio = take_ratio(text);
-  const bool correct = ratio && text.empty() && ratio->above <= kMostBeats &&
-                       ratio->below <= kShortestBeat && is_power_of_two(ratio->below);
-  if (correct) return Meter{static_cast<int>(ratio->above), static_cast<int>(ratio->below)};
+  if (const std::optional<Ratio> ratio = take_ratio(text); ratio && text.empty()) {
+    const Meter meter{static_cast<int>(ratio->above), static_cast<int>(ratio->below)};
+    if (is_plausible(meter)) return meter;
+  }
   reporter.error("meter", value.span(),
                  fmt::format("expected a time signature, found {}", quoted(value.text)),
                  "write beats and beat value, as in 4/4 or 6/8");
@@ -96,8 +92,6 @@ std::optional<Meter> read_meter(Piece value, Reporter& reporter) {
 }
 
 std::optional<Tempo> read_tempo(Piece value, Reporter& reporter) {
-  constexpr double kSlowest = 1;
-  constexpr double kFastest = 2000;
   Tempo tempo;
   Piece number = value;
   const std::size_t equals = value.text.find('=');
@@ -108,7 +102,7 @@ std::optional<Tempo> read_tempo(Piece value, Reporter& reporter) {
     number = trimmed(value.from(equals + 1));
   }
   const std::optional<double> per_minute = decimal_of(number.text);
-  if (per_minute && *per_minute >= kSlowest && *per_minute <= kFastest) {
+  if (per_minute && is_plausible_tempo(*per_minute)) {
     tempo.per_minute = *per_minute;
     return tempo;
   }

@@ -31,14 +31,18 @@ std::optional<Fraction> decimal(std::string_view text) {
 
 }  // namespace
 
+void refine_ticks(std::vector<WrittenNote>& notes, Ticks factor) {
+  for (WrittenNote& note : notes) {
+    note.tick *= factor;
+    note.duration *= factor;
+  }
+}
+
 void refine_ticks(WrittenPart& part, Ticks factor) {
   part.ticks_per_quarter *= factor;
   for (WrittenMeasure& measure : part.measures) measure.length *= factor;
   for (WrittenVoice& voice : part.voices) voice.end *= factor;
-  for (WrittenNote& note : part.notes) {
-    note.tick *= factor;
-    note.duration *= factor;
-  }
+  refine_ticks(part.notes, factor);
 }
 
 bool TickCounter::refine(Ticks factor) {

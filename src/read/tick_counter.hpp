@@ -39,7 +39,8 @@ class TickCounter {
   Ticks furthest_ = 0;
 };
 
-/// Counts a part in ticks that are `factor` times finer.
+/// Counts notes, or a whole part, in ticks that are `factor` times finer.
+void refine_ticks(std::vector<WrittenNote>& notes, Ticks factor);
 void refine_ticks(WrittenPart& part, Ticks factor);
 
 }  // namespace fingerturn

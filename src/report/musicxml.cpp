@@ -1,5 +1,6 @@
 #include "fingerturn/report.hpp"
 #include "model/suggestion_mark.hpp"
+#include "report/escape.hpp"
 #include "report/musicxml_places.hpp"
 #include "report/musicxml_signs.hpp"
 
@@ -20,28 +21,14 @@
 namespace fingerturn {
 namespace {
 
-/// Text between two tags; a line feed is kept from being blank space.
-std::string xml_text(std::string_view text) {
-  std::string out;
-  for (const char byte : text) {
-    switch (byte) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      case '\n':
-        out += "&#10;";
-        break;
-      default:
-        out += byte;
-    }
+/// Lines of text between two tags; the line feeds between them are kept from being blank space.
+std::string markup_of_lines(std::string_view text) {
+  std::string markup;
+  for (std::size_t end = text.find('\n'); end != std::string_view::npos; end = text.find('\n')) {
+    markup += escaped_markup(text.substr(0, end)) + "&#10;";
+    text.remove_prefix(end + 1);
   }
-  return out;
+  return markup + escaped_markup(text);
 }
 
 /// A sign and the note that it stands under, as its place in MusicXmlPlaces::notes.
@@ -194,7 +181,7 @@ class ScoreMarks {
     return {note.lyric.at,
             fmt::format("{}<lyric number=\"{}\" name=\"{}\" placement=\"below\">"
                         "<syllabic>single</syllabic><text>{}</text></lyric>",
-                        text_of(note.lyric.blanks), number, kLyricName, xml_text(mark.sign))};
+                        text_of(note.lyric.blanks), number, kLyricName, escaped_markup(mark.sign))};
   }
 
   /// The legend stands once, in the part of the first sign.
@@ -208,7 +195,7 @@ class ScoreMarks {
                      fmt::format("{}<direction placement=\"above\"><direction-type>"
                                  "<words xml:lang=\"{}\" font-size=\"8\">{}</words>"
                                  "</direction-type></direction>",
-                                 text_of(place->blanks), kLegendLanguage, xml_text(text))};
+                                 text_of(place->blanks), kLegendLanguage, markup_of_lines(text))};
   }
 
   std::string_view original_;

@@ -5,15 +5,6 @@
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 
 schema="$FINGERTURN_SOURCE_DIR/docs/check.schema.json"
-python="${PYTHON:-/usr/bin/python3}"
-
-# not_valid FILE...: the names of the files that do not fit the schema.
-not_valid() {
-  local instances=()
-  for file in "$@"; do instances+=(--instance "$file"); done
-  "$python" -W ignore -m jsonschema --error-format $'{file_name}\n' "${instances[@]}" "$schema" \
-    2>&1 | sort --unique
-}
 
 # Every kind of line: with and without findings, hands, beats; what could not be read; all.
 cat >all.passage <<'END'

@@ -61,6 +61,14 @@ holds() { check "$@"; }
 is_empty() { check "expected $1 to be empty" test ! -s "$1"; }
 same_files() { check "expected $1 and $2 to be the same" cmp "$1" "$2"; }
 
+# not_valid FILE...: the names of the files that do not fit the JSON schema $schema.
+not_valid() {
+  local instances=()
+  for file in "$@"; do instances+=(--instance "$file"); done
+  "${PYTHON:-/usr/bin/python3}" -W ignore -m jsonschema --error-format $'{file_name}\n' \
+    "${instances[@]}" "$schema" 2>&1 | sort --unique
+}
+
 # Whether a program can be run as somebody who is not root and may not do everything.
 can_be_nobody() {
   [[ $EUID -ne 0 ]] && return

@@ -5,15 +5,6 @@
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 
 schema="$FINGERTURN_SOURCE_DIR/docs/analysis.schema.json"
-python="${PYTHON:-/usr/bin/python3}"
-
-# not_valid FILE...: the names of the files that do not fit the schema.
-not_valid() {
-  local instances=()
-  for file in "$@"; do instances+=(--instance "$file"); done
-  "$python" -W ignore -m jsonschema --error-format $'{file_name}\n' "${instances[@]}" "$schema" \
-    2>&1 | sort --unique
-}
 
 # Every report of the demo passages, of the program and golden, whole and line by line.
 mkdir valid

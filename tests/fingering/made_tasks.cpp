@@ -52,15 +52,4 @@ Line without_fingers(Line line) {
   return line;
 }
 
-Line mirror_image(Line line) {
-  constexpr int kTwiceD4 = 124;
-  line.hand = line.hand == Hand::right ? Hand::left : Hand::right;
-  for (Event& event : line.events) {
-    std::reverse(event.notes.begin(), event.notes.end());
-    for (Note& note : event.notes)
-      note.pitch = pitch_with_flats(kTwiceD4 - midi_number(note.pitch));
-  }
-  return line;
-}
-
 }  // namespace fingerturn

@@ -46,7 +46,4 @@ Line completed(const Line& line);
 /// The line without any finger.
 Line without_fingers(Line line);
 
-/// The image in the other hand. D4 is its own image, and so is every G# and Ab.
-Line mirror_image(Line line);
-
 }  // namespace fingerturn

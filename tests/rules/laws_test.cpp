@@ -52,25 +52,7 @@ LineAnalysis analysis_of(const Line& line) {
 /// Calls `check` with many lines of both hands.
 template <typename Check>
 void for_lines_by_chance(const Check& check) {
-  const std::uint64_t seed = seed_of_this_run();
-  INFO("repeat with " << kSeedVariable << "=" << seed);
-  Chance chance(seed);
-  for (int passage = 0; passage < kPassages; ++passage) {
-    for (const Hand hand : {Hand::right, Hand::left}) check(random_line(chance, hand, kEvents));
-  }
-}
-
-/// The image in the other hand. D4 is its own image, and so is every G# and Ab.
-Line mirrored(Line line) {
-  constexpr int kTwiceD4 = 124;
-  line.hand = line.hand == Hand::right ? Hand::left : Hand::right;
-  for (Event& event : line.events) {
-    // The lowest key comes first, and the image turns the order of the keys about.
-    std::reverse(event.notes.begin(), event.notes.end());
-    for (Note& note : event.notes)
-      note.pitch = pitch_with_flats(kTwiceD4 - midi_number(note.pitch));
-  }
-  return line;
+  for_random_lines(kPassages, kEvents, check);
 }
 
 std::optional<Direction> other_way(std::optional<Direction> direction) {
@@ -118,7 +100,7 @@ TEST_CASE("the mirror image is watched in the same places", "[rules][laws]") {
   std::size_t found = 0;
   for_lines_by_chance([&](const Line& line) {
     const std::vector<std::string> places = places_watched(line);
-    REQUIRE(places_watched(mirrored(line)) == places);
+    REQUIRE(places_watched(mirror_image(line)) == places);
     found += places.size();
   });
   CHECK(found > 0);
@@ -143,7 +125,7 @@ TEST_CASE("every finding has a place, a rule with a source, and a sentence", "[r
 TEST_CASE("a passage and its mirror image in the other hand turn alike, left and right exchanged",
           "[rules][laws]") {
   for_lines_by_chance([](const Line& line) {
-    const Line image = mirrored(line);
+    const Line image = mirror_image(line);
     std::vector<EventAnalysis> expected = analysis_of(line).events;
     std::transform(expected.begin(), expected.end(), expected.begin(), in_the_other_hand);
     REQUIRE(all_of(analysis_of(image).events) == all_of(expected));
@@ -152,7 +134,7 @@ TEST_CASE("a passage and its mirror image in the other hand turn alike, left and
 
 TEST_CASE("the mirror image of a mirror image is the passage", "[rules][laws]") {
   for_lines_by_chance([](const Line& line) {
-    const Line again = mirrored(mirrored(line));
+    const Line again = mirror_image(mirror_image(line));
     REQUIRE(again.hand == line.hand);
     REQUIRE(all_of(analysis_of(again).events) == all_of(analysis_of(line).events));
   });

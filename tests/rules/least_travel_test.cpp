@@ -80,12 +80,7 @@ void check_path(const std::vector<Allowed>& strikes, bool free_start) {
 
 template <typename Check>
 void for_lines_by_chance(const Check& check) {
-  const std::uint64_t seed = seed_of_this_run();
-  INFO("repeat with " << kSeedVariable << "=" << seed);
-  Chance chance(seed);
-  for (int passage = 0; passage < kPassages; ++passage) {
-    for (const Hand hand : {Hand::right, Hand::left}) check(random_line(chance, hand, kEvents));
-  }
+  for_random_lines(kPassages, kEvents, check);
 }
 
 std::vector<Allowed> without_rests(std::vector<Allowed> strikes) {

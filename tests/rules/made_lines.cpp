@@ -2,6 +2,7 @@
 
 #include "fingerturn/report.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <utility>
@@ -59,6 +60,18 @@ Score score_of(std::vector<Line> lines) {
   Passage passage;
   passage.lines = std::move(lines);
   return {{std::move(passage)}};
+}
+
+Line mirror_image(Line line) {
+  constexpr int kTwiceD4 = 124;
+  line.hand = line.hand == Hand::right ? Hand::left : Hand::right;
+  for (Event& event : line.events) {
+    // The lowest key comes first, and the image turns the order of the keys about.
+    std::reverse(event.notes.begin(), event.notes.end());
+    for (Note& note : event.notes)
+      note.pitch = pitch_with_flats(kTwiceD4 - midi_number(note.pitch));
+  }
+  return line;
 }
 
 std::string notation_of(const Line& line) { return write_passage(score_of({line})); }

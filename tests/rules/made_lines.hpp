@@ -22,6 +22,9 @@ Note note_on(int midi, int finger);
 /// A score of one passage with these lines.
 Score score_of(std::vector<Line> lines);
 
+/// The image in the other hand. D4 is its own image, and so is every G# and Ab.
+Line mirror_image(Line line);
+
 /// The line in the passage notation, to show it where a test fails.
 std::string notation_of(const Line& line);
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "catch.hpp"
 #include "fingerturn/score.hpp"
 
 #include <cstddef>
@@ -38,6 +39,17 @@ inline constexpr int kHighestRandomKey = 103;
 
 /// A line of `events` events.
 Line random_line(Chance& chance, Hand hand, std::size_t events);
+
+/// Calls `check` with lines of both hands, so many of each.
+template <typename Check>
+void for_random_lines(int passages, std::size_t events, const Check& check) {
+  const std::uint64_t seed = seed_of_this_run();
+  INFO("repeat with " << kSeedVariable << "=" << seed);
+  Chance chance(seed);
+  for (int passage = 0; passage < passages; ++passage) {
+    for (const Hand hand : {Hand::right, Hand::left}) check(random_line(chance, hand, events));
+  }
+}
 
 /// A passage for both hands.
 Score random_score(Chance& chance, std::size_t events);
