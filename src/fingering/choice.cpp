@@ -16,7 +16,7 @@ using Fingers = std::array<Finger, kMostKeys>;
 /// Counts upward through the fingers of a grip's keys, nearest to the thumb first.
 class Assigner {
  public:
-  /// `rising`: given fingers must rise with the others; else only those that are not given.
+  /// `rising`: all fingers rise; else those that are not given may be any, each for one key.
   Assigner(const Grip& grip, bool rising, bool avoid_given)
       : grip_(grip), rising_(rising), avoid_given_(avoid_given) {}
 
@@ -33,15 +33,15 @@ class Assigner {
     }
     const Finger given = grip_.keys.at(at).given;
     if (given != 0 && !rising_) {
-      fingers_.at(at) = given;
-      assign(at + 1, least);
+      take(at, given, kThumb);
       return;
     }
     if (thumb_takes_both(at) && (given == 0 || given == kThumb)) take(at, kThumb, least);
     for (Finger finger = least; finger <= kFifth; ++finger) {
       if (given != 0 && given != finger) continue;
       if (avoid_given_ && is_given(finger)) continue;
-      take(at, finger, static_cast<Finger>(finger + 1));
+      if (!rising_ && is_taken(at, finger)) continue;
+      take(at, finger, rising_ ? static_cast<Finger>(finger + 1) : kThumb);
     }
   }
 
@@ -55,6 +55,14 @@ class Assigner {
     const GripKey& outer = grip_.keys[0];
     const GripKey& inner = grip_.keys[1];
     return outer.struck == inner.struck && inner.across - outer.across <= kNeighbours;
+  }
+
+  /// Whether a key before this one that no finger is given for has this finger.
+  [[nodiscard]] bool is_taken(std::size_t at, Finger finger) const {
+    for (std::size_t i = 0; i < at; ++i) {
+      if (grip_.keys.at(i).given == 0 && fingers_.at(i) == finger) return true;
+    }
+    return false;
   }
 
   [[nodiscard]] bool is_given(Finger finger) const {

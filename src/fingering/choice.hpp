@@ -40,7 +40,7 @@ int fewest_impractical_pairs(const Grip& grip, const SpanTable& spans);
 /// The ways to finger a grip, lowest fingers first, never none: fingers rise toward the fifth's
 /// side, the thumb may take two neighbouring keys, what is given stays. Of these only those with
 /// the fewest pairs of struck keys beyond what is practical. Where the given fingers themselves do
-/// not rise, the others rise among themselves.
+/// not rise, the others take any finger that is left.
 std::vector<Choice> choices_of(const Grip& grip, const SpanTable& spans);
 
 }  // namespace fingerturn
