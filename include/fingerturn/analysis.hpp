@@ -41,28 +41,61 @@ enum class InOut : std::uint8_t { in, out };
 /// How loudly a finding speaks: for information, to be careful with, or likely to strain the hand.
 enum class Level : std::uint8_t { info, caution, strain };
 
+/// The outer fingers of what is struck; the same finger twice for a single note, 0 where a finger
+/// is missing.
+struct OuterFingers {
+  Finger lowest = 0;
+  Finger highest = 0;
+
+  [[nodiscard]] bool known() const noexcept { return lowest != 0; }
+  /// Twice the middle of the fingers, so that it stays a whole number.
+  [[nodiscard]] int doubled_middle() const noexcept { return lowest + highest; }
+  friend bool operator==(const OuterFingers&, const OuterFingers&) = default;
+};
+
+/// Why an event is what it is: the form of its sentence and what goes into it besides what was
+/// decided. `reason_of` puts it into words.
+struct Reason {
+  enum class Form : std::uint8_t {
+    level_pair,
+    level_chord,
+    finger_missing,
+    first_alone,  ///< the first of its gesture, with no known step to follow
+    first,        ///< the first of its gesture; the fingers are those of the step that decides
+    after_missing,
+    same_finger,
+    step
+  };
+  Form form = Form::finger_missing;
+  bool single_notes = true;  ///< what is struck is a single note; in a step what it leaves, too
+  bool same_key = false;     ///< a step that stays on its key
+  OuterFingers struck_by;    ///< the fingers that struck what a step leaves
+  OuterFingers before;       ///< the fingers that a step leaves from
+  OuterFingers now;          ///< the fingers that strike
+};
+
 struct EventAnalysis {
   std::size_t event = 0;    ///< the event's place in Line::events
   std::size_t index = 0;    ///< its number among the struck events of the line, from 0
   std::size_t gesture = 0;  ///< the number of its gesture in the line, from 0
+  std::size_t arc = 0;      ///< the number of its arc in the line, from 0
   Rotation rotation = Rotation::undetermined;
+  Basis basis = Basis::none;
+  Crossing crossing = Crossing::none;  ///< between the event before and this one
   std::optional<Side> side;            ///< none where level or not known
   std::optional<Direction> prepare;    ///< the swing before it, in preparatory and double ones
+  std::optional<InOut> in_out;         ///< the move to its depth, where there is one
   std::optional<int> swings;           ///< 0 (level), 1 or 2; none where undetermined
-  Crossing crossing = Crossing::none;  ///< between the event before and this one
   /// White keys that the arm carries the hand to reach it, above 0 to the right; none where a
   /// finger is missing.
   std::optional<double> carry;
   std::optional<double> depth;       ///< how far in the hand is, from 0 to 2; none as for carry
-  std::optional<InOut> in_out;       ///< the move to this depth, where there is one
-  std::size_t arc = 0;               ///< the number of its arc in the line, from 0
   std::optional<double> swing_rate;  ///< swings a second, where swings, time and tempo are known
   /// The fastest tempo, in quarters a minute, at which its swings can be full; none where it has
   /// none or the time is not known.
   std::optional<double> full_swing_tempo;
   std::string_view rule;  ///< the id of the rule that decided
-  Basis basis = Basis::none;
-  std::string reason;  ///< one sentence for the player
+  Reason reason;
 };
 
 /// One thing in a line that deserves a look (docs/rules.md, 5). It makes no medical claim.
@@ -158,6 +191,12 @@ Analysis only_bars(Analysis analysis, const Score& score, BarRange bars);
 Direction direction_of(Hand hand, Side side) noexcept;
 Direction opposite(Direction direction) noexcept;
 Side opposite(Side side) noexcept;
+
+/// One sentence for the player: why an event of this hand is what it is.
+///
+///     reason_of(entry, Hand::right);   // "1 to 2 steps toward the fifth, so the right forearm
+///     ..."
+std::string reason_of(const EventAnalysis& entry, Hand hand);
 
 /// The words of the reports: "single", "toward fifth", "thumb under", "rule" and so on.
 std::string_view name_of(Rotation rotation) noexcept;

@@ -65,7 +65,7 @@ void add_reason(std::string& out, const Line& line, const EventAnalysis& entry) 
   out += fmt::format(
       R"(<tr><td>{}</td><td class="name">{}</td><td><span class="cue">{}.</span> {}</td></tr>)",
       line.events[entry.event].bar, escaped_markup(event_words(line, entry.event)),
-      escaped_markup(cue_of(entry, line.hand)), escaped_markup(entry.reason));
+      escaped_markup(cue_of(entry, line.hand)), escaped_markup(reason_of(entry, line.hand)));
   out += '\n';
 }
 

@@ -158,7 +158,7 @@ void add_found_part(std::string& out, Hand hand, const EventAnalysis& entry) {
   out += R"(,"basis":)";
   add_word(out, name_of(entry.basis));
   out += R"(,"reason":)";
-  add_word(out, entry.reason);
+  add_word(out, reason_of(entry, hand));
   out += '}';
 }
 

@@ -137,7 +137,7 @@ void add_sentences(std::string& out, const Line& line, const LineAnalysis& analy
     bar = number;
     out += fmt::format("- **{}**", escaped_markdown(event_words(line, entry.event)));
     if (style.cues) out += fmt::format(" {}.", escaped_markdown(cue_of(entry, line.hand)));
-    if (style.detail) out += ' ' + escaped_markdown(entry.reason);
+    if (style.detail) out += ' ' + escaped_markdown(reason_of(entry, line.hand));
     out += '\n';
   }
 }

@@ -46,7 +46,7 @@ std::vector<std::string> sentences_of(const EventAnalysis& found, Hand hand,
                                       const TextStyle& style) {
   std::vector<std::string> sentences;
   if (style.cues) sentences.push_back(cue_of(found, hand));
-  if (style.detail) sentences.push_back(found.reason);
+  if (style.detail) sentences.push_back(reason_of(found, hand));
   return sentences;
 }
 

@@ -1,25 +1,18 @@
 #include "rules/arc.hpp"
 
-#include <cstddef>
-
 namespace fingerturn {
 
-void add_arcs(std::span<const Strike> strikes, std::span<EventAnalysis> events) {
-  std::size_t arc = 0;
+std::vector<std::size_t> arcs(std::span<const std::optional<double>> carries, std::size_t first) {
+  std::vector<std::size_t> numbers(carries.size(), first);
   double way = 0;  // the last move of the arc; none yet is 0
-  for (std::size_t i = 0; i < events.size(); ++i) {
-    const double carry = events[i].carry.value_or(0);
-    const bool opens = i > 0 && strikes[i].separated;
+  // The way to the place where an arc opens after a rest belongs to no arc.
+  for (std::size_t i = 1; i < carries.size(); ++i) {
+    const double carry = carries[i].value_or(0);
     const bool reverses = carry * way < 0;
-    if (opens || reverses) ++arc;
-    // The way to the place where an arc opens after a rest belongs to no arc.
-    if (opens) {
-      way = 0;
-    } else if (carry != 0) {
-      way = carry;
-    }
-    events[i].arc = arc;
+    numbers[i] = numbers[i - 1] + (reverses ? 1 : 0);
+    if (carry != 0) way = carry;
   }
+  return numbers;
 }
 
 }  // namespace fingerturn

@@ -1,10 +1,11 @@
 #pragma once
 
-#include "fingerturn/analysis.hpp"
 #include "fingerturn/rule.hpp"
-#include "rules/strike.hpp"
 
+#include <cstddef>
+#include <optional>
 #include <span>
+#include <vector>
 
 namespace fingerturn {
 
@@ -15,7 +16,8 @@ inline constexpr Rule kArcRule{
     "event at which the carry first goes the other way begins the new one.",
     "Common practice, no source, as a notion; where it falls is our model, and so our convention."};
 
-/// Rule 4.4: gives each event the number of its arc. The carry must be known.
-void add_arcs(std::span<const Strike> strikes, std::span<EventAnalysis> events);
+/// Rule 4.4: for each strike up to the next rest, breath or skipped bar the number of its arc, from
+/// `first` on, by the carry to it.
+std::vector<std::size_t> arcs(std::span<const std::optional<double>> carries, std::size_t first);
 
 }  // namespace fingerturn

@@ -3,7 +3,6 @@
 #include "rules/keyboard.hpp"
 
 #include <cstddef>
-#include <optional>
 
 namespace fingerturn {
 namespace {
@@ -42,15 +41,17 @@ std::vector<Allowed> places_of_hand(const Line& line, std::span<const Strike> st
   return places;
 }
 
-void add_carry(const Line& line, std::span<const Strike> strikes, std::span<EventAnalysis> events) {
+std::vector<std::optional<double>> carries(const Line& line, std::span<const Strike> strikes,
+                                           std::optional<int>& place) {
   const std::vector<Allowed> places = places_of_hand(line, strikes);
-  const std::vector<int> path = least_travel(places);
-  std::optional<int> before;
-  for (std::size_t i = 0; i < events.size(); ++i) {
+  const std::vector<int> path = least_travel(places, place);
+  std::vector<std::optional<double>> moves(strikes.size());
+  for (std::size_t i = 0; i < strikes.size(); ++i) {
     if (!places[i].known) continue;
-    events[i].carry = static_cast<double>(path[i] - before.value_or(path[i])) / kQuartersInKey;
-    before = path[i];
+    moves[i] = static_cast<double>(path[i] - place.value_or(path[i])) / kQuartersInKey;
+    place = path[i];
   }
+  return moves;
 }
 
 }  // namespace fingerturn

@@ -1,10 +1,10 @@
 #pragma once
 
-#include "fingerturn/analysis.hpp"
 #include "fingerturn/rule.hpp"
 #include "rules/least_travel.hpp"
 #include "rules/strike.hpp"
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -26,7 +26,10 @@ inline constexpr Rule kCarryRule{
 /// Rule 4.2: the places that each strike leaves to the hand.
 std::vector<Allowed> places_of_hand(const Line& line, std::span<const Strike> strikes);
 
-/// Rule 4.2: gives each event its carry. There is an event for each strike.
-void add_carry(const Line& line, std::span<const Strike> strikes, std::span<EventAnalysis> events);
+/// Rule 4.2: for each strike the white keys that the arm carries the hand to reach it, above 0 to
+/// the right; none where a finger is missing. `place` is where the hand is before them, if that is
+/// known, in quarters of a white key, and afterwards where they leave it.
+std::vector<std::optional<double>> carries(const Line& line, std::span<const Strike> strikes,
+                                           std::optional<int>& place);
 
 }  // namespace fingerturn

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
-#include <optional>
 
 namespace fingerturn {
 namespace {
@@ -64,18 +63,18 @@ bool has_no_common_depth(const Event& event) noexcept {
   return allowed.low > allowed.high;
 }
 
-void add_depth(const Line& line, std::span<const Strike> strikes, std::span<EventAnalysis> events) {
+std::vector<InAndOut> ins_and_outs(const Line& line, std::span<const Strike> strikes,
+                                   std::optional<int>& place) {
   const std::vector<Allowed> depths = depths_of_hand(line, strikes);
-  const std::vector<int> path = least_travel(depths);
-  std::optional<int> before;
-  for (std::size_t i = 0; i < events.size(); ++i) {
+  const std::vector<int> path = least_travel(depths, place);
+  std::vector<InAndOut> found(strikes.size());
+  for (std::size_t i = 0; i < strikes.size(); ++i) {
     if (!depths[i].known) continue;
-    events[i].depth = static_cast<double>(path[i]) / kQuartersInKey;
-    if (before && *before != path[i]) {
-      events[i].in_out = path[i] > *before ? InOut::in : InOut::out;
-    }
-    before = path[i];
+    found[i].depth = static_cast<double>(path[i]) / kQuartersInKey;
+    if (place && *place != path[i]) found[i].move = path[i] > *place ? InOut::in : InOut::out;
+    place = path[i];
   }
+  return found;
 }
 
 }  // namespace fingerturn

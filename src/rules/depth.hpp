@@ -5,6 +5,7 @@
 #include "rules/least_travel.hpp"
 #include "rules/strike.hpp"
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -27,7 +28,15 @@ std::vector<Allowed> depths_of_hand(const Line& line, std::span<const Strike> st
 /// Rule 4.3: whether the notes of a chord allow no depth in common.
 bool has_no_common_depth(const Event& event) noexcept;
 
-/// Rule 4.3: gives each event its depth and the move to it. There is an event for each strike.
-void add_depth(const Line& line, std::span<const Strike> strikes, std::span<EventAnalysis> events);
+/// How far in the hand is, and the move to there.
+struct InAndOut {
+  std::optional<double> depth;  ///< from 0 to 2; none where a finger is missing
+  std::optional<InOut> move;    ///< none where the depth stays
+};
+
+/// Rule 4.3: the depth of the hand at each strike. `place` is its depth before them, if that is
+/// known, in quarters, and afterwards the one in which they leave it.
+std::vector<InAndOut> ins_and_outs(const Line& line, std::span<const Strike> strikes,
+                                   std::optional<int>& place);
 
 }  // namespace fingerturn

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cstddef>
-#include <optional>
 
 namespace fingerturn {
 namespace {
@@ -56,9 +55,9 @@ void close_gap(Allowed& allowed) noexcept {
   allowed.low = allowed.high = (allowed.low + allowed.high) / 2;
 }
 
-std::vector<int> least_travel(std::span<const Allowed> strikes) {
+std::vector<int> least_travel(std::span<const Allowed> strikes, std::optional<int> from) {
   std::vector<int> path(strikes.size());
-  std::optional<int> place;
+  std::optional<int> place = from;
   for (std::size_t begin = 0; begin < strikes.size();) {
     const Stay stay = stay_from(strikes, begin);
     if (stay.places.known) {

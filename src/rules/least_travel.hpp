@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -25,7 +26,9 @@ void close_gap(Allowed& allowed) noexcept;
 /// often: the hand stays while it can, and goes no further than it must. Its first place is
 /// chosen with regard to what follows up to the first rest; where no move is needed up to there,
 /// the hand begins unmoved. There is one place for each strike; with a finger missing it is that of
-/// a neighbour.
-std::vector<int> least_travel(std::span<const Allowed> strikes);
+/// a neighbour. A line may be given in parts that begin at rests, each with the place `from` where
+/// the part before it has left the hand, if it has one.
+std::vector<int> least_travel(std::span<const Allowed> strikes,
+                              std::optional<int> from = std::nullopt);
 
 }  // namespace fingerturn

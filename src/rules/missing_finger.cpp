@@ -13,28 +13,35 @@ std::optional<Side> side_of_outer_finger(const Strike& strike) noexcept {
 
 namespace {
 
-std::string words_for_row(const Line& line, std::span<const Strike> row) {
-  const std::int32_t first = line.events[row.front().event].bar;
-  const std::int32_t last = line.events[row.back().event].bar;
-  if (row.size() == 1) {
-    return row.front().is_single_note() ? "The finger is missing."
-                                        : "A finger is missing in this chord or double note.";
+std::string words_for_row(const MissingRow& row) {
+  if (row.events == 1) {
+    return row.single_note ? "The finger is missing."
+                           : "A finger is missing in this chord or double note.";
   }
-  if (first == last) return fmt::format("Fingers are missing in {} events running.", row.size());
-  return fmt::format("Fingers are missing in {} events running, to bar {}.", row.size(), last);
+  if (row.first_bar == row.last_bar) {
+    return fmt::format("Fingers are missing in {} events running.", row.events);
+  }
+  return fmt::format("Fingers are missing in {} events running, to bar {}.", row.events,
+                     row.last_bar);
 }
 
 }  // namespace
 
-void find_missing_fingers(const Line& line, std::span<const Strike> strikes,
-                          std::vector<Finding>& findings) {
-  for (std::size_t begin = 0; begin < strikes.size(); ++begin) {
-    std::size_t end = begin;
-    while (end < strikes.size() && !strikes[end].arrival.known()) ++end;
-    if (end == begin) continue;
-    findings.push_back({kMissingFingerRule.id, Level::info, strikes[begin].event, begin,
-                        words_for_row(line, strikes.subspan(begin, end - begin))});
-    begin = end;
+void add_to_missing_rows(const Line& line, const Strike& strike, std::size_t index,
+                         std::vector<MissingRow>& rows) {
+  if (strike.arrival.known()) return;
+  const std::int32_t bar = line.events[strike.event].bar;
+  if (rows.empty() || rows.back().index + rows.back().events != index) {
+    rows.push_back({strike.event, index, 0, bar, bar, strike.is_single_note()});
+  }
+  ++rows.back().events;
+  rows.back().last_bar = bar;
+}
+
+void find_missing_fingers(std::span<const MissingRow> rows, std::vector<Finding>& findings) {
+  for (const MissingRow& row : rows) {
+    findings.push_back(
+        {kMissingFingerRule.id, Level::info, row.event, row.index, words_for_row(row)});
   }
 }
 

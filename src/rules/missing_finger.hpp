@@ -4,6 +4,8 @@
 #include "fingerturn/rule.hpp"
 #include "rules/strike.hpp"
 
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <vector>
@@ -27,8 +29,22 @@ inline constexpr Rule kAfterMissingRule{
 /// Rule 2.8: the side that a single thumb or fifth finger has by itself; none for all others.
 std::optional<Side> side_of_outer_finger(const Strike& strike) noexcept;
 
-/// Rule 2.8: adds a finding for each row of neighbouring events with fingers missing.
-void find_missing_fingers(const Line& line, std::span<const Strike> strikes,
-                          std::vector<Finding>& findings);
+/// A row of neighbouring events with fingers missing.
+struct MissingRow {
+  std::size_t event = 0;  ///< the first event of the row in Line::events
+  std::size_t index = 0;  ///< and its number among the struck events of the line
+  std::size_t events = 0;
+  std::int32_t first_bar = 0;
+  std::int32_t last_bar = 0;
+  bool single_note = false;  ///< its first event is one
+};
+
+/// Rule 2.8: takes a strike into the rows of neighbouring events with fingers missing; `index` is
+/// its number. Strikes are taken in their order.
+void add_to_missing_rows(const Line& line, const Strike& strike, std::size_t index,
+                         std::vector<MissingRow>& rows);
+
+/// Rule 2.8: adds a finding for each row.
+void find_missing_fingers(std::span<const MissingRow> rows, std::vector<Finding>& findings);
 
 }  // namespace fingerturn

@@ -21,10 +21,12 @@ Finger last_finger(const Line& line, std::size_t event, const Note& note) {
   return note.changes_to.empty() ? *note.finger : note.changes_to.back();
 }
 
-Strike strike_of(const Line& line, std::size_t at) {
-  Strike strike;
+/// Fills in what is struck; made in its place, since copying it would cost as much again.
+void set_strike(const Line& line, std::size_t at, Strike& strike) {
   strike.event = at;
   bool complete = true;
+  OuterFingers arrival;
+  OuterFingers departure;
   for (const Note& note : line.events[at].notes) {
     if (note.held) continue;
     ++strike.note_count;
@@ -33,25 +35,37 @@ Strike strike_of(const Line& line, std::size_t at) {
       complete = false;
       continue;
     }
-    widen(strike.arrival, *note.finger);
-    widen(strike.departure, last_finger(line, at, note));
+    widen(arrival, *note.finger);
+    widen(departure, last_finger(line, at, note));
   }
-  if (!complete) strike.arrival = strike.departure = {};
-  return strike;
+  if (!complete) return;
+  strike.arrival = arrival;
+  strike.departure = departure;
 }
 
 }  // namespace
 
+bool StrikeReader::next(std::vector<Strike>& strikes) {
+  strikes.clear();
+  const std::vector<Event>& events = line_.events;
+  for (; at_ < events.size(); ++at_) {
+    if (at_ > 0) separated_ |= ends_gesture(events[at_ - 1], events[at_]);
+    if (events[at_].struck_count() == 0) continue;
+    if (separated_ && !strikes.empty()) return true;
+    Strike& strike = strikes.emplace_back();
+    set_strike(line_, at_, strike);
+    strike.separated = separated_;
+    separated_ = false;
+  }
+  return !strikes.empty();
+}
+
 std::vector<Strike> strikes_of(const Line& line) {
   std::vector<Strike> strikes;
-  strikes.reserve(line.events.size());
-  bool separated = false;
-  for (std::size_t at = 0; at < line.events.size(); ++at) {
-    if (at > 0) separated |= ends_gesture(line.events[at - 1], line.events[at]);
-    if (line.events[at].struck_count() == 0) continue;
-    strikes.push_back(strike_of(line, at));
-    strikes.back().separated = separated;
-    separated = false;
+  std::vector<Strike> up_to_rest;
+  StrikeReader reader(line);
+  while (reader.next(up_to_rest)) {
+    strikes.insert(strikes.end(), up_to_rest.begin(), up_to_rest.end());
   }
   return strikes;
 }

@@ -1,22 +1,11 @@
 #pragma once
 
-#include "fingerturn/score.hpp"
+#include "fingerturn/analysis.hpp"
 
 #include <cstddef>
 #include <vector>
 
 namespace fingerturn {
-
-/// The outer fingers of what is struck; the same finger twice for a single note, 0 where a finger
-/// is missing.
-struct OuterFingers {
-  Finger lowest = 0;
-  Finger highest = 0;
-
-  [[nodiscard]] bool known() const noexcept { return lowest != 0; }
-  /// Twice the middle of the fingers, so that it stays a whole number.
-  [[nodiscard]] int doubled_middle() const noexcept { return lowest + highest; }
-};
 
 /// What the rules look at of one struck event.
 struct Strike {
@@ -28,6 +17,21 @@ struct Strike {
   bool separated = false;      ///< the gesture before it has ended: a rest, breath or skipped bar
 
   [[nodiscard]] bool is_single_note() const noexcept { return note_count == 1; }
+};
+
+/// Goes through the struck events of a line in time order, from one rest, breath or skipped bar to
+/// the next.
+class StrikeReader {
+ public:
+  explicit StrikeReader(const Line& line) : line_(line) {}
+
+  /// The strikes up to the next rest, breath or skipped bar; false where none are left.
+  bool next(std::vector<Strike>& strikes);
+
+ private:
+  const Line& line_;
+  std::size_t at_ = 0;
+  bool separated_ = false;
 };
 
 /// The struck events of a line in time order.

@@ -3,6 +3,8 @@
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/rule.hpp"
 
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -33,14 +35,29 @@ inline constexpr Rule kFullSwingTempoRule{
     "Sixteenths that are all double give quarter = 75, all single quarter = 150.",
     kTempoSources};
 
-/// Rules 6.1 and 6.2: gives each event its swing rate and its tempo of full swings, where known.
-/// `quarters_per_minute` is a tempo to take instead of those that are written.
-void add_swing_rates(const Passage& passage, const Line& line,
-                     std::optional<double> quarters_per_minute, std::span<EventAnalysis> events);
+/// Rules 6.1 and 6.2: gives an event of which the swings are known its swing rate and its tempo of
+/// full swings, where they are known. `before` is the event struck before it, `now` the event
+/// itself; `quarters_per_minute` is a tempo to take instead of those that are written.
+void set_swing_rate(const Passage& passage, const Event& before, const Event& now,
+                    const std::optional<double>& quarters_per_minute, EventAnalysis& entry);
 
-/// Rule 6.1: adds a finding for each row of bars in which swings come too fast to be full.
-void find_swing_rates(const Line& line, std::span<const EventAnalysis> events,
-                      std::vector<Finding>& findings);
+/// Neighbouring bars in which swings come too fast to be full, at one tempo.
+struct FastBars {
+  std::int32_t first = 0;
+  std::int32_t last = 0;
+  double quarters_per_minute = 0;
+  double swing_rate = 0;        ///< at the fastest place, in swings a second
+  double full_swing_tempo = 0;  ///< of the fastest place, in quarters a minute
+  std::size_t event = 0;        ///< the fastest place in Line::events
+  std::size_t index = 0;        ///< and its number among the struck events of the line
+};
+
+/// Rule 6.1: takes an event into the rows of bars in which swings come too fast to be full. Events
+/// are taken in their order.
+void add_to_fast_bars(const Line& line, const EventAnalysis& entry, std::vector<FastBars>& rows);
+
+/// Rule 6.1: adds a finding for each row.
+void find_swing_rates(std::span<const FastBars> rows, std::vector<Finding>& findings);
 
 /// The slower of two tempos of full swings, of which either may be missing.
 inline std::optional<double> slower(std::optional<double> one,

@@ -1,12 +1,13 @@
 #include "rules/totals.hpp"
 
-#include "rules/tempo.hpp"
-
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace fingerturn {
 namespace {
+
+constexpr double kNoTempo = std::numeric_limits<double>::infinity();
 
 std::size_t& count_of(Totals& totals, Rotation rotation) {
   switch (rotation) {
@@ -24,14 +25,6 @@ std::size_t& count_of(Totals& totals, Rotation rotation) {
   return totals.undetermined;
 }
 
-void add_arm(const EventAnalysis& event, Totals& totals) {
-  const double carry = std::abs(event.carry.value_or(0));
-  totals.carried += carry;
-  totals.largest_carry = std::max(totals.largest_carry, carry);
-  if (event.in_out) ++(*event.in_out == InOut::in ? totals.moves_in : totals.moves_out);
-  totals.full_swing_tempo = slower(totals.full_swing_tempo, event.full_swing_tempo);
-}
-
 bool is_fingered(const Event& event) {
   return std::all_of(event.notes.begin(), event.notes.end(),
                      [](const Note& note) { return note.held || note.finger; });
@@ -39,21 +32,34 @@ bool is_fingered(const Event& event) {
 
 }  // namespace
 
-Totals totals_of(const Line& line, std::span<const EventAnalysis> events) noexcept {
-  Totals totals;
-  std::size_t run = 0;
-  for (const EventAnalysis& event : events) {
-    ++totals.events;
-    if (is_fingered(line.events[event.event])) ++totals.fingered;
-    ++count_of(totals, event.rotation);
-    totals.swings += static_cast<std::size_t>(event.swings.value_or(0));
-    if (event.crossing != Crossing::none) ++totals.crossings;
-    run = event.rotation == Rotation::double_rotation ? run + 1 : 0;
-    totals.longest_double_run = std::max(totals.longest_double_run, run);
-    add_arm(event, totals);
-  }
-  if (!events.empty()) totals.arcs = events.back().arc - events.front().arc + 1;
+void Count::add(const EventAnalysis& event, bool fingered) noexcept {
+  if (counted_.events == 0) first_arc_ = event.arc;
+  last_arc_ = event.arc;
+  ++counted_.events;
+  if (fingered) ++counted_.fingered;
+  ++count_of(counted_, event.rotation);
+  counted_.swings += static_cast<std::size_t>(event.swings.value_or(0));
+  if (event.crossing != Crossing::none) ++counted_.crossings;
+  double_run_ = event.rotation == Rotation::double_rotation ? double_run_ + 1 : 0;
+  counted_.longest_double_run = std::max(counted_.longest_double_run, double_run_);
+  const double carry = std::abs(event.carry.value_or(0));
+  counted_.carried += carry;
+  counted_.largest_carry = std::max(counted_.largest_carry, carry);
+  if (event.in_out) ++(*event.in_out == InOut::in ? counted_.moves_in : counted_.moves_out);
+  slowest_ = std::min(slowest_, event.full_swing_tempo.value_or(kNoTempo));
+}
+
+Totals Count::totals() const noexcept {
+  Totals totals = counted_;
+  if (totals.events > 0) totals.arcs = last_arc_ - first_arc_ + 1;
+  if (slowest_ < kNoTempo) totals.full_swing_tempo = slowest_;
   return totals;
+}
+
+Totals totals_of(const Line& line, std::span<const EventAnalysis> events) noexcept {
+  Count count;
+  for (const EventAnalysis& event : events) count.add(event, is_fingered(line.events[event.event]));
+  return count.totals();
 }
 
 }  // namespace fingerturn

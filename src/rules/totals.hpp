@@ -2,9 +2,26 @@
 
 #include "fingerturn/analysis.hpp"
 
+#include <cstddef>
+#include <limits>
 #include <span>
 
 namespace fingerturn {
+
+/// Totals while they are being counted, event by event in their order.
+class Count {
+ public:
+  /// `fingered`: every struck note of the event has a finger.
+  void add(const EventAnalysis& event, bool fingered) noexcept;
+  [[nodiscard]] Totals totals() const noexcept;
+
+ private:
+  Totals counted_;
+  std::size_t double_run_ = 0;  // up to here
+  std::size_t first_arc_ = 0;
+  std::size_t last_arc_ = 0;
+  double slowest_ = std::numeric_limits<double>::infinity();
+};
 
 /// Counts over these events of a line.
 Totals totals_of(const Line& line, std::span<const EventAnalysis> events) noexcept;

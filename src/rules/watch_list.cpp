@@ -3,9 +3,7 @@
 #include "rules/chord_fingers.hpp"
 #include "rules/curl.hpp"
 #include "rules/finger_moved.hpp"
-#include "rules/missing_finger.hpp"
 #include "rules/span_watch.hpp"
-#include "rules/tempo.hpp"
 
 #include <algorithm>
 
@@ -18,45 +16,42 @@ void put_in_order(std::vector<Finding>& findings) {
   });
 }
 
-/// What is to be watched within one event of several notes.
-void find_in_chord(const Line& line, const Strike& strike, std::size_t index,
-                   std::optional<int> reach_semitones, std::vector<Finding>& findings) {
-  find_one_finger_twice(line, strike, index, findings);
-  find_crossed_in_chord(line, strike, index, findings);
-  find_spans_in_chord(line, strike, index, reach_semitones, findings);
-  find_curl(line, strike, index, findings);
-}
-
-bool neighbours_in_gesture(std::span<const Strike> strikes, std::span<const EventAnalysis> events,
-                           std::size_t index) {
-  return index > 0 && events[index].gesture == events[index - 1].gesture &&
-         strikes[index - 1].is_single_note() && strikes[index].is_single_note();
-}
-
 }  // namespace
 
-std::vector<Finding> watch_list(const Line& line, std::span<const Strike> strikes,
-                                std::span<const EventAnalysis> events,
-                                std::optional<int> reach_semitones) {
-  std::vector<Finding> findings;
-  for (std::size_t index = 0; index < strikes.size(); ++index) {
-    const Strike& strike = strikes[index];
-    if (!strike.is_single_note()) find_in_chord(line, strike, index, reach_semitones, findings);
-    if (!neighbours_in_gesture(strikes, events, index)) continue;
-    const Strike& before = strikes[index - 1];
-    find_span_between(line, before, strike, events[index], reach_semitones, findings);
-    find_finger_moved(line, before, strike, events[index], findings);
-  }
-  find_missing_fingers(line, strikes, findings);
-  find_swing_rates(line, events, findings);
-  put_in_order(findings);
-  return findings;
+void WatchList::find_in_chord(const Strike& strike, std::size_t index) {
+  find_one_finger_twice(line_, strike, index, findings_);
+  find_crossed_in_chord(line_, strike, index, findings_);
+  find_spans_in_chord(line_, strike, index, reach_semitones_, findings_);
+  find_curl(line_, strike, index, findings_);
+}
+
+void WatchList::find_between(const Strike& before, const Strike& strike,
+                             const EventAnalysis& entry) {
+  if (!before.is_single_note() || !strike.is_single_note()) return;
+  find_span_between(line_, before, strike, entry, reach_semitones_, findings_);
+  find_finger_moved(line_, before, strike, entry, findings_);
+}
+
+void WatchList::add(const EventAnalysis& entry, const Strike& strike, const Strike* before) {
+  if (!strike.is_single_note()) find_in_chord(strike, entry.index);
+  if (before != nullptr) find_between(*before, strike, entry);
+  add_to_missing_rows(line_, strike, entry.index, missing_rows_);
+  add_to_fast_bars(line_, entry, fast_bars_);
+}
+
+std::vector<Finding> WatchList::take() {
+  find_missing_fingers(missing_rows_, findings_);
+  find_swing_rates(fast_bars_, findings_);
+  put_in_order(findings_);
+  return std::move(findings_);
 }
 
 void renew_rows(const Line& line, std::span<const EventAnalysis> events,
                 std::vector<Finding>& findings) {
   std::erase_if(findings, [](const Finding& finding) { return finding.rule == kSwingRateRule.id; });
-  find_swing_rates(line, events, findings);
+  std::vector<FastBars> rows;
+  for (const EventAnalysis& entry : events) add_to_fast_bars(line, entry, rows);
+  find_swing_rates(rows, findings);
   put_in_order(findings);
 }
 

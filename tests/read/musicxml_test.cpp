@@ -50,7 +50,8 @@ std::string told(const Score& score) {
           text += " " + std::to_string(finger);
         }
       }
-      text += ": " + std::string(name_of(entry.rotation)) + ", " + entry.reason + "\n";
+      text +=
+          ": " + std::string(name_of(entry.rotation)) + ", " + reason_of(entry, line.hand) + "\n";
     }
   }
   return text;

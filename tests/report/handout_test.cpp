@@ -117,7 +117,7 @@ TEST_CASE("a page holds totals, watch list with sources, reasons, legend and cau
   CHECK(has(page, "<dt id=\"source-missing-finger\">"));
   CHECK(has(page, "<dd>Our convention.</dd>"));
   for (const EventAnalysis& entry : music.analysis.passages[0].lines[0].events) {
-    CHECK(has(page, entry.reason));
+    CHECK(has(page, reason_of(entry, Hand::right)));
   }
   CHECK(has(page, "<h2 id=\"legend\">Legend</h2>"));
   CHECK(has(page, std::string(caution())));

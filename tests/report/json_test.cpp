@@ -110,7 +110,7 @@ void check_event(const Json& json, const Line& line, const EventAnalysis& found)
   check_arm(json, found);
   CHECK(json["rule"] == found.rule);
   CHECK(json["basis"] == name_of(found.basis));
-  CHECK(json["reason"] == found.reason);
+  CHECK(json["reason"] == reason_of(found, line.hand));
 }
 
 void check_totals(const Json& json, const Totals& totals) {

@@ -190,9 +190,10 @@ TEST_CASE("the details give every reason, and only when they are asked for") {
   const Analysis analysis = analyse(score);
   const std::string text = text_of(notation, {.columns = 1000, .detail = true});
   for (const EventAnalysis& found : analysis.passages[0].lines[0].events) {
-    CAPTURE(found.reason);
-    CHECK(has(text, "  " + found.reason + "\n"));
-    CHECK_FALSE(has(text_of(notation, {.columns = 1000}), found.reason));
+    const std::string reason = reason_of(found, Hand::right);
+    CAPTURE(reason);
+    CHECK(has(text, "  " + reason + "\n"));
+    CHECK_FALSE(has(text_of(notation, {.columns = 1000}), reason));
   }
   CHECK(has(text, "\nright hand, bar 1\n"));
   CHECK(has(text, "\nright hand, bar 2\n"));

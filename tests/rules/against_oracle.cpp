@@ -40,8 +40,7 @@ bool agree(const oracle::Verdict& verdict, const EventAnalysis& entry) {
 }
 
 /// A sentence closes with its kind; only a level event is described to the end.
-bool closes_with_kind(const EventAnalysis& entry) {
-  std::string_view reason = entry.reason;
+bool closes_with_kind(const EventAnalysis& entry, std::string_view reason) {
   if (!reason.ends_with('.')) return false;
   reason.remove_suffix(1);
   const std::string_view kind = name_of(entry.rotation);
@@ -49,11 +48,11 @@ bool closes_with_kind(const EventAnalysis& entry) {
   return reason.ends_with(kind);
 }
 
-std::string_view fault_of(const EventAnalysis& entry) {
+std::string_view fault_of(const EventAnalysis& entry, std::string_view reason) {
   const bool undetermined = entry.rotation == Rotation::undetermined;
   if (find_rule(entry.rule) == nullptr) return "a rule that is not in the registry";
   if ((entry.basis == Basis::none) != undetermined) return "a basis that does not fit the kind";
-  if (!closes_with_kind(entry)) return "a reason that does not close with the kind";
+  if (!closes_with_kind(entry, reason)) return "a reason that does not close with the kind";
   return {};
 }
 
@@ -67,14 +66,15 @@ void count(const oracle::Verdict& verdict, Tally& tally) {
   if (verdict.side && undetermined) ++tally.side_after_gap;
 }
 
-std::string difference_at(const oracle::Verdict& verdict, const EventAnalysis& entry) {
+std::string difference_at(const oracle::Verdict& verdict, const EventAnalysis& entry, Hand hand) {
   if (!agree(verdict, entry)) {
     return fmt::format("expected {}\nfound    {}", words_of(verdict), words_of(verdict_in(entry)));
   }
-  const std::string_view fault = fault_of(entry);
+  const std::string reason = reason_of(entry, hand);
+  const std::string_view fault = fault_of(entry, reason);
   if (fault.empty()) return {};
   return fmt::format("{}: rule \"{}\", basis {}, reason \"{}\"\nat {}", fault, entry.rule,
-                     name_of(entry.basis), entry.reason, words_of(verdict));
+                     name_of(entry.basis), reason, words_of(verdict));
 }
 
 }  // namespace
@@ -90,7 +90,7 @@ std::string difference_from_oracle(const Line& line, const LineAnalysis& analysi
   }
   for (std::size_t at = 0; at < verdicts.size(); ++at) {
     count(verdicts[at], tally);
-    const std::string difference = difference_at(verdicts[at], analysis.events[at]);
+    const std::string difference = difference_at(verdicts[at], analysis.events[at], line.hand);
     if (!difference.empty()) return difference + "\nin\n" + notation_of(line);
   }
   return {};

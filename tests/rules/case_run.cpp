@@ -135,7 +135,7 @@ class Comparison {
       if (number == 0 || number > events().size()) {
         fail(row.name + ": there is no such event");
       } else {
-        compare(row.name, row.value, events()[number - 1].reason);
+        compare(row.name, row.value, reason_of(events()[number - 1], result_.line.hand));
       }
     }
   }

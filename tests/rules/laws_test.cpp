@@ -32,8 +32,9 @@ std::string all_of(const EventAnalysis& entry) {
          ", gesture " + std::to_string(entry.gesture) + ": " +
          std::string(name_of(entry.rotation)) + ", " + side + ", prepare " + prepare + ", swings " +
          swings + ", crossing " + std::string(name_of(entry.crossing)) + ", rule " +
-         std::string(entry.rule) + ", " + std::string(name_of(entry.basis)) + ", " + entry.reason +
-         ", carry " + number_of(entry.carry) + ", depth " + number_of(entry.depth) + ", " +
+         std::string(entry.rule) + ", " + std::string(name_of(entry.basis)) + ", " +
+         reason_of(entry, Hand::right) + ", carry " + number_of(entry.carry) + ", depth " +
+         number_of(entry.depth) + ", " +
          (entry.in_out ? std::string(name_of(*entry.in_out)) : "stays") + ", arc " +
          std::to_string(entry.arc) + ", rate " + number_of(entry.swing_rate) + ", full to " +
          number_of(entry.full_swing_tempo);
@@ -79,7 +80,6 @@ std::string with_left_and_right_exchanged(const std::string& text) {
 
 EventAnalysis in_the_other_hand(EventAnalysis entry) {
   entry.prepare = other_way(entry.prepare);
-  entry.reason = with_left_and_right_exchanged(entry.reason);
   if (entry.carry) entry.carry = 0 - *entry.carry;
   return entry;
 }
@@ -129,6 +129,10 @@ TEST_CASE("a passage and its mirror image in the other hand turn alike, left and
     std::vector<EventAnalysis> expected = analysis_of(line).events;
     std::transform(expected.begin(), expected.end(), expected.begin(), in_the_other_hand);
     REQUIRE(all_of(analysis_of(image).events) == all_of(expected));
+    for (const EventAnalysis& entry : expected) {
+      REQUIRE(reason_of(entry, image.hand) ==
+              with_left_and_right_exchanged(reason_of(entry, line.hand)));
+    }
   });
 }
 
