@@ -197,6 +197,8 @@ Side opposite(Side side) noexcept;
 ///     reason_of(entry, Hand::right);   // "1 to 2 steps toward the fifth, so the right forearm
 ///     ..."
 std::string reason_of(const EventAnalysis& entry, Hand hand);
+/// Adds that sentence to a text. Its letters are ASCII, without quotes.
+void add_reason(std::string& out, const EventAnalysis& entry, Hand hand);
 
 /// The words of the reports: "single", "toward fifth", "thumb under", "rule" and so on.
 std::string_view name_of(Rotation rotation) noexcept;

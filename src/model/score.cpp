@@ -72,7 +72,7 @@ std::vector<Finger> written_fingers(const Note& note) {
 
 std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note) {
   std::vector<Finger> fingers = written_fingers(note);
-  if (fingers.empty()) return fingers;
+  if (fingers.empty() || !note.tied) return fingers;
   const int key = midi_number(note.pitch);
   // Where one key stands twice in a chord, only the first of the two is followed.
   const bool followed = note_on_key(line.events[event], key) == &note;

@@ -1,7 +1,9 @@
 #include "fingerturn/report.hpp"
 #include "report/json_text.hpp"
 
+#include <algorithm>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -18,15 +20,10 @@ enum class Layout : std::uint8_t { lines, one_line };
 
 std::string text_or_null(std::string_view text) { return text.empty() ? "null" : json_text(text); }
 
-void add_number(std::string& out, std::int64_t number) {
-  const fmt::format_int digits(number);
-  out.append(digits.data(), digits.size());
-}
-
 void add_word(std::string& out, std::string_view word) {
-  out += '"';
-  out += word;
-  out += '"';
+  const std::size_t begin = out.size();
+  out.resize(begin + word.size() + 2, '"');
+  std::copy(word.begin(), word.end(), out.data() + begin + 1);
 }
 
 void add_word_or_null(std::string& out, std::optional<std::string_view> word) {
@@ -70,8 +67,24 @@ std::optional<std::string_view> crossing_or_none(Crossing crossing) {
   return name_of(crossing);
 }
 
+void add_finger_or_null(std::string& out, std::optional<Finger> finger) {
+  if (finger) {
+    add_number(out, *finger);
+  } else {
+    out += "null";
+  }
+}
+
+void add_fingers(std::string& out, std::span<const Finger> fingers) {
+  bool first = true;
+  for (const Finger finger : fingers) {
+    if (!first) out += ',';
+    add_number(out, finger);
+    first = false;
+  }
+}
+
 void add_note(std::string& out, const Line& line, std::size_t event, const Note& note) {
-  const std::vector<Finger> fingers = fingers_on_key(line, event, note);
   const int midi = midi_number(note.pitch);
   out += R"({"pitch":)";
   add_word(out, to_string(note.pitch));
@@ -80,17 +93,14 @@ void add_note(std::string& out, const Line& line, std::size_t event, const Note&
   out += R"(,"key":)";
   add_word(out, key_colour(midi) == KeyColour::black ? "black" : "white");
   out += R"(,"finger":)";
-  out += fingers.empty() ? "null" : std::to_string(fingers.front());
+  add_finger_or_null(out, note.finger);
   out += R"(,"changes_to":[)";
-  for (std::size_t i = 1; i < fingers.size(); ++i) {
-    if (i > 1) out += ',';
-    add_number(out, fingers[i]);
+  if (note.finger && (note.tied || !note.changes_to.empty())) {
+    const std::vector<Finger> fingers = fingers_on_key(line, event, note);
+    add_fingers(out, std::span(fingers).subspan(1));
   }
   out += R"(],"alternatives":[)";
-  for (std::size_t i = 0; i < note.alternatives.size(); ++i) {
-    if (i > 0) out += ',';
-    add_number(out, note.alternatives[i]);
-  }
+  add_fingers(out, note.alternatives);
   out += R"(],"suggested":)";
   out += note.suggested ? "true}" : "false}";
 }
@@ -157,9 +167,9 @@ void add_found_part(std::string& out, Hand hand, const EventAnalysis& entry) {
   add_word(out, entry.rule);
   out += R"(,"basis":)";
   add_word(out, name_of(entry.basis));
-  out += R"(,"reason":)";
-  add_word(out, reason_of(entry, hand));
-  out += '}';
+  out += R"(,"reason":")";
+  add_reason(out, entry, hand);
+  out += R"("})";
 }
 
 void add_event(std::string& out, const Line& line, const EventAnalysis& entry) {

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdint>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -35,6 +34,16 @@ std::string json_text(std::string_view text) {
 
 std::string json_number(double number) { return dumped(number); }
 
+void add_number(std::string& out, std::int64_t number) {
+  constexpr std::int64_t kLastDigit = 9;
+  if (number >= 0 && number <= kLastDigit) {
+    out += static_cast<char>('0' + number);
+    return;
+  }
+  const fmt::format_int digits(number);
+  out.append(digits.data(), digits.size());
+}
+
 void add_decimal(std::string& out, double number) {
   constexpr double kMostByHand = 1e12;
   if (!(std::abs(number) < kMostByHand)) {
@@ -44,8 +53,7 @@ void add_decimal(std::string& out, double number) {
   const std::int64_t hundredths = std::llround(number * 100);
   const std::int64_t size = std::abs(hundredths);
   if (hundredths < 0) out += '-';
-  const fmt::format_int whole(size / 100);
-  out.append(whole.data(), whole.size());
+  add_number(out, size / 100);
   out += '.';
   out += static_cast<char>('0' + size / 10 % 10);
   if (size % 10 != 0) out += static_cast<char>('0' + size % 10);

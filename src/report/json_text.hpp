@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 
@@ -11,6 +12,9 @@ std::string json_text(std::string_view text);
 
 /// A number, "72.0"; null where it is none.
 std::string json_number(double number);
+
+/// Adds a whole number.
+void add_number(std::string& out, std::int64_t number);
 
 /// Adds a number rounded to two decimals, "12.5" or "-3.0". Written by hand, since every event has
 /// several of them.

@@ -3,6 +3,7 @@
 #include "rules/same_finger.hpp"
 
 #include <algorithm>
+#include <array>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -11,152 +12,176 @@
 namespace fingerturn {
 namespace {
 
+/// A few letters, such as the fingers of a step.
+class Letters {
+ public:
+  Letters& add(std::string_view letters) {
+    std::copy(letters.begin(), letters.end(), letters_.data() + used_);
+    used_ += letters.size();
+    return *this;
+  }
+  Letters& add(const OuterFingers& fingers) {
+    add(fingers.lowest);
+    if (fingers.lowest == fingers.highest) return *this;
+    letters_[used_++] = '-';
+    return add(fingers.highest);
+  }
+  [[nodiscard]] std::string_view text() const { return {letters_.data(), used_}; }
+
+ private:
+  Letters& add(Finger finger) {
+    letters_[used_++] = static_cast<char>('0' + finger);
+    return *this;
+  }
+
+  std::array<char, 64> letters_;
+  std::size_t used_ = 0;
+};
+
 /// An event and the hand that plays it.
 struct Told {
   const EventAnalysis& event;
   Hand hand;
 
   [[nodiscard]] const Reason& reason() const { return event.reason; }
-  [[nodiscard]] Direction play() const { return direction_of(hand, *event.side); }
+  [[nodiscard]] bool plays_right() const {
+    return direction_of(hand, *event.side) == Direction::right;
+  }
+  [[nodiscard]] bool toward_fifth() const { return event.side == Side::toward_fifth; }
 };
 
-std::string name_of(const OuterFingers& fingers) {
-  std::string name(1, static_cast<char>('0' + fingers.lowest));
-  if (fingers.lowest != fingers.highest) {
-    name += '-';
-    name += static_cast<char>('0' + fingers.highest);
-  }
-  return name;
-}
-
-/// The parts in one text. Sentences are made by the million, so each is allocated once.
-std::string joined(std::initializer_list<std::string_view> parts) {
-  std::size_t length = 0;
-  for (const std::string_view part : parts) length += part.size();
-  std::string text(length, ' ');
-  char* end = text.data();
-  for (const std::string_view part : parts) end = std::copy(part.begin(), part.end(), end);
-  return text;
-}
-
-std::string_view hand_word(Hand hand) { return hand == Hand::right ? "right" : "left"; }
-
-std::string_view side_words(Side side) {
-  return side == Side::toward_fifth ? "toward the fifth" : "toward the thumb";
-}
-
-std::string_view turn_word(const Told& told) { return fingerturn::name_of(told.play()); }
-
-/// "the thumb" or "the fifth finger", whichever strikes.
-std::string_view outer_finger_words(const OuterFingers& fingers) {
-  return fingers.lowest == kThumb ? "the thumb" : "the fifth finger";
+void add(std::string& out, std::initializer_list<std::string_view> parts) {
+  for (const std::string_view part : parts) out += part;
 }
 
 /// "3 to 1", or where the finger was changed "4 changed to 3 on the held key, and 3 to 1".
-std::string step_words(const Reason& reason) {
-  const std::string before = name_of(reason.before);
-  const std::string now = name_of(reason.now);
-  if (reason.struck_by == reason.before) return joined({before, " to ", now});
-  return joined({name_of(reason.struck_by), " changed to ", before, " on the held key, and ",
-                 before, " to ", now});
+Letters step_words(const Reason& reason) {
+  Letters words;
+  if (reason.struck_by != reason.before) {
+    words.add(reason.struck_by).add(" changed to ").add(reason.before);
+    words.add(" on the held key, and ");
+  }
+  return words.add(reason.before).add(" to ").add(reason.now);
 }
 
-std::string crossing_words(Crossing crossing, const OuterFingers& now) {
-  switch (crossing) {
+/// Says it of the thumb or the fifth finger, whichever strikes.
+std::string_view outer_finger_plays(const Told& told) {
+  const bool thumb = told.reason().now.lowest == kThumb;
+  if (told.toward_fifth()) {
+    return thumb ? "the thumb plays toward the fifth" : "the fifth finger plays toward the fifth";
+  }
+  return thumb ? "the thumb plays toward the thumb" : "the fifth finger plays toward the thumb";
+}
+
+Letters crossing_words(const Told& told) {
+  Letters words;
+  switch (told.event.crossing) {
     case Crossing::none:
       break;
     case Crossing::thumb_under:
-      return ", the thumb passing under,";
+      return words.add(", the thumb passing under,");
     case Crossing::finger_over_thumb:
-      return joined({", ", name_of(now), " passing over the thumb,"});
+      return words.add(", ").add(told.reason().now).add(" passing over the thumb,");
     case Crossing::finger_crossing:
-      return ", the fingers crossing,";
+      return words.add(", the fingers crossing,");
   }
-  return ",";
+  return words.add(",");
 }
 
 std::string_view middle_words(const Reason& reason) {
   return reason.single_notes ? "" : " by the middle of the fingers";
 }
 
-/// "the right forearm swings left first, then turns right".
-std::string back_and_forth(const Told& told) {
-  return joined({"the ", hand_word(told.hand), " forearm swings ",
-                 fingerturn::name_of(opposite(told.play())), " first, then turns ",
-                 turn_word(told)});
+std::string_view turn_words(const Told& told) {
+  if (told.hand == Hand::right) {
+    return told.plays_right() ? " so the right forearm turns right"
+                              : " so the right forearm turns left";
+  }
+  return told.plays_right() ? " so the left forearm turns right"
+                            : " so the left forearm turns left";
+}
+
+std::string_view back_and_forth(const Told& told) {
+  if (told.hand == Hand::right) {
+    return told.plays_right() ? "the right forearm swings left first, then turns right"
+                              : "the right forearm swings right first, then turns left";
+  }
+  return told.plays_right() ? "the left forearm swings left first, then turns right"
+                            : "the left forearm swings right first, then turns left";
 }
 
 std::string_view step_verdict(Rotation rotation) {
   switch (rotation) {
     case Rotation::single_rotation:
-      return "the side changes: single.";
+      return "; the side changes: single.";
     case Rotation::double_rotation:
-      return "the side stays, so the forearm swings back first: double.";
+      return "; the side stays, so the forearm swings back first: double.";
     case Rotation::preparatory:
     case Rotation::level:
     case Rotation::undetermined:
       break;
   }
-  return "the side before is not known, so neither is the kind: undetermined.";
+  return "; the side before is not known, so neither is the kind: undetermined.";
 }
 
-std::string level(std::string_view what) {
-  return joined({what, " played level: both sides of the hand go down as one, without a turn."});
+void add_level(std::string& out, std::string_view what) {
+  add(out, {what, " played level: both sides of the hand go down as one, without a turn."});
 }
 
-std::string finger_missing(const Reason& reason) {
-  return reason.single_notes ? "The finger is missing: undetermined."
+void add_missing(std::string& out, const Reason& reason) {
+  out += reason.single_notes ? "The finger is missing: undetermined."
                              : "A finger of the double note is missing: undetermined.";
 }
 
-std::string first_alone(const Told& told) {
+void add_first_alone(std::string& out, const Told& told) {
   constexpr std::string_view kAlone = "First of its gesture, with no known step to follow: ";
-  const OuterFingers& fingers = told.reason().now;
   if (!told.event.side) {
-    return joined({kAlone, name_of(fingers), " has no side of its own: preparatory."});
+    const Letters finger = Letters().add(told.reason().now);
+    add(out, {kAlone, finger.text(), " has no side of its own: preparatory."});
+    return;
   }
-  return joined({kAlone, outer_finger_words(fingers), " plays ", side_words(*told.event.side),
-                 ", so ", back_and_forth(told), ": preparatory."});
+  add(out, {kAlone, outer_finger_plays(told), ", so ", back_and_forth(told), ": preparatory."});
 }
 
-std::string first(const Told& told) {
-  return joined({"First of its gesture: ", step_words(told.reason()), " will step ",
-                 side_words(opposite(*told.event.side)), middle_words(told.reason()), ", so ",
-                 back_and_forth(told), ": preparatory."});
+void add_first(std::string& out, const Told& told) {
+  const Letters step = step_words(told.reason());
+  add(out, {"First of its gesture: ", step.text(),
+            told.toward_fifth() ? " will step toward the thumb" : " will step toward the fifth",
+            middle_words(told.reason()), ", so ", back_and_forth(told), ": preparatory."});
 }
 
-std::string after_missing(const Told& told) {
+void add_after_missing(std::string& out, const Told& told) {
   if (!told.event.side) {
-    return "The finger before is missing, so the step is not known: undetermined.";
+    out += "The finger before is missing, so the step is not known: undetermined.";
+    return;
   }
-  return joined({"The finger before is missing; ", outer_finger_words(told.reason().now), " plays ",
-                 side_words(*told.event.side), " all the same, so the ", hand_word(told.hand),
-                 " forearm turns ", turn_word(told), ", but the kind is not known: undetermined."});
+  add(out, {"The finger before is missing; ", outer_finger_plays(told), " all the same,",
+            turn_words(told), ", but the kind is not known: undetermined."});
 }
 
-/// "3 again on the same key keeps the side".
-std::string same_finger_words(const Reason& reason) {
-  if (!reason.single_notes) {
-    return joined({step_words(reason), " keeps the middle of the fingers and the side"});
-  }
-  return joined({name_of(reason.now), " again on ",
-                 reason.same_key ? "the same key keeps the side"
-                                 : "another key, where the arm carries it, keeps the side"});
-}
-
-std::string same_finger(const Told& told) {
-  const std::string opening = same_finger_words(told.reason());
-  if (!told.event.side) {
-    return joined({opening, ", which is not known, and needs a swing of its own: double."});
-  }
-  return joined({opening, ": ", back_and_forth(told), ": double."});
-}
-
-std::string step(const Told& told) {
+void add_same_finger(std::string& out, const Told& told) {
   const Reason& reason = told.reason();
-  return joined({step_words(reason), " steps ", side_words(*told.event.side), middle_words(reason),
-                 crossing_words(told.event.crossing, reason.now), " so the ", hand_word(told.hand),
-                 " forearm turns ", turn_word(told), "; ", step_verdict(told.event.rotation)});
+  if (!reason.single_notes) {
+    add(out, {step_words(reason).text(), " keeps the middle of the fingers and the side"});
+  } else {
+    add(out, {Letters().add(reason.now).text(),
+              reason.same_key ? " again on the same key keeps the side"
+                              : " again on another key, where the arm carries it, keeps the side"});
+  }
+  if (!told.event.side) {
+    out += ", which is not known, and needs a swing of its own: double.";
+  } else {
+    add(out, {": ", back_and_forth(told), ": double."});
+  }
+}
+
+void add_step(std::string& out, const Told& told) {
+  const Letters step = step_words(told.reason());
+  const Letters crossing = crossing_words(told);
+  add(out,
+      {step.text(), told.toward_fifth() ? " steps toward the fifth" : " steps toward the thumb",
+       middle_words(told.reason()), crossing.text(), turn_words(told),
+       step_verdict(told.event.rotation)});
 }
 
 }  // namespace
@@ -174,27 +199,33 @@ Reason reason_in(Reason::Form form, const Strike& from, const Strike& to) noexce
           to.arrival};
 }
 
-std::string reason_of(const EventAnalysis& entry, Hand hand) {
+void add_reason(std::string& out, const EventAnalysis& entry, Hand hand) {
   const Told told{entry, hand};
   switch (entry.reason.form) {
     case Reason::Form::level_pair:
-      return level("1 and 5 together are");
+      return add_level(out, "1 and 5 together are");
     case Reason::Form::level_chord:
-      return level("A chord of three or more notes is");
+      return add_level(out, "A chord of three or more notes is");
     case Reason::Form::first_alone:
-      return first_alone(told);
+      return add_first_alone(out, told);
     case Reason::Form::first:
-      return first(told);
+      return add_first(out, told);
     case Reason::Form::after_missing:
-      return after_missing(told);
+      return add_after_missing(out, told);
     case Reason::Form::same_finger:
-      return same_finger(told);
+      return add_same_finger(out, told);
     case Reason::Form::step:
-      return step(told);
+      return add_step(out, told);
     case Reason::Form::finger_missing:
       break;
   }
-  return finger_missing(entry.reason);
+  add_missing(out, entry.reason);
+}
+
+std::string reason_of(const EventAnalysis& entry, Hand hand) {
+  std::string reason;
+  add_reason(reason, entry, hand);
+  return reason;
 }
 
 }  // namespace fingerturn
