@@ -25,7 +25,7 @@ struct Phrase {
   ScaleKind kind;
 };
 
-constexpr std::array<Phrase, 16> kPhrases{{
+constexpr std::array<Phrase, 18> kPhrases{{
     {"major", ScaleKind::major},
     {"major scale", ScaleKind::major},
     {"minor", ScaleKind::natural_minor},
@@ -40,8 +40,23 @@ constexpr std::array<Phrase, 16> kPhrases{{
     {"chromatic scale", ScaleKind::chromatic},
     {"major arpeggio", ScaleKind::major_arpeggio},
     {"minor arpeggio", ScaleKind::minor_arpeggio},
+    {"dominant seventh", ScaleKind::dominant_seventh},
     {"dominant seventh arpeggio", ScaleKind::dominant_seventh},
+    {"diminished seventh", ScaleKind::diminished_seventh},
     {"diminished seventh arpeggio", ScaleKind::diminished_seventh},
+}};
+
+/// What says too little to be taken, and what is most likely meant.
+constexpr std::array<Phrase, 9> kIncomplete{{
+    {"", ScaleKind::major},
+    {"scale", ScaleKind::major},
+    {"harmonic", ScaleKind::harmonic_minor},
+    {"melodic", ScaleKind::melodic_minor},
+    {"arpeggio", ScaleKind::major_arpeggio},
+    {"seventh", ScaleKind::dominant_seventh},
+    {"seventh arpeggio", ScaleKind::dominant_seventh},
+    {"diminished", ScaleKind::diminished_seventh},
+    {"diminished arpeggio", ScaleKind::diminished_seventh},
 }};
 
 /// Shorter or other words for the same.
@@ -109,16 +124,18 @@ std::optional<int> take_tonic(Words& words) {
   return fifths_of(*step, *alter);
 }
 
-std::optional<ScaleKind> kind_of(Words words) {
+std::string full_words(Words words) {
   for (std::string& word : words) {
     for (const Synonym& synonym : kSynonyms) {
       if (word == synonym.typed) word = synonym.meant;
     }
   }
-  std::string text = joined(words);
-  if (text == "dominant seventh" || text == "diminished seventh") text += " arpeggio";
-  for (const Phrase& phrase : kPhrases) {
-    if (text == phrase.words) return phrase.kind;
+  return joined(words);
+}
+
+std::optional<ScaleKind> kind_among(std::span<const Phrase> phrases, std::string_view words) {
+  for (const Phrase& phrase : phrases) {
+    if (words == phrase.words) return phrase.kind;
   }
   return std::nullopt;
 }
@@ -154,6 +171,14 @@ std::optional<ScaleName> nearest_name(const std::string& typed) {
   if (nearest.empty()) return std::nullopt;
   const auto found = std::find(candidates.begin(), candidates.end(), nearest);
   return names[static_cast<std::size_t>(found - candidates.begin())];
+}
+
+/// What is meant where the words after the tonic are no kind.
+std::optional<ScaleName> meant_by(int tonic, const std::string& said) {
+  if (const std::optional<ScaleKind> kind = kind_among(kIncomplete, said)) {
+    return usual_spelling({tonic, *kind});
+  }
+  return nearest_name(joined(words_of(spoken_note(tonic))) + ' ' + said);
 }
 
 /// The text in quotes, fit for a message.
@@ -195,12 +220,9 @@ ReadScaleName read_scale_name(std::string_view text) {
   const std::string typed = joined(words);
   const std::optional<int> tonic = take_tonic(words);
   if (!tonic) return refused(text, nearest_name(typed));
-  if (words.empty()) return refused(text, usual_spelling({*tonic, ScaleKind::major}));
-  const std::optional<ScaleKind> kind = kind_of(words);
-  if (!kind) {
-    const std::string tonic_words = joined(words_of(spoken_note(*tonic)));
-    return refused(text, nearest_name(tonic_words + ' ' + joined(words)));
-  }
+  const std::string said = full_words(words);
+  const std::optional<ScaleKind> kind = kind_among(kPhrases, said);
+  if (!kind) return refused(text, meant_by(*tonic, said));
   const ScaleName name{*tonic, *kind};
   if (!is_usual(name)) return refused(text, usual_spelling(name));
   return {name, {}};

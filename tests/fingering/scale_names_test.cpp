@@ -81,7 +81,13 @@ TEST_CASE("scale names: what is meant by one that is wrong", "[fingering][scales
     std::string_view typed;
     std::string_view meant;
   };
-  constexpr std::array<Row, 16> kRows{{
+  constexpr std::array<Row, 22> kRows{{
+      {"C scale", "C major"},
+      {"G# scale", "A-flat major"},
+      {"C arpeggio", "C major arpeggio"},
+      {"G 7", "G dominant seventh arpeggio"},
+      {"B dim", "B diminished seventh arpeggio"},
+      {"F# harmonic", "F-sharp harmonic minor"},
       {"Bb majr", "B-flat major"},
       {"c shap major", "C-sharp major"},
       {"E flt major", "E-flat major"},
