@@ -216,7 +216,7 @@ CLI::App* add_scale(CLI::App& program, ScaleCommandOptions& options) {
       ->type_name("");
   command->add_flag("--list", options.list, "List all names instead");
   add_hand(*command, options.scale.hand,
-           "Write this hand only; in both the left plays an octave below the right");
+           "Write this hand only; else both, the left an octave below the right");
   command->add_option("--octaves", options.scale.octaves, "How many octaves, 1 if not given")
       ->check(number_from(1, kMostScaleOctaves))
       ->type_name("N");
@@ -229,8 +229,9 @@ CLI::App* add_scale(CLI::App& program, ScaleCommandOptions& options) {
             throw CLI::ValidationError("--from",
                                        "expected a pitch as in Bb2, found \"" + text + "\"");
           },
-          "Begin with this pitch, as in Bb2, the right hand where both play; a middle one if not "
-          "given")
+          "Begin with this pitch, as in Bb2; where both hands play, the right hand's first. A "
+          "middle "
+          "one if not given")
       ->type_name("PITCH");
   const auto turn = [&options](ScaleDirection direction) {
     return [&options, direction] { options.scale.direction = direction; };

@@ -7,6 +7,8 @@
 
 #include <string_view>
 
+#include <fmt/format.h>
+
 namespace fingerturn::cli {
 namespace {
 
@@ -37,12 +39,6 @@ std::string comment(std::string_view sentence) {
   return text;
 }
 
-std::string name_of(const std::vector<std::string>& words) {
-  std::string name;
-  for (const std::string& word : words) name += (name.empty() ? "" : " ") + word;
-  return name;
-}
-
 ExitStatus list(const std::string& path) {
   std::string text;
   for (const std::string& name : handbook_scale_names()) text += name + '\n';
@@ -56,7 +52,8 @@ ExitStatus scale(const ScaleCommandOptions& options) {
   if (options.name_words.empty()) {
     return refuse("name a scale, as in \"B-flat major\"; fingerturn scale --list lists them");
   }
-  const ScaleResult result = handbook_scale(name_of(options.name_words), options.scale);
+  const ScaleResult result =
+      handbook_scale(fmt::format("{}", fmt::join(options.name_words, " ")), options.scale);
   if (!result.ok()) return refuse(result.problem);
   std::string text;
   for (const std::string& remark : result.score.passages.front().remarks) text += comment(remark);

@@ -1,6 +1,7 @@
 #include "fingering/line_of_fifths.hpp"
 
 #include <array>
+#include <cstddef>
 #include <string_view>
 
 namespace fingerturn {
@@ -26,11 +27,9 @@ Division divided(int number, int by) {
   return {(number - remainder) / by, remainder};
 }
 
-std::string_view accidental_words(int alter) {
-  constexpr std::array<std::string_view, 5> kWords{"-double-flat", "-flat", "", "-sharp",
-                                                   "-double-sharp"};
-  return kWords.at(static_cast<std::size_t>(alter + 2));
-}
+constexpr std::array<std::string_view, 5> kAccidentals{"-double-flat", "-flat", "", "-sharp",
+                                                       "-double-sharp"};
+constexpr std::size_t kNoAccidental = 2;
 
 }  // namespace
 
@@ -52,7 +51,8 @@ int semitones_above_c(int fifths) noexcept {
 
 std::string spoken_note(int fifths) {
   const Pitch pitch = pitch_at(fifths, 0);
-  return to_string(pitch).substr(0, 1) + std::string(accidental_words(pitch.alter));
+  const std::size_t accidental = kNoAccidental + static_cast<std::size_t>(pitch.alter);
+  return to_string(pitch).substr(0, 1) + std::string(kAccidentals.at(accidental));
 }
 
 }  // namespace fingerturn

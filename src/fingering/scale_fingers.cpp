@@ -47,8 +47,8 @@ constexpr Mask kinds(std::initializer_list<ScaleKind> list) {
 
 /// Fingers of some kinds on some tonics. A melodic minor scale is meant as it rises.
 struct Row {
-  Mask kinds;
-  Mask tonics;
+  Mask kinds = 0;
+  Mask tonics = 0;
   HandFingers right;
   HandFingers left;
 };

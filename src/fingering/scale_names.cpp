@@ -87,11 +87,7 @@ Words words_of(std::string_view text) {
   return words;
 }
 
-std::string joined(std::span<const std::string> words) {
-  std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : " ") + word;
-  return text;
-}
+std::string joined(const Words& words) { return fmt::format("{}", fmt::join(words, " ")); }
 
 std::optional<int> alter_of_word(std::string_view word) {
   if (word == "flat") return -1;
@@ -194,7 +190,7 @@ std::string quoted(std::string_view text) {
 ReadScaleName refused(std::string_view text, std::optional<ScaleName> meant) {
   const std::string cure =
       meant ? fmt::format("did you mean \"{}\"?", to_string(*meant))
-            : "a name is a note and a kind, as in \"B-flat major\" or \"C harmonic minor\"";
+            : R"(a name is a note and a kind, as in "B-flat major" or "C harmonic minor")";
   return {std::nullopt, fmt::format("there is no scale {}; {}", quoted(text), cure)};
 }
 
