@@ -199,8 +199,8 @@ CLI::App* add_finger(CLI::App& program, AnnotateOptions& options) {
       ->check(number_from(1, static_cast<int>(kMostFingerings)))
       ->type_name("N");
   command->footer(
-      "Fingers that are given stay; what is filled in is marked with ?. It is a way to play, not\n"
-      "the right one (docs/fingering.md).\n"
+      "Fingers that are given stay; what is filled in is marked with ?. It is a way\n"
+      "to play, not the right one (docs/fingering.md).\n"
       "  echo 'C4 D E F G A B C' | fingerturn finger - --format passage");
   return command;
 }

@@ -29,7 +29,7 @@ Division divided(int number, int by) {
 
 constexpr std::array<std::string_view, 5> kAccidentals{"-double-flat", "-flat", "", "-sharp",
                                                        "-double-sharp"};
-constexpr std::size_t kNoAccidental = 2;
+constexpr int kNoAccidental = 2;
 
 }  // namespace
 
@@ -51,8 +51,9 @@ int semitones_above_c(int fifths) noexcept {
 
 std::string spoken_note(int fifths) {
   const Pitch pitch = pitch_at(fifths, 0);
-  const std::size_t accidental = kNoAccidental + static_cast<std::size_t>(pitch.alter);
-  return to_string(pitch).substr(0, 1) + std::string(kAccidentals.at(accidental));
+  const int accidental = kNoAccidental + pitch.alter;
+  return to_string(pitch).substr(0, 1) +
+         std::string(kAccidentals.at(static_cast<std::size_t>(accidental)));
 }
 
 }  // namespace fingerturn
