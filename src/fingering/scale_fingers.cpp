@@ -10,16 +10,15 @@
 
 /// Source of every row, from memory and not compared with the books: C.-L. Hanon, The Virtuoso
 /// Pianist (1873), nos. 39 (scales), 40 (chromatic scale) and 41 (arpeggios of triads); J. F.
-/// Cooke, Mastering the Scales and Arpeggios (1913), which alone has the sevenths. Where handbooks
-/// differ a row holds one fingering and names the other.
+/// Cooke, Mastering the Scales and Arpeggios (1913), for the sevenths. Where handbooks differ a row
+/// holds one fingering and names the other.
 namespace fingerturn {
 namespace {
 
 /// What one hand takes.
 struct HandFingers {
-  /// Of an octave from the tonic up, which goes on from octave to octave. After a blank, where it
-  /// is another one, the finger at the end where the fifth would lie: of the highest note in the
-  /// right hand, of the lowest in the left.
+  /// Of an octave from the tonic up, the same in every octave. A finger after a blank is that of
+  /// the highest note in the right hand and of the lowest in the left, where it is another one.
   std::string_view fingers;
   std::string_view others = {};  ///< what other handbooks have
 };

@@ -17,8 +17,11 @@ source "$here/../npm/package.bash"
 fetch() {
   local work
   work="$(mktemp -d "$folder/fetching.XXXXXX")"
-  unpack_package "$package" "$work" && (cd "$work/package/browser" &&
-    sha256sum --check --strict --quiet "$here/tonal.sha256") || { rm -r "$work"; return 1; }
+  if ! { unpack_package "$package" "$work" && (cd "$work/package/browser" &&
+    sha256sum --check --strict --quiet "$here/tonal.sha256"); }; then
+    rm -r "$work"
+    return 1
+  fi
   mv "$work/package/browser/tonal.min.js" "$folder"
   rm -r "$work"
 }

