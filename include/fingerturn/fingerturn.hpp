@@ -18,6 +18,7 @@
 #include "fingerturn/read.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
+#include "fingerturn/scale.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
 #include "fingerturn/version.hpp"

@@ -30,7 +30,7 @@ std::string footer() {
 std::string failure_message(const CLI::App* program, const CLI::Error& problem) {
   const bool no_command =
       problem.get_name() == "RequiredError" && program->get_subcommands().empty();
-  const std::string what = no_command ? "name a command, annotate, finger, check or explain"
+  const std::string what = no_command ? "name a command, annotate, finger, scale, check or explain"
                                       : std::string(problem.what());
   return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
 }
@@ -46,10 +46,12 @@ ExitStatus run(int count, char** words) {
   program.require_subcommand(1);
   AnnotateOptions annotate_options;
   AnnotateOptions finger_options;
+  ScaleCommandOptions scale_options;
   CheckOptions check_options;
   ExplainOptions explain_options;
   const CLI::App* annotate_command = add_annotate(program, annotate_options);
   const CLI::App* finger_command = add_finger(program, finger_options);
+  const CLI::App* scale_command = add_scale(program, scale_options);
   const CLI::App* check_command = add_check(program, check_options);
   add_explain(program, explain_options);
   try {
@@ -59,6 +61,7 @@ ExitStatus run(int count, char** words) {
   }
   if (annotate_command->parsed()) return annotate(annotate_options);
   if (finger_command->parsed()) return annotate(finger_options);
+  if (scale_command->parsed()) return scale(scale_options);
   if (check_command->parsed()) return check(check_options);
   return explain(explain_options);
 }

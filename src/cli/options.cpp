@@ -199,9 +199,52 @@ CLI::App* add_finger(CLI::App& program, AnnotateOptions& options) {
       ->check(number_from(1, static_cast<int>(kMostFingerings)))
       ->type_name("N");
   command->footer(
-      "Fingers that are given stay; what is filled in is marked with ?. It is a way to play, not\n"
-      "the right one (docs/fingering.md).\n"
+      "Fingers that are given stay; what is filled in is marked with ?. It is a way\n"
+      "to play, not the right one (docs/fingering.md).\n"
       "  echo 'C4 D E F G A B C' | fingerturn finger - --format passage");
+  return command;
+}
+
+CLI::App* add_scale(CLI::App& program, ScaleCommandOptions& options) {
+  CLI::App* command = program.add_subcommand(
+      "scale", "Write a scale or arpeggio with the fingers of the handbooks, as a passage");
+  command->group("Commands");
+  command
+      ->add_option("NAME", options.name_words,
+                   "The scale, as in \"B-flat major\", \"F# harmonic minor\", \"C chromatic\", "
+                   "\"Eb major arpeggio\", \"G dominant seventh\"; plain minor is natural minor")
+      ->type_name("");
+  command->add_flag("--list", options.list, "List all names instead");
+  add_hand(*command, options.scale.hand,
+           "Write this hand only; else both, the left an octave below the right");
+  command->add_option("--octaves", options.scale.octaves, "How many octaves, 1 if not given")
+      ->check(number_from(1, kMostScaleOctaves))
+      ->type_name("N");
+  command
+      ->add_option_function<std::string>(
+          "--from",
+          [&options](const std::string& text) {
+            options.scale.from = parse_pitch(text);
+            if (options.scale.from) return;
+            throw CLI::ValidationError("--from",
+                                       "expected a pitch as in Bb2, found \"" + text + "\"");
+          },
+          "Begin with this pitch, as in Bb2; where both hands play, the right hand's first. A "
+          "middle "
+          "one if not given")
+      ->type_name("PITCH");
+  const auto turn = [&options](ScaleDirection direction) {
+    return [&options, direction] { options.scale.direction = direction; };
+  };
+  CLI::Option* down = command->add_flag_callback("--down", turn(ScaleDirection::down),
+                                                 "Write it falling instead of rising");
+  command->add_flag_callback("--both", turn(ScaleDirection::up_and_down), "Write it up and down")
+      ->excludes(down);
+  command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
+      ->type_name("FILE");
+  command->footer(
+      "What it writes is a passage that the other commands read (docs/notation.md):\n"
+      "  fingerturn scale \"B-flat major\" --hand left | fingerturn annotate -");
   return command;
 }
 

