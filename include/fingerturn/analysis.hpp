@@ -137,6 +137,9 @@ struct LineAnalysis {
   std::vector<EventAnalysis> events;
   std::vector<Finding> watch;  ///< in the order of the events
   Totals totals;
+  /// How difficult a model finds the fingering (`with_difficulties`), 0 or above; none where that
+  /// was not asked for or a finger is missing.
+  std::optional<double> difficulty;
 };
 
 /// Two events struck together of which one is single and the other double.

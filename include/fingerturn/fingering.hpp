@@ -1,5 +1,6 @@
 #pragma once
 
+#include "fingerturn/analysis.hpp"
 #include "fingerturn/score.hpp"
 
 #include <cstddef>
@@ -49,6 +50,17 @@ Line with_fingering(Line line, const LineFingering& fingering);
 
 /// The score with its easiest fingering.
 Score with_suggestions(Score score, const FingeringOptions& options = {}) noexcept;
+
+/// How difficult the model finds a line with all its fingers, as `suggest` counts it; none where the
+/// finger of a struck note is missing.
+///
+///     difficulty_of(read.score.passages[0].lines[0]);   // 12.25
+std::optional<double> difficulty_of(const Line& line,
+                                    std::optional<int> reach_semitones = std::nullopt) noexcept;
+
+/// The analysis with the difficulty of each hand, for the reach that the analysis was made for.
+/// Where the analysis is of some bars, it is that of these bars by themselves.
+Analysis with_difficulties(Analysis analysis, const Score& score) noexcept;
 
 /// A part of the difficulty: its name, what it counts, where that comes from, and how much one of
 /// it weighs.

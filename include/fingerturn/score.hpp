@@ -58,6 +58,8 @@ struct Event {
   [[nodiscard]] bool is_rest() const noexcept { return notes.empty(); }
   /// The notes that are struck here: those that are not merely held.
   [[nodiscard]] std::size_t struck_count() const noexcept;
+  /// Whether every note that is struck here has a finger.
+  [[nodiscard]] bool is_fingered() const noexcept;
 
   friend bool operator==(const Event& left, const Event& right) noexcept;
 };
@@ -165,10 +167,14 @@ struct BarRange {
   }
 };
 
+/// The numbers of the bars of a passage in which a hand has an event, rising.
+std::vector<std::int32_t> bars_of(const Passage& passage);
+
 /// The score with only the line of one hand in each passage.
 Score only_hand(Score score, Hand hand);
 /// The score with only the events of these bars, its onsets counted from the first of them. A tied
-/// continuation whose beginning is left out becomes a note to strike.
+/// continuation whose beginning is left out becomes a note to strike, with the finger that was on
+/// its key.
 Score only_bars(Score score, BarRange bars);
 
 std::string to_string(Hand hand);

@@ -3,6 +3,7 @@
 #include "cli/finger.hpp"
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
+#include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
 
 #include <algorithm>
@@ -69,7 +70,9 @@ Analysis analysis_of(const std::string& name, const Score& score, const Annotate
   if (!has_event(analysis) && (options.bars || options.hand)) {
     say(name + ": nothing is played in the part that was chosen");
   }
-  return analysis;
+  // The other forms do not tell it, and it would slow down those who do not ask for it.
+  const bool is_json = options.format == Format::json || options.format == Format::jsonl;
+  return options.suggest && is_json ? with_difficulties(std::move(analysis), score) : analysis;
 }
 
 }  // namespace fingerturn::cli

@@ -45,6 +45,11 @@ std::size_t Event::struck_count() const noexcept {
       std::count_if(notes.begin(), notes.end(), [](const Note& note) { return !note.held; }));
 }
 
+bool Event::is_fingered() const noexcept {
+  return std::all_of(notes.begin(), notes.end(),
+                     [](const Note& note) { return note.held || note.finger; });
+}
+
 double Tempo::quarters_per_minute() const noexcept { return per_minute * 4 * to_double(beat_unit); }
 
 bool is_plausible(const Meter& meter) noexcept {

@@ -223,6 +223,8 @@ void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, 
   }
   out += fmt::format(R"(],{}"totals":)", line_break(layout, 5));
   add_totals(out, analysis.totals);
+  out += fmt::format(R"(,{}"difficulty":)", line_break(layout, 5));
+  add_decimal_or_null(out, analysis.difficulty);
   out += fmt::format(R"(,{}"watch":[)", line_break(layout, 5));
   add_watch_list(out, line, analysis, layout);
   out += "]}";

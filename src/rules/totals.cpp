@@ -25,11 +25,6 @@ std::size_t& count_of(Totals& totals, Rotation rotation) {
   return totals.undetermined;
 }
 
-bool is_fingered(const Event& event) {
-  return std::all_of(event.notes.begin(), event.notes.end(),
-                     [](const Note& note) { return note.held || note.finger; });
-}
-
 }  // namespace
 
 void Count::add(const EventAnalysis& event, bool fingered) noexcept {
@@ -58,7 +53,7 @@ Totals Count::totals() const noexcept {
 
 Totals totals_of(const Line& line, std::span<const EventAnalysis> events) noexcept {
   Count count;
-  for (const EventAnalysis& event : events) count.add(event, is_fingered(line.events[event.event]));
+  for (const EventAnalysis& event : events) count.add(event, line.events[event.event].is_fingered());
   return count.totals();
 }
 

@@ -28,12 +28,24 @@ run finger gaps.passage --format json
 is "$(jq -c '[.passages[].hands[].events[].notes[].finger]' out)" '[1,2,3,1,2,3,4,5]'
 is "$(jq -c '[.passages[].hands[].events[].notes[].suggested]' out)" \
   '[true,true,false,true,true,true,true,true]'
+is "$(jq -c '[.passages[].hands[].difficulty | type]' out)" '["number"]'
 cp out finger.json
 run annotate --suggest gaps.passage --format json
 same_files out finger.json
 run annotate gaps.passage --format json
+is "$(jq -c '[.passages[].hands[].difficulty]' out)" '[null]'
 is "$(jq -c '[.passages[].hands[].events[].notes[].finger]' out)" \
   '[null,null,3,null,null,null,null,null]'
+
+# How difficult it is, also of a passage without gaps, of some bars by themselves, and in JSONL.
+is "$(jq -r '.passages[0].hands[0].difficulty * 10 | round / 10' finger.json)" \
+  "$(jq -r '.passages[0].remarks[0] | capture("Difficulty (?<d>[0-9.]+)").d' finger.json)"
+run finger complete.passage --format jsonl
+is "$(jq '.passages[0].hands[0].difficulty' out)" "$(jq '.passages[0].hands[0].difficulty' finger.json)"
+run finger - --bars 2 --format json <<<'C4:1 D:2 | G:1 F:5 | E:4 F:5'
+run_difficulty="$(jq '.passages[0].hands[0].difficulty' out)"
+run finger - --format json <<<'G4:1 F:5'
+is "$run_difficulty" "$(jq '.passages[0].hands[0].difficulty' out)"
 
 # Alternatives: in order, each different, each with its turns.
 run finger gaps.passage --alternatives 3 --format json

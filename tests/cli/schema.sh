@@ -37,7 +37,7 @@ reach: 15
 RH: 1/16 C5:1 D:2 E:3 F:1 C:1 C6:2
 LH: 1/16 C3:5 G:1 C:5 G:1 C:5 C:5
 END
-"$FINGERTURN" annotate --format json rich.passage >valid/rich.json 2>err
+"$FINGERTURN" finger --format json rich.passage >valid/rich.json 2>err
 is "$(jq -c '.passages[0] | [(.together.kinds_differ | length > 0), (.hands[0].watch | length > 0),
   .reach, (.full_swing_tempo | floor), .hands[0].events[1].swing_rate]' valid/rich.json)" \
   '[true,true,15,75,13.33]'
@@ -75,6 +75,9 @@ del(.passages[0].together)
 .passages[0].hands[0].hand = "both"
 del(.passages[0].hands[0].watch)
 del(.passages[0].hands[0].totals)
+del(.passages[0].hands[0].difficulty)
+.passages[0].hands[0].difficulty = -1
+.passages[0].hands[0].difficulty = "easy"
 .passages[0].hands[0].extra = []
 .passages[0].hands[0].totals.events = -1
 .passages[0].hands[0].totals.swings = 1.5

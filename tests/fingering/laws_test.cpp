@@ -1,6 +1,7 @@
 #include "catch.hpp"
 #include "fingering/made_tasks.hpp"
 #include "fingerturn/fingering.hpp"
+#include "fingerturn/read.hpp"
 #include "rules/made_lines.hpp"
 #include "rules/random_passage.hpp"
 
@@ -8,6 +9,7 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// What must hold of every suggestion.
@@ -193,6 +195,51 @@ TEST_CASE("fingering: a given finger is not easier to find than a free one", "[f
     REQUIRE(again.difficulty >= with.difficulty - 1e-9);
     REQUIRE(again.suggested == 0);
   });
+}
+
+TEST_CASE("fingering: a complete line is as difficult as its suggestion was", "[fingering]") {
+  for_lines_by_chance([](const Line& line) {
+    INFO(notation_of(line));
+    const auto found = suggest(score_of({line})).at(0).lines.at(0).front();
+    const Line complete = with_fingering(line, found);
+    const std::optional<double> difficulty = difficulty_of(complete);
+    const bool all_fingered = std::all_of(complete.events.begin(), complete.events.end(),
+                                          [](const Event& event) { return event.is_fingered(); });
+    REQUIRE(difficulty.has_value() == all_fingered);
+    if (!difficulty) return;
+    REQUIRE(*difficulty == suggest(score_of({complete})).at(0).lines.at(0).front().difficulty);
+    // A finger that comes to be given binds the keys that sound on as well.
+    REQUIRE(*difficulty >= found.difficulty);
+  });
+}
+
+TEST_CASE("fingering: a line without fingers has no difficulty, one without notes none to speak of",
+          "[fingering]") {
+  CHECK(difficulty_of(line_written("C4:1 D:2 E")) == std::nullopt);
+  CHECK(difficulty_of(line_written("C4:1 D+E:2")) == std::nullopt);
+  CHECK(difficulty_of(line_written("C4:1~ C r D:2")).has_value());
+  CHECK(difficulty_of(line_written("r r")) == 0);
+  CHECK(difficulty_of(Line{}) == 0);
+}
+
+TEST_CASE("fingering: each hand's difficulty goes into the analysis, for the bars that it is of",
+          "[fingering]") {
+  const Source source("two", "reach: 9\nRH: C5:1 G:5 | C6:4 |\nLH: C3:5 | D:4 E |");
+  const Score score = read_notation(source).score;
+  const Analysis whole = analyse(score);
+  const auto difficulties = [&score](const Analysis& analysis) {
+    const auto lines = with_difficulties(analysis, score).passages.at(0).lines;
+    return std::pair(lines.at(0).difficulty, lines.at(1).difficulty);
+  };
+  CHECK(whole.passages[0].lines[0].difficulty == std::nullopt);
+  CHECK(difficulties(whole) ==
+        std::pair(difficulty_of(score.passages[0].lines[0], 9), std::optional<double>()));
+  const Analysis first = only_bars(whole, score, {1, 1});
+  CHECK(difficulties(first) == std::pair(difficulty_of(line_written("C5:1 G:5"), 9),
+                                         difficulty_of(line_written("hand: left\nC3:5"))));
+  const Analysis second = only_bars(whole, score, {2, 2});
+  CHECK(difficulties(second) ==
+        std::pair(difficulty_of(line_written("C6:4")), std::optional<double>()));
 }
 
 }  // namespace fingerturn
