@@ -12,6 +12,7 @@
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/check.hpp"
 #include "fingerturn/diagnostic.hpp"
+#include "fingerturn/excerpt.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/fraction.hpp"
 #include "fingerturn/pitch.hpp"

@@ -174,10 +174,11 @@ std::vector<std::int32_t> bars_of(const Passage& passage);
 Score only_hand(Score score, Hand hand);
 /// The score with only the events of these bars, its onsets counted from the first of them. A tied
 /// continuation whose beginning is left out becomes a note to strike, with the finger that was on
-/// its key.
+/// its key; a tie that leads to nothing is dropped.
 Score only_bars(Score score, BarRange bars);
 
 std::string to_string(Hand hand);
 std::string to_string(const Meter& meter);
+std::string to_string(BarRange bars);  ///< "bar 5" or "bars 5 to 8"
 
 }  // namespace fingerturn

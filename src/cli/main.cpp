@@ -1,3 +1,4 @@
+#include "cli/excerpt.hpp"
 #include "cli/help_format.hpp"
 #include "cli/messages.hpp"
 #include "cli/options.hpp"
@@ -30,8 +31,9 @@ std::string footer() {
 std::string failure_message(const CLI::App* program, const CLI::Error& problem) {
   const bool no_command =
       problem.get_name() == "RequiredError" && program->get_subcommands().empty();
-  const std::string what = no_command ? "name a command, annotate, finger, scale, check or explain"
-                                      : std::string(problem.what());
+  const std::string what =
+      no_command ? "name a command, annotate, finger, scale, excerpt, check or explain"
+                 : std::string(problem.what());
   return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
 }
 
@@ -47,11 +49,13 @@ ExitStatus run(int count, char** words) {
   AnnotateOptions annotate_options;
   AnnotateOptions finger_options;
   ScaleCommandOptions scale_options;
+  AnnotateOptions excerpt_options;
   CheckOptions check_options;
   ExplainOptions explain_options;
   const CLI::App* annotate_command = add_annotate(program, annotate_options);
   const CLI::App* finger_command = add_finger(program, finger_options);
   const CLI::App* scale_command = add_scale(program, scale_options);
+  const CLI::App* excerpt_command = add_excerpt(program, excerpt_options);
   const CLI::App* check_command = add_check(program, check_options);
   add_explain(program, explain_options);
   try {
@@ -62,6 +66,7 @@ ExitStatus run(int count, char** words) {
   if (annotate_command->parsed()) return annotate(annotate_options);
   if (finger_command->parsed()) return annotate(finger_options);
   if (scale_command->parsed()) return scale(scale_options);
+  if (excerpt_command->parsed()) return excerpt(excerpt_options);
   if (check_command->parsed()) return check(check_options);
   return explain(explain_options);
 }

@@ -86,18 +86,19 @@ void add_hand(CLI::App& command, std::optional<Hand>& hand, const std::string& d
   add_choice(command, "--hand", kHands, hand, description);
 }
 
-void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
-  add_hand(command, options.hand,
-           "Show this hand only; a MusicXML part of one staff is taken as this hand's");
-  command
+CLI::Option* add_bars(CLI::App& command, AnnotateOptions& options, const std::string& description) {
+  return command
       .add_option_function<std::string>(
           "--bars",
           [&options](const std::string& text) {
             options.bars = bar_range(text);
             if (!options.bars) throw CLI::ValidationError("--bars", "expected bars as in 5-8 or 5");
           },
-          "Show these bars only, as in 5-8; what the bars before prepare still counts")
+          description)
       ->type_name("FIRST-LAST");
+}
+
+void add_passage_and_part(CLI::App& command, AnnotateOptions& options) {
   command.add_option("--passage", options.passage, "Take the passage of this number only, from 1")
       ->check(number_from(1, kMostPassages))
       ->type_name("N");
@@ -107,6 +108,14 @@ void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
                   "keyboard")
       ->check(number_from(1, kMostPassages))
       ->type_name("N");
+}
+
+void add_choice_of_notes(CLI::App& command, AnnotateOptions& options) {
+  add_hand(command, options.hand,
+           "Show this hand only; a MusicXML part of one staff is taken as this hand's");
+  add_bars(command, options,
+           "Show these bars only, as in 5-8; what the bars before prepare still counts");
+  add_passage_and_part(command, options);
 }
 
 /// What is taken instead of what the music says.
@@ -168,6 +177,11 @@ void add_report(CLI::App& command, AnnotateOptions& options) {
   add_choice_of_notes(command, options);
   add_player(command, options.analysis);
   add_looks(command, options);
+}
+
+void add_output(CLI::App& command, std::string& output) {
+  command.add_option("-o,--output", output, "Write to this file instead of the screen")
+      ->type_name("FILE");
 }
 
 void add_suggest(CLI::App& command, bool& suggest) {
@@ -248,6 +262,29 @@ CLI::App* add_scale(CLI::App& program, ScaleCommandOptions& options) {
   return command;
 }
 
+CLI::App* add_excerpt(CLI::App& program, AnnotateOptions& options) {
+  CLI::App* command = program.add_subcommand(
+      "excerpt", "Take some bars out of a score or passage, as a passage to work on");
+  command->group("Commands");
+  command
+      ->add_option("FILE", options.inputs,
+                   "A file in the passage notation or in MusicXML; - is standard input")
+      ->required()
+      ->expected(1)
+      ->type_name("");
+  add_bars(*command, options, "Take these bars, as in 5-8")->required();
+  add_hand(*command, options.hand,
+           "Take this hand only; a MusicXML part of one staff is taken as this hand's");
+  add_passage_and_part(*command, options);
+  add_output(*command, options.output);
+  options.format = Format::passage;
+  command->footer(
+      "Bars keep their numbers. Notes that turn otherwise than in the score, since what prepared\n"
+      "them is cut off, are named in comments.\n"
+      "  fingerturn excerpt etude.musicxml --bars 5-8 --output etude-5-8.passage");
+  return command;
+}
+
 CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   static const std::map<std::string, CheckFormat> kFormats{{"jsonl", CheckFormat::jsonl},
                                                            {"text", CheckFormat::text}};
@@ -269,8 +306,7 @@ CLI::App* add_check(CLI::App& program, CheckOptions& options) {
       ->type_name("LIST");
   add_choice(*command, "--format", kFormats, options.format,
              "text to read, jsonl for programs: a line for each file, then one for all");
-  command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
-      ->type_name("FILE");
+  add_output(*command, options.output);
   add_hand(*command, options.hand, "Check this hand only");
   add_player(*command, options.analysis);
   add_suggest(*command, options.suggest);

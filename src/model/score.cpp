@@ -95,6 +95,11 @@ std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const No
 
 std::string to_string(Hand hand) { return hand == Hand::right ? "right" : "left"; }
 
+std::string to_string(BarRange bars) {
+  if (bars.first == bars.last) return "bar " + std::to_string(bars.first);
+  return "bars " + std::to_string(bars.first) + " to " + std::to_string(bars.last);
+}
+
 std::string to_string(const Meter& meter) {
   return std::to_string(meter.beats) + "/" + std::to_string(meter.beat_type);
 }

@@ -46,7 +46,9 @@ Score only_bars(Score score, BarRange bars) {
   for (Passage& passage : score.passages) {
     std::vector<Line> lines;
     for (Line& line : passage.lines) {
+      finger_ties_into(line, bars);
       Line cut = cut_line(std::move(line), bars);
+      drop_ties_to_nothing(cut);
       resolve_ties(cut);
       if (!cut.events.empty()) lines.push_back(std::move(cut));
     }

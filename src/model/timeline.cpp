@@ -86,7 +86,9 @@ const Value* value_in_bar(const std::vector<FromBar<Value>>& changes, std::int32
   return after == changes.begin() ? nullptr : &std::prev(after)->value;
 }
 
-std::vector<std::int32_t> bars_in_order(const Passage& passage) {
+}  // namespace
+
+std::vector<std::int32_t> bars_of(const Passage& passage) {
   std::vector<std::int32_t> bars;
   for (const Line& line : passage.lines) {
     for (const Event& event : line.events) {
@@ -98,8 +100,6 @@ std::vector<std::int32_t> bars_in_order(const Passage& passage) {
   return bars;
 }
 
-}  // namespace
-
 bool set_onsets(Passage& passage) {
   bool exact = true;
   BarLengths lengths;
@@ -110,7 +110,7 @@ bool set_onsets(Passage& passage) {
 }
 
 void settle_changes(Passage& passage) {
-  const std::vector<std::int32_t> bars = bars_in_order(passage);
+  const std::vector<std::int32_t> bars = bars_of(passage);
   settle(passage.meters, bars);
   settle(passage.tempos, bars);
 }
@@ -131,11 +131,25 @@ std::vector<std::size_t> bar_beginnings(const Line& line) {
   return beginnings;
 }
 
+std::size_t bar_beginning(const std::vector<std::size_t>& beginnings, std::size_t event) noexcept {
+  const auto after = std::upper_bound(beginnings.begin(), beginnings.end(), event);
+  return after == beginnings.begin() ? 0 : *std::prev(after);
+}
+
 std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept {
   const std::optional<Fraction> before = product(bar_onset, {-1, 1});
   const std::optional<Fraction> time = before ? sum(onset, *before) : std::nullopt;
   const std::optional<Fraction> beats = time ? product(*time, {meter.beat_type, 1}) : std::nullopt;
   return beats ? sum(*beats, {1, 1}) : std::nullopt;
+}
+
+std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::size_t event,
+                                const std::vector<std::size_t>& beginnings) {
+  const Event& found = line.events[event];
+  const std::optional<Fraction>& bar_onset = line.events[bar_beginning(beginnings, event)].onset;
+  const Meter* meter = meter_in_bar(passage, found.bar);
+  if (meter == nullptr || !bar_onset || !found.onset) return std::nullopt;
+  return beat_at(*meter, *bar_onset, *found.onset);
 }
 
 }  // namespace fingerturn

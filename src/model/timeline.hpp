@@ -26,10 +26,18 @@ const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept;
 /// The places in `Line::events` at which another bar begins, rising.
 std::vector<std::size_t> bar_beginnings(const Line& line);
 
+/// The last of the bar beginnings that is not after an event.
+std::size_t bar_beginning(const std::vector<std::size_t>& beginnings, std::size_t event) noexcept;
+
 /// The beat on which something falls that begins at `onset` in a bar that begins at `bar_onset`,
 /// counted from 1 in the meter's beats: half a beat after the second is 5/2. None where 64 bits
 /// cannot hold it.
 std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept;
+
+/// The beat on which an event of a line of the passage begins, as beat_at counts it; `beginnings`
+/// are the bar beginnings of the line. None where the meter or the time is not known.
+std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::size_t event,
+                                const std::vector<std::size_t>& beginnings);
 
 /// The tempo that holds in a bar; null where none is known.
 const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept;

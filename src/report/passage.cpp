@@ -1,3 +1,5 @@
+#include "report/passage.hpp"
+
 #include "fingerturn/report.hpp"
 #include "model/utf8.hpp"
 #include "report/note_words.hpp"
@@ -169,12 +171,14 @@ class PassageWriter {
     bars_.erase(std::unique(bars_.begin(), bars_.end()), bars_.end());
   }
 
-  std::string write(bool is_first) {
+  /// `comments` are lines to stand above the notes.
+  std::string write(bool is_first, std::string_view comments) {
     // The first passage needs no header line to begin, if notes follow that begin it.
     if (!is_first || !passage_.title.empty() || hands_.empty()) {
       out_ += header_line("passage", passage_.title);
     }
     write_head();
+    out_ += comments;
     for (const std::int32_t bar : bars_) {
       write_changes(bar);
       add_bar(bar);
@@ -277,12 +281,14 @@ class PassageWriter {
 
 }  // namespace
 
-std::string write_passage(const Score& score) noexcept {
+std::string write_passage(const Score& score) noexcept { return write_passage(score, {}); }
+
+std::string write_passage(const Score& score, std::span<const std::string> comments) {
   std::string out;
-  for (const Passage& passage : score.passages) {
+  for (std::size_t p = 0; p < score.passages.size(); ++p) {
     const bool is_first = out.empty();
     if (!is_first) out += '\n';
-    out += PassageWriter(passage).write(is_first);
+    out += PassageWriter(score.passages[p]).write(is_first, p < comments.size() ? comments[p] : "");
   }
   return out;
 }

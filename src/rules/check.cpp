@@ -4,7 +4,6 @@
 #include "model/utf8.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <utility>
 
 #include <fmt/format.h>
@@ -48,16 +47,6 @@ class PlaceCounter {
   std::size_t offset_ = 0;
   Place place_;
 };
-
-std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::size_t event,
-                                const std::vector<std::size_t>& beginnings) {
-  const Event& found = line.events[event];
-  const auto after = std::upper_bound(beginnings.begin(), beginnings.end(), event);
-  const std::optional<Fraction>& bar_onset = line.events[*std::prev(after)].onset;
-  const Meter* meter = meter_in_bar(passage, found.bar);
-  if (meter == nullptr || !bar_onset || !found.onset) return std::nullopt;
-  return beat_at(*meter, *bar_onset, *found.onset);
-}
 
 /// Gives a finding the place of an event.
 void set_place(PlacedFinding& finding, const Score& score, const Spot& spot,

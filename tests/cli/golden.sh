@@ -31,6 +31,12 @@ prints md --format markdown
 prints json --format json
 prints jsonl --format jsonl
 prints passage --format passage
+for passage in demo/*.passage demo/*.musicxml; do
+  "$FINGERTURN" excerpt "$passage" --bars 2 >"$here/out" 2>"$here/err"
+  name="$(basename "$passage")"
+  same_files "$here/out" "$golden/${name%.*}.bar-2.passage"
+  is_empty "$here/err"
+done
 prints_of 'demo/*.musicxml' musicxml --format musicxml
 prints_of 'demo/*.musicxml' words.musicxml --format musicxml --words
 

@@ -9,6 +9,13 @@ namespace {
 using namespace fingerturn;
 using namespace fingerturn::properties;
 
+void expect_excerpt(const Score& score) {
+  const Excerpt part = excerpt(score, {2, 3});
+  const ReadResult again = read_notation(Source("excerpt", write_excerpt(score, part)));
+  expect(again.ok(), "an excerpt can be read");
+  expect(again.score == part.score, "an excerpt is read as it was written");
+}
+
 void check(const Source& source) {
   const ReadResult read = read_notation(source);
   expect_sound(read.diagnostics, source);
@@ -22,6 +29,7 @@ void check(const Source& source) {
   const Score bars = only_bars(read.score, {2, 3});
   expect_round_trip(bars);
   expect_reports(bars);
+  expect_excerpt(read.score);
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -26,6 +27,14 @@ inline std::vector<std::filesystem::path> files_below(const std::filesystem::pat
   }
   std::sort(found.begin(), found.end());
   return found;
+}
+
+/// The folder of real scores, where there is one: named by the environment, else beside the
+/// checkout.
+inline std::filesystem::path corpus_folder() {
+  const char* named = std::getenv("FINGERTURN_CORPUS");
+  return named != nullptr ? std::filesystem::path(named)
+                          : std::filesystem::path(FINGERTURN_SOURCE_DIR) / "../shared/corpus";
 }
 
 }  // namespace fingerturn::tests

@@ -86,6 +86,33 @@ TEST_CASE("changes after the chosen bars are left out") {
   CHECK(passage.tempos == std::vector<FromBar<Tempo>>{{1, {{1, 4}, 60}}});
 }
 
+TEST_CASE("a continuation whose beginning is cut off gets the finger that is on its key") {
+  const auto cut = [](std::vector<Note> before, std::vector<Note> first, std::vector<Note> second) {
+    std::vector<Event> events;
+    events.push_back(event_of(1, kQuarter, std::move(before)));
+    events.push_back(event_of(2, kQuarter, std::move(first)));
+    events.push_back(event_of(2, kQuarter, std::move(second)));
+    const Score score{{passage_of({line_of(Hand::right, std::move(events))})}};
+    const std::string text = first_line(only_bars(score, {2, 2}));
+    return text.substr(text.find('\n') + 1);
+  };
+  const Note c4 = note_of("C4");
+  CHECK(cut({tied(note_of("C4", 4))}, {held(c4)}, {note_of("D4", 5)}) ==
+        "2  0  1/4  C4:4\n2  1/4  1/4  D4:5\n");
+  CHECK(cut({tied(changing(note_of("C4", 4), {2, 1}))}, {held(c4)}, {}) ==
+        "2  0  1/4  C4:1\n2  1/4  1/4  r\n");
+  CHECK(cut({tied(note_of("C4", 4))}, {held(note_of("C4", 1))}, {}) ==
+        "2  0  1/4  C4:1\n2  1/4  1/4  r\n");
+  CHECK(cut({tied(note_of("C4", 4))}, {tied(held(c4))}, {held(c4)}) ==
+        "2  0  1/4  C4:4~\n2  1/4  1/4  (C4)\n");
+  CHECK(cut({tied(note_of("C4", 4))}, {note_of("D4", 5)}, {held(c4)}) ==
+        "2  0  1/4  D4:5\n2  1/4  1/4  C4:4\n");
+  CHECK(cut({tied(c4)}, {held(c4)}, {}) == "2  0  1/4  C4\n2  1/4  1/4  r\n");
+  Note suggested = tied(note_of("C4", 4));
+  suggested.suggested = true;
+  CHECK(cut({suggested}, {held(c4)}, {}) == "2  0  1/4  C4:4?\n2  1/4  1/4  r\n");
+}
+
 TEST_CASE("a tie into the chosen bars becomes a note to strike, one within them stays") {
   Passage passage = passage_of({line_of(Hand::right,
                                         {event_of(1, kQuarter, {tied(note_of("C4", 1))}),
@@ -97,7 +124,8 @@ TEST_CASE("a tie into the chosen bars becomes a note to strike, one within them 
         "right hand\n2  0  1/4  C4:1~\n|\n3  1/4  1/4  (C4:1)\n");
   CHECK(first_line(only_bars(score, {1, 3})) ==
         "right hand\n1  0  1/4  C4:1~\n|\n2  1/4  1/4  (C4:1)~\n|\n3  1/2  1/4  (C4:1)\n");
-  CHECK(first_line(only_bars(score, {1, 1})) == "right hand\n1  0  1/4  C4:1~\n|\n");
+  // One that leads out of them is dropped.
+  CHECK(first_line(only_bars(score, {1, 1})) == "right hand\n1  0  1/4  C4:1\n|\n");
 }
 
 TEST_CASE("all bars of a score are the score") {

@@ -113,14 +113,6 @@ Score as_notation_can_say(Score score) {
   return score;
 }
 
-/// The folder of real scores, where there is one: named by the environment, else beside the
-/// checkout.
-files::path corpus() {
-  const char* named = std::getenv("FINGERTURN_CORPUS");
-  return named != nullptr ? files::path(named)
-                          : files::path(FINGERTURN_SOURCE_DIR) / "../shared/corpus";
-}
-
 }  // namespace
 
 TEST_CASE("musicxml: the part that is asked for is read") {
@@ -188,11 +180,11 @@ TEST_CASE("musicxml: passages made by chance give the same analysis as in the no
 }
 
 TEST_CASE("musicxml: real scores are read without error and can be written as passages") {
-  if (!files::exists(corpus())) {
+  if (!files::exists(corpus_folder())) {
     WARN("skipped: there is no folder of real scores here; FINGERTURN_CORPUS may name one");
     return;
   }
-  const auto scores = files_below(corpus(), ".musicxml");
+  const auto scores = files_below(corpus_folder(), ".musicxml");
   REQUIRE_FALSE(scores.empty());
   for (const files::path& path : scores) {
     INFO(path.filename().string());

@@ -54,7 +54,8 @@ std::vector<Golden> goldens_of(const files::path& passage) {
       {name + ".md", write_markdown(report, {})},
       {name + ".json", write_json(report)},
       {name + ".jsonl", write_jsonl(report)},
-      {name + ".passage", write_passage(result.score)}};
+      {name + ".passage", write_passage(result.score)},
+      {name + ".bar-2.passage", write_excerpt(result.score, excerpt(result.score, {2, 2}))}};
   if (form_of(source) == SourceForm::musicxml) {
     goldens.push_back({name + ".musicxml", write_musicxml(source, report, {})});
     goldens.push_back({name + ".words.musicxml", write_musicxml(source, report, {.words = true})});
