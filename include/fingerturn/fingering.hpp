@@ -48,11 +48,14 @@ std::vector<PassageFingerings> suggest(const Score& score,
 /// The line with the fingers of a fingering that was made for it, marked as suggestions.
 Line with_fingering(Line line, const LineFingering& fingering);
 
+/// The score with no finger on any note.
+Score without_fingers(Score score) noexcept;
+
 /// The score with its easiest fingering.
 Score with_suggestions(Score score, const FingeringOptions& options = {}) noexcept;
 
-/// How difficult the model finds a line with all its fingers, as `suggest` counts it; none where the
-/// finger of a struck note is missing.
+/// How difficult the model finds a line with all its fingers, as `suggest` counts it; none where
+/// the finger of a struck note is missing.
 ///
 ///     difficulty_of(read.score.passages[0].lines[0]);   // 12.25
 std::optional<double> difficulty_of(const Line& line,

@@ -11,6 +11,7 @@
 
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/check.hpp"
+#include "fingerturn/compare.hpp"
 #include "fingerturn/diagnostic.hpp"
 #include "fingerturn/excerpt.hpp"
 #include "fingerturn/fingering.hpp"

@@ -167,6 +167,9 @@ struct BarRange {
   }
 };
 
+/// The line of a hand; null where that hand has none.
+const Line* line_of_hand(const Passage& passage, Hand hand) noexcept;
+
 /// The numbers of the bars of a passage in which a hand has an event, rising.
 std::vector<std::int32_t> bars_of(const Passage& passage);
 

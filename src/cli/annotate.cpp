@@ -29,15 +29,7 @@ std::string report_text(const Report& report, const Source& document,
     case Format::passage:
       break;
   }
-  TextStyle style;
-  style.columns = options.columns.value_or(terminal_columns());
-  style.ascii = options.ascii;
-  style.detail = options.detail;
-  style.cues = options.cues;
-  style.trace = options.trace;
-  style.colour =
-      options.output.empty() ? wants_colour(options.colour) : options.colour == Colour::always;
-  return write_text(report, style);
+  return write_text(report, text_style(options));
 }
 
 std::string result_text(const ScoreInput& input, const AnnotateOptions& options) {
@@ -69,11 +61,26 @@ ExitStatus write_in_turn(const AnnotateOptions& options) {
 
 }  // namespace
 
+TextStyle text_style(const AnnotateOptions& options) {
+  TextStyle style;
+  style.columns = options.columns.value_or(terminal_columns());
+  style.ascii = options.ascii;
+  style.detail = options.detail;
+  style.cues = options.cues;
+  style.trace = options.trace;
+  style.colour =
+      options.output.empty() ? wants_colour(options.colour) : options.colour == Colour::always;
+  return style;
+}
+
+bool can_read_inputs(const AnnotateOptions& options) {
+  if (std::count(options.inputs.begin(), options.inputs.end(), "-") <= 1) return true;
+  say("standard input can be read once only");
+  return false;
+}
+
 ExitStatus annotate(const AnnotateOptions& options) {
-  if (std::count(options.inputs.begin(), options.inputs.end(), "-") > 1) {
-    say("standard input can be read once only");
-    return ExitStatus::wrong_usage;
-  }
+  if (!can_read_inputs(options)) return ExitStatus::wrong_usage;
   if (options.format == Format::musicxml && options.inputs.size() > 1) {
     say("--format musicxml takes one score at a time, and gives it back");
     return ExitStatus::wrong_usage;

@@ -3,6 +3,7 @@
 #include "cli/exit_status.hpp"
 #include "cli/terminal.hpp"
 #include "fingerturn/analysis.hpp"
+#include "fingerturn/report.hpp"
 #include "fingerturn/score.hpp"
 
 #include <cstdint>
@@ -37,5 +38,11 @@ struct AnnotateOptions {
 
 /// The technical analysis of every note of the inputs.
 ExitStatus annotate(const AnnotateOptions& options);
+
+/// How the text report is to look.
+TextStyle text_style(const AnnotateOptions& options);
+
+/// False, and a message, where standard input is named more than once.
+bool can_read_inputs(const AnnotateOptions& options);
 
 }  // namespace fingerturn::cli

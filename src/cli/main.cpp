@@ -1,3 +1,4 @@
+#include "cli/compare.hpp"
 #include "cli/excerpt.hpp"
 #include "cli/help_format.hpp"
 #include "cli/messages.hpp"
@@ -32,7 +33,7 @@ std::string failure_message(const CLI::App* program, const CLI::Error& problem) 
   const bool no_command =
       problem.get_name() == "RequiredError" && program->get_subcommands().empty();
   const std::string what =
-      no_command ? "name a command, annotate, finger, scale, excerpt, check or explain"
+      no_command ? "name a command, annotate, finger, scale, excerpt, compare, check or explain"
                  : std::string(problem.what());
   return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
 }
@@ -50,12 +51,14 @@ ExitStatus run(int count, char** words) {
   AnnotateOptions finger_options;
   ScaleCommandOptions scale_options;
   AnnotateOptions excerpt_options;
+  AnnotateOptions compare_options;
   CheckOptions check_options;
   ExplainOptions explain_options;
   const CLI::App* annotate_command = add_annotate(program, annotate_options);
   const CLI::App* finger_command = add_finger(program, finger_options);
   const CLI::App* scale_command = add_scale(program, scale_options);
   const CLI::App* excerpt_command = add_excerpt(program, excerpt_options);
+  const CLI::App* compare_command = add_compare(program, compare_options);
   const CLI::App* check_command = add_check(program, check_options);
   add_explain(program, explain_options);
   try {
@@ -67,6 +70,7 @@ ExitStatus run(int count, char** words) {
   if (finger_command->parsed()) return annotate(finger_options);
   if (scale_command->parsed()) return scale(scale_options);
   if (excerpt_command->parsed()) return excerpt(excerpt_options);
+  if (compare_command->parsed()) return compare(compare_options);
   if (check_command->parsed()) return check(check_options);
   return explain(explain_options);
 }

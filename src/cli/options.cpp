@@ -133,15 +133,11 @@ void add_player(CLI::App& command, AnalyseOptions& options) {
       ->type_name("N");
 }
 
-void add_looks(CLI::App& command, AnnotateOptions& options) {
+/// How a text looks, whatever it says.
+void add_text_looks(CLI::App& command, AnnotateOptions& options) {
   static const std::map<std::string, Colour> kColours{
       {"always", Colour::always}, {"auto", Colour::automatic}, {"never", Colour::never}};
-  command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
-  command.add_flag("--cues", options.cues, "Give every note a short line for practising");
-  command.add_flag("--trace", options.trace, "Draw the swing of the forearm in text");
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
-  command.add_flag("--words", options.words,
-                   "Under the notes of a score, write words instead of arrows");
   command
       .add_option("--columns", options.columns,
                   "Make the text this wide; else as wide as the terminal, or 80")
@@ -149,6 +145,15 @@ void add_looks(CLI::App& command, AnnotateOptions& options) {
       ->type_name("N");
   add_choice(command, "--color", kColours, options.colour,
              "Colour on a terminal (auto), always or never");
+}
+
+void add_looks(CLI::App& command, AnnotateOptions& options) {
+  command.add_flag("--detail", options.detail, "Give the reason for every note, in a sentence");
+  command.add_flag("--cues", options.cues, "Give every note a short line for practising");
+  command.add_flag("--trace", options.trace, "Draw the swing of the forearm in text");
+  command.add_flag("--words", options.words,
+                   "Under the notes of a score, write words instead of arrows");
+  add_text_looks(command, options);
 }
 
 /// What the commands share that report on a passage.
@@ -282,6 +287,33 @@ CLI::App* add_excerpt(CLI::App& program, AnnotateOptions& options) {
       "Bars keep their numbers. Notes that turn otherwise than in the score, since what prepared\n"
       "them is cut off, are named in comments.\n"
       "  fingerturn excerpt etude.musicxml --bars 5-8 --output etude-5-8.passage");
+  return command;
+}
+
+CLI::App* add_compare(CLI::App& program, AnnotateOptions& options) {
+  static const std::map<std::string, Format> kFormats{{"json", Format::json},
+                                                      {"text", Format::text}};
+  CLI::App* command = program.add_subcommand(
+      "compare", "Put fingerings of the same notes side by side: where they differ, and in what");
+  command->group("Commands");
+  command
+      ->add_option("FILE", options.inputs,
+                   "One file, whose passages are compared with each other, or several, passage by "
+                   "passage; - is standard input")
+      ->required()
+      ->type_name("");
+  command->add_flag("--suggest", options.suggest,
+                    "Fill in missing fingers first, and compare with what a model suggests when no "
+                    "finger is given");
+  add_choice(*command, "--format", kFormats, options.format, "text to read, json for programs");
+  add_output(*command, options.output);
+  add_choice_of_notes(*command, options);
+  add_player(*command, options.analysis);
+  add_text_looks(*command, options);
+  command->footer(
+      "The notes must be the same, and in the same order in each hand.\n"
+      "  fingerturn compare printed.passage mine.passage\n"
+      "  fingerturn compare etude.musicxml --suggest --bars 5-8");
   return command;
 }
 

@@ -13,6 +13,7 @@ namespace fingerturn::cli {
 CLI::App* add_annotate(CLI::App& program, AnnotateOptions& options);
 CLI::App* add_finger(CLI::App& program, AnnotateOptions& options);
 CLI::App* add_excerpt(CLI::App& program, AnnotateOptions& options);
+CLI::App* add_compare(CLI::App& program, AnnotateOptions& options);
 CLI::App* add_check(CLI::App& program, CheckOptions& options);
 CLI::App* add_scale(CLI::App& program, ScaleCommandOptions& options);
 CLI::App* add_explain(CLI::App& program, ExplainOptions& options);

@@ -7,17 +7,11 @@
 namespace fingerturn {
 namespace {
 
-const Line* line_of(const Passage& passage, Hand hand) {
-  const auto line = std::find_if(passage.lines.begin(), passage.lines.end(),
-                                 [hand](const Line& other) { return other.hand == hand; });
-  return line == passage.lines.end() ? nullptr : &*line;
-}
-
 void add_difficulties(const Score& score, Analysis& analysis) {
   for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
     PassageAnalysis& passage = analysis.passages[p];
     for (LineAnalysis& found : passage.lines) {
-      const Line* line = line_of(score.passages[p], found.hand);
+      const Line* line = line_of_hand(score.passages[p], found.hand);
       if (line != nullptr) found.difficulty = difficulty_of(*line, passage.reach_semitones);
     }
   }

@@ -38,6 +38,21 @@ Line with_fingering(Line line, const LineFingering& fingering) {
   return line;
 }
 
+Score without_fingers(Score score) noexcept {
+  for (Passage& passage : score.passages) {
+    for (Line& line : passage.lines) {
+      for (Event& event : line.events) {
+        for (Note& note : event.notes) {
+          note.finger.reset();
+          note.changes_to.clear();
+          note.suggested = false;
+        }
+      }
+    }
+  }
+  return score;
+}
+
 Score with_suggestions(Score score, const FingeringOptions& options) noexcept {
   FingeringOptions easiest = options;
   easiest.most = 1;

@@ -93,6 +93,12 @@ std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const No
   return fingers;
 }
 
+const Line* line_of_hand(const Passage& passage, Hand hand) noexcept {
+  const auto line = std::find_if(passage.lines.begin(), passage.lines.end(),
+                                 [hand](const Line& other) { return other.hand == hand; });
+  return line == passage.lines.end() ? nullptr : &*line;
+}
+
 std::string to_string(Hand hand) { return hand == Hand::right ? "right" : "left"; }
 
 std::string to_string(BarRange bars) {

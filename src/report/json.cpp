@@ -1,4 +1,5 @@
 #include "fingerturn/report.hpp"
+#include "report/json_parts.hpp"
 #include "report/json_text.hpp"
 
 #include <algorithm>
@@ -17,8 +18,6 @@ namespace {
 
 /// How the document is laid out: on one line, or with an event on each.
 enum class Layout : std::uint8_t { lines, one_line };
-
-std::string text_or_null(std::string_view text) { return text.empty() ? "null" : json_text(text); }
 
 void add_word(std::string& out, std::string_view word) {
   const std::size_t begin = out.size();
@@ -46,14 +45,6 @@ void add_fraction_or_null(std::string& out, const std::optional<Fraction>& fract
     add_number(out, fraction->denominator);
   }
   out += '"';
-}
-
-void add_decimal_or_null(std::string& out, std::optional<double> number) {
-  if (number) {
-    add_decimal(out, *number);
-  } else {
-    out += "null";
-  }
 }
 
 template <typename Value>
@@ -175,22 +166,6 @@ void add_found_part(std::string& out, Hand hand, const EventAnalysis& entry) {
 void add_event(std::string& out, const Line& line, const EventAnalysis& entry) {
   add_written_part(out, line, entry);
   add_found_part(out, line.hand, entry);
-}
-
-void add_totals(std::string& out, const Totals& totals) {
-  out += fmt::format(
-      R"({{"events":{},"preparatory":{},"single":{},"double":{},"level":{},"undetermined":{},)"
-      R"("swings":{},"crossings":{},"longest_double_run":{},"carried":)",
-      totals.events, totals.preparatory, totals.single_rotations, totals.double_rotations,
-      totals.level, totals.undetermined, totals.swings, totals.crossings,
-      totals.longest_double_run);
-  add_decimal(out, totals.carried);
-  out += R"(,"largest_carry":)";
-  add_decimal(out, totals.largest_carry);
-  out += fmt::format(R"(,"moves_in":{},"moves_out":{},"arcs":{},"full_swing_tempo":)",
-                     totals.moves_in, totals.moves_out, totals.arcs);
-  add_decimal_or_null(out, totals.full_swing_tempo);
-  out += '}';
 }
 
 /// A line feed and an indent, or nothing in a document of one line.

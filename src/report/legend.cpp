@@ -121,10 +121,7 @@ void add_sides(const Seen& seen, std::vector<LegendEntry>& entries) {
                      "thumb"});
 }
 
-}  // namespace
-
-std::vector<LegendEntry> legend_of(const Report& report) {
-  const Seen seen = seen_in(report);
+std::vector<LegendEntry> entries_for(const Seen& seen) {
   std::vector<LegendEntry> entries{{"note", note_sign_words(seen)},
                                    {"finger", finger_sign_words(seen)},
                                    {"rotation", rotation_words(seen)}};
@@ -139,6 +136,16 @@ std::vector<LegendEntry> legend_of(const Report& report) {
   }
   std::erase_if(entries, [](const LegendEntry& entry) { return entry.words.empty(); });
   return entries;
+}
+
+}  // namespace
+
+std::vector<LegendEntry> legend_of(const Report& report) { return entries_for(seen_in(report)); }
+
+std::vector<LegendEntry> legend_of(const ShownLines& lines) {
+  Seen seen;
+  for (const ShownLine& shown : lines) see_line(*shown.line, *shown.analysis, std::nullopt, seen);
+  return entries_for(seen);
 }
 
 }  // namespace fingerturn

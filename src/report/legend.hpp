@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/report.hpp"
+#include "report/text_columns.hpp"
 
 #include <string>
 #include <string_view>
@@ -17,5 +18,7 @@ struct LegendEntry {
 
 /// The row names, abbreviations and signs that a report uses, in the order of its rows.
 std::vector<LegendEntry> legend_of(const Report& report);
+/// The same for some lines with their analyses.
+std::vector<LegendEntry> legend_of(const ShownLines& lines);
 
 }  // namespace fingerturn

@@ -77,4 +77,12 @@ std::string event_words(const Line& line, std::size_t event) {
   return words;
 }
 
+std::string struck_notes_words(const Event& event) {
+  std::string words;
+  for (const Note& note : event.notes) {
+    if (!note.held) words += (words.empty() ? "" : "+") + to_string(note.pitch);
+  }
+  return (event.grace ? "^" : "") + words;
+}
+
 }  // namespace fingerturn

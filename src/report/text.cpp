@@ -6,6 +6,7 @@
 #include "report/text_columns.hpp"
 #include "report/text_foot.hpp"
 #include "report/text_grid.hpp"
+#include "report/text_head.hpp"
 
 #include <algorithm>
 #include <string>
@@ -16,28 +17,9 @@
 namespace fingerturn {
 namespace {
 
-/// Parts of a line, joined by the sign between them, in as many lines as they need.
-std::string joined_lines(const std::vector<std::string>& parts, const TextStyle& style) {
-  const std::string_view between = style.ascii ? kAsciiSigns.between : kUnicodeSigns.between;
-  std::string text;
-  std::string line;
-  for (const std::string& part : parts) {
-    const std::size_t length =
-        count_code_points(line) + count_code_points(between) + count_code_points(part);
-    if (!line.empty() && length > static_cast<std::size_t>(style.columns)) {
-      text += wrapped("", line, style.columns);
-      line.clear();
-    }
-    line += (line.empty() ? "" : std::string(between)) + part;
-  }
-  return line.empty() ? text : text + wrapped("", line, style.columns);
-}
-
 std::string head_text(const Report& report, const Passage& passage, const PassageAnalysis& analysis,
                       const TextStyle& style) {
-  std::string text = wrapped("", printable(title_of(report, passage)), style.columns);
-  text.pop_back();
-  text = emphasised(text, Emphasis::strong, style.colour) + '\n';
+  std::string text = title_line(title_of(report, passage), style);
   text += joined_lines(head_parts(passage, analysis), style);
   for (const std::string& remark : passage.remarks) {
     text += wrapped("", printable(remark), style.columns);

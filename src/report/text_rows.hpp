@@ -26,6 +26,8 @@ bool only_where_needed(Row row) noexcept;
 struct Cell {
   std::string text;
   Emphasis emphasis = Emphasis::plain;
+
+  friend bool operator==(const Cell&, const Cell&) = default;
 };
 
 /// The note names of an event, highest first, as the eye reads a staff.

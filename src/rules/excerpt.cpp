@@ -61,12 +61,6 @@ void add_changed(const Analysed& whole, const Analysed& part, BarRange bars, Cha
   }
 }
 
-std::size_t line_of_hand(const Passage& passage, Hand hand) {
-  const auto line = std::find_if(passage.lines.begin(), passage.lines.end(),
-                                 [hand](const Line& other) { return other.hand == hand; });
-  return static_cast<std::size_t>(line - passage.lines.begin());
-}
-
 /// A passage with its analysis.
 struct AnalysedPassage {
   const Passage& passage;
@@ -83,7 +77,8 @@ std::vector<ChangedTurn> changed_turns(const AnalysedPassage& whole, const Analy
   for (std::size_t l = 0; l < part.passage.lines.size(); ++l) {
     ChangedTurn changed;
     changed.line = l;
-    changed.line_in_score = line_of_hand(whole.passage, part.passage.lines[l].hand);
+    const Line* line = line_of_hand(whole.passage, part.passage.lines[l].hand);
+    changed.line_in_score = static_cast<std::size_t>(line - whole.passage.lines.data());
     add_changed(whole.line(changed.line_in_score), part.line(l), bars, changed, all);
   }
   return all;

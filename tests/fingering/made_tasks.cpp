@@ -43,13 +43,7 @@ Line completed(const Line& line) {
 }
 
 Line without_fingers(Line line) {
-  for (Event& event : line.events) {
-    for (Note& note : event.notes) {
-      note.finger.reset();
-      note.changes_to.clear();
-    }
-  }
-  return line;
+  return without_fingers(score_of({std::move(line)})).passages.at(0).lines.at(0);
 }
 
 }  // namespace fingerturn

@@ -44,13 +44,6 @@ std::string comments_in(const std::string& written) {
   return comments.empty() ? comments : comments.substr(1);
 }
 
-const Line* line_of_hand(const Passage& passage, Hand hand) {
-  for (const Line& line : passage.lines) {
-    if (line.hand == hand) return &line;
-  }
-  return nullptr;
-}
-
 bool same_turn(const EventAnalysis& one, const EventAnalysis& other) {
   return one.rotation == other.rotation && one.side == other.side && one.prepare == other.prepare &&
          one.swings == other.swings && one.crossing == other.crossing;
