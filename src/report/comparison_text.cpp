@@ -49,6 +49,7 @@ std::string comparison_text(const ComparisonReport& report, const TextStyle& sty
   for (const HandComparison& hand : report.comparison.hands) text += results_table(hand, style);
   for (const HandComparison& hand : report.comparison.hands)
     text += places_text(hand, report, style);
+  if (report.comparison.hands.empty()) return text + "\nNothing is played here.\n";
   if (!report.comparison.all_alike()) return text;
   const std::string alike = fmt::format("{} are alike: the same fingers throughout.",
                                         all_labels(report.fingerings.size()));
@@ -128,13 +129,22 @@ std::string legend_of_all(std::span<const ComparisonReport> reports, const TextS
   return all_alike ? text : text + places_legend(reports, style);
 }
 
+/// The beat of an event; where there is no meter, in quarter notes, as most would count.
+std::optional<Fraction> counted_beat(const Passage& passage, const Line& line, std::size_t event) {
+  const std::vector<std::size_t> beginnings = bar_beginnings(line);
+  if (const auto beat = beat_of(passage, line, event, beginnings)) return beat;
+  const std::optional<Fraction>& begin = line.events[bar_beginning(beginnings, event)].onset;
+  const std::optional<Fraction>& onset = line.events[event].onset;
+  return begin && onset ? beat_at(Meter{}, *begin, *onset) : std::nullopt;
+}
+
 /// "C4+E4 on beat 2" or "nothing more".
 std::string event_text(const Fingering& fingering, Hand hand, std::optional<std::size_t> event) {
+  const Line* line = line_of_hand(fingering.passage, hand);
+  if (line == nullptr) return "nothing";
   if (!event) return "nothing more";
-  const Line& line = *line_of_hand(fingering.passage, hand);
-  std::string words = struck_notes_words(line.events[*event]);
-  const std::optional<Fraction> beat =
-      beat_of(fingering.passage, line, *event, bar_beginnings(line));
+  std::string words = struck_notes_words(line->events[*event]);
+  const std::optional<Fraction> beat = counted_beat(fingering.passage, *line, *event);
   if (beat) words += fmt::format(" on beat {}", beat_text(*beat));
   return words;
 }

@@ -36,6 +36,23 @@ struct Golden {
   std::string text;
 };
 
+/// Each passage with its missing fingers filled in, beside what is suggested without any.
+std::vector<Golden> goldens_of_comparison(const std::string& name, const Score& score) {
+  const Score given = with_suggestions(score);
+  const Score suggested = with_suggestions(without_fingers(score));
+  const Analysis of_given = with_difficulties(analyse(given), given);
+  const Analysis of_suggested = with_difficulties(analyse(suggested), suggested);
+  const std::vector<Fingering> fingerings{
+      {"given", given.passages.at(0), of_given.passages.at(0)},
+      {"suggested", suggested.passages.at(0), of_suggested.passages.at(0)}};
+  REQUIRE_FALSE(notes_differ(fingerings).has_value());
+  const Comparison comparison = compare(fingerings);
+  const std::vector<ComparisonReport> reports{{score.passages.at(0).title, fingerings, comparison}};
+  return {{name + ".compared.txt", write_comparison_text(reports, {})},
+          {name + ".compared.narrow.txt", write_comparison_text(reports, {.columns = 40})},
+          {name + ".compared.json", write_comparison_json(reports)}};
+}
+
 std::vector<Golden> goldens_of(const files::path& passage) {
   const std::string source_name = "demo/" + passage.filename().string();
   const Source source(source_name, text_of_file(passage));
@@ -59,6 +76,9 @@ std::vector<Golden> goldens_of(const files::path& passage) {
   if (form_of(source) == SourceForm::musicxml) {
     goldens.push_back({name + ".musicxml", write_musicxml(source, report, {})});
     goldens.push_back({name + ".words.musicxml", write_musicxml(source, report, {.words = true})});
+  }
+  for (Golden& golden : goldens_of_comparison(name, result.score)) {
+    goldens.push_back(std::move(golden));
   }
   return goldens;
 }
