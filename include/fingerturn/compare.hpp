@@ -87,6 +87,7 @@ struct ComparisonReport {
   std::string_view title;
   std::span<const Fingering> fingerings;
   const Comparison& comparison;
+  std::optional<BarRange> bars = std::nullopt;  ///< where only these were asked for
 };
 
 /// A report to read: for each passage a table with a column for each fingering, and the places

@@ -59,11 +59,12 @@ std::string title_of(const Analysed& of, std::size_t passage) {
 }
 
 /// How many notes are struck, and how many of them have a finger that is given.
-std::string given_words(const Passage& passage) {
+std::string given_words(const Passage& passage, const std::optional<BarRange>& bars) {
   std::size_t struck = 0;
   std::size_t given = 0;
   for (const Line& line : passage.lines) {
     for (const Event& event : line.events) {
+      if (bars && !bars->contains(event.bar)) continue;
       for (const Note& note : event.notes) {
         if (note.held) continue;
         ++struck;
@@ -73,12 +74,6 @@ std::string given_words(const Passage& passage) {
   }
   if (given == struck) return "as given, a finger on every note";
   return fmt::format("as given, {} of {} fingers; the others filled in (?)", given, struck);
-}
-
-std::string name_in(const std::deque<Analysed>& all, std::size_t at, std::size_t passage,
-                    bool suggest) {
-  if (all.size() > 1 + (suggest ? 1U : 0U)) return all[at].name;
-  return given_words(all[at].score.passages[passage]);
 }
 
 /// The passages of one score with each other.
@@ -93,13 +88,16 @@ Compared within(const Analysed& of) {
 }
 
 /// The passages of this number of several scores; the last is a suggestion where one was asked for.
-Compared across(const std::deque<Analysed>& all, std::size_t passage, bool suggest) {
+Compared across(const std::deque<Analysed>& all, std::size_t passage,
+                const AnnotateOptions& options) {
   Compared compared{title_of(all.front(), passage), {}, {}};
+  // One input beside its suggestion needs no name.
+  const bool is_alone = options.inputs.size() == 1;
   for (std::size_t at = 0; at < all.size(); ++at) {
-    const bool is_suggestion = suggest && at + 1 == all.size();
+    const Passage& of = all[at].score.passages[passage];
     compared.fingerings.push_back(
-        {is_suggestion ? all[at].name : name_in(all, at, passage, suggest),
-         all[at].score.passages[passage], all[at].analysis.passages[passage]});
+        {is_alone && at == 0 ? given_words(of, options.bars) : all[at].name, of,
+         all[at].analysis.passages[passage]});
   }
   return compared;
 }
@@ -116,7 +114,8 @@ bool have_as_many_passages(const std::deque<Analysed>& all) {
 }
 
 /// What is to be compared with what; none, and a message, where there is nothing.
-std::optional<std::vector<Compared>> comparisons_of(const std::deque<Analysed>& all, bool suggest) {
+std::optional<std::vector<Compared>> comparisons_of(const std::deque<Analysed>& all,
+                                                    const AnnotateOptions& options) {
   std::vector<Compared> comparisons;
   if (all.size() == 1) {
     const std::size_t count = all.front().score.passages.size();
@@ -132,7 +131,7 @@ std::optional<std::vector<Compared>> comparisons_of(const std::deque<Analysed>& 
   }
   if (!have_as_many_passages(all)) return std::nullopt;
   for (std::size_t p = 0; p < all.front().score.passages.size(); ++p) {
-    comparisons.push_back(across(all, p, suggest));
+    comparisons.push_back(across(all, p, options));
   }
   return comparisons;
 }
@@ -152,7 +151,7 @@ bool compare_all(std::vector<Compared>& comparisons) {
 std::string report_text(const std::vector<Compared>& comparisons, const AnnotateOptions& options) {
   std::vector<ComparisonReport> reports;
   for (const Compared& compared : comparisons) {
-    reports.push_back({compared.title, compared.fingerings, compared.comparison});
+    reports.push_back({compared.title, compared.fingerings, compared.comparison, options.bars});
   }
   if (options.format == Format::json) return write_comparison_json(reports);
   return write_comparison_text(reports, text_style(options));
@@ -175,7 +174,7 @@ ExitStatus compare(const AnnotateOptions& options) {
   std::optional<std::deque<Analysed>> all = read_all(options, worst);
   if (!all) return worst;
   if (options.suggest) add_suggestion(*all, options);
-  std::optional<std::vector<Compared>> comparisons = comparisons_of(*all, options.suggest);
+  std::optional<std::vector<Compared>> comparisons = comparisons_of(*all, options);
   if (!comparisons || !compare_all(*comparisons)) return ExitStatus::wrong_usage;
   output.write(report_text(*comparisons, options));
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;

@@ -44,7 +44,9 @@ std::string names_text(std::span<const Fingering> fingerings, const TextStyle& s
 std::string comparison_text(const ComparisonReport& report, const TextStyle& style) {
   const Fingering& first = report.fingerings.front();
   std::string text = title_line(report.title, style);
-  text += joined_lines(head_parts(first.passage, first.analysis), style);
+  std::vector<std::string> parts = head_parts(first.passage, first.analysis);
+  if (report.bars) parts.push_back(to_string(*report.bars));
+  text += joined_lines(parts, style);
   text += '\n' + names_text(report.fingerings, style);
   for (const HandComparison& hand : report.comparison.hands) text += results_table(hand, style);
   for (const HandComparison& hand : report.comparison.hands)
@@ -89,9 +91,12 @@ std::string results_legend(std::span<const ComparisonReport> reports, const Text
     return result.totals.full_swing_tempo.has_value();
   };
   const auto unknown = [](const FingeringResult& result) { return !result.difficulty; };
-  std::string words =
-      "difficulty = how hard a model finds the fingering, the lower the easier "
-      "(docs/fingering.md)";
+  const bool some_bars = std::any_of(reports.begin(), reports.end(),
+                                     [](const auto& report) { return report.bars.has_value(); });
+  std::string words = fmt::format(
+      "difficulty = how hard a model finds the fingering{}, the lower the easier "
+      "(docs/fingering.md)",
+      some_bars ? " of these bars by themselves" : "");
   if (any_result(reports, unknown)) words += ", - where a finger is missing";
   if (any_result(reports, carries)) {
     words += "; carried = white keys that the arm carries the hand, both ways (our model)";

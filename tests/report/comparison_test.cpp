@@ -137,11 +137,11 @@ TEST_CASE("comparison: what differs is the finger, the kind, the side or the cro
   CHECK(differing("C4:1 D:2 E:3", "C4:1 D:2 E:4") == std::vector<std::size_t>{2});
   // The finger of the first note is another, and so the second is another kind.
   CHECK(differing("C4:1 D:2 E:3", "C4:3 D:2 E:3") == std::vector<std::size_t>{0, 1, 2});
-  CHECK(differing("C4:1 D:2 E:3", "C4:1 , D:2 E:3") == std::vector<std::size_t>{0, 1, 2});
+  CHECK(differing("C4:1 D:2 E:3", "C4:1 , D:2 E:3") == std::vector<std::size_t>{1, 2});
   CHECK(differing("C4:4>1 D:2", "C4:1 D:2") == std::vector<std::size_t>{0});
   CHECK(differing("C4:4~ C:1 D:2", "C4:4~ C D:5") == std::vector<std::size_t>{0, 1});
   CHECK(differing("C4:1+E:3+G:5", "C4:1+E:2+G:5") == std::vector<std::size_t>{0});
-  CHECK(differing("C4:1 D E:3", "C4:1 D:2 E:3") == std::vector<std::size_t>{0, 1, 2});
+  CHECK(differing("C4:1 D E:3", "C4:1 D:2 E:3") == std::vector<std::size_t>{1, 2});
   // That a finger is a suggestion is no difference.
   CHECK(differing("C4:1 D:2", "C4:1? D:2?").empty());
 }
@@ -163,7 +163,6 @@ TEST_CASE("comparison: the notes must be the same") {
         "bar 1, left hand: C3 in fingering 1, nothing in fingering 2");
   CHECK(notes_differ_text("1/4 C4:1 D:2", "1/8 C4:1 D:2") ==
         "bar 1, right hand: D4 on beat 2 in fingering 1, D4 on beat 1.5 in fingering 2");
-  CHECK(notes_differ_text("1/4 RH: C5:1\nLH: 1/4 r C3:1", "RH: 1/4 C5:1\nLH: 1/4 C3:1") == "");
   CHECK(notes_differ_text("RH: 1/4 C5:1 D:2\nLH: 1/4 r C3:1", "RH: 1/4 C5:1 D:2\nLH: 1/4 C3:1") ==
         "bar 1, left hand: C3 on beat 2 in fingering 1, C3 on beat 1 in fingering 2");
   CHECK(notes_differ_text("C4:1 r", "C4:1") == "");
