@@ -72,7 +72,8 @@ Analysis analysis_of(const std::string& name, const Score& score, const Annotate
   }
   // The other forms do not tell it, and it would slow down those who do not ask for it.
   const bool is_json = options.format == Format::json || options.format == Format::jsonl;
-  return options.suggest && is_json ? with_difficulties(std::move(analysis), score) : analysis;
+  if (options.suggest && is_json) return with_difficulties(std::move(analysis), score);
+  return analysis;
 }
 
 }  // namespace fingerturn::cli

@@ -1,20 +1,10 @@
 #include "report/json_parts.hpp"
 
-#include "report/json_text.hpp"
-
 #include <fmt/format.h>
 
 namespace fingerturn {
 
 std::string text_or_null(std::string_view text) { return text.empty() ? "null" : json_text(text); }
-
-void add_decimal_or_null(std::string& out, std::optional<double> number) {
-  if (number) {
-    add_decimal(out, *number);
-  } else {
-    out += "null";
-  }
-}
 
 void add_totals(std::string& out, const Totals& totals) {
   out += fmt::format(

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/analysis.hpp"
+#include "report/json_text.hpp"
 
 #include <optional>
 #include <string>
@@ -12,7 +13,14 @@ namespace fingerturn {
 /// A text that somebody wrote, escaped; null where it is empty.
 std::string text_or_null(std::string_view text);
 
-void add_decimal_or_null(std::string& out, std::optional<double> number);
+/// Several for every event, so it is written where it is used.
+inline void add_decimal_or_null(std::string& out, std::optional<double> number) {
+  if (number) {
+    add_decimal(out, *number);
+  } else {
+    out += "null";
+  }
+}
 
 void add_totals(std::string& out, const Totals& totals);
 

@@ -53,7 +53,8 @@ Totals Count::totals() const noexcept {
 
 Totals totals_of(const Line& line, std::span<const EventAnalysis> events) noexcept {
   Count count;
-  for (const EventAnalysis& event : events) count.add(event, line.events[event.event].is_fingered());
+  for (const EventAnalysis& event : events)
+    count.add(event, line.events[event.event].is_fingered());
   return count.totals();
 }
 

@@ -167,6 +167,7 @@ void check_hand(const Json& json, const Line& line, const LineAnalysis& found) {
     check_event(json["events"][i], line, found.events[i]);
   }
   check_totals(json["totals"], found.totals);
+  CHECK(json["difficulty"].is_null() == !found.difficulty);
   check_watch(json["watch"], line, found);
 }
 
@@ -225,6 +226,18 @@ TEST_CASE("the JSON report says what the score and the analysis say") {
   }
 }
 
+TEST_CASE("a hand's difficulty stands in JSON where it was asked for, rounded to two decimals") {
+  const Score score = score_of("RH: C5:1 D:2\nLH: C3:5 D");
+  Analysis analysis = analyse(score);
+  const auto hands = [&] {
+    return parsed(write_json({"test.passage", score, analysis}))["passages"][0]["hands"];
+  };
+  CHECK(hands()[0]["difficulty"].is_null());
+  analysis.passages[0].lines[0].difficulty = 12.3456;
+  CHECK(hands()[0]["difficulty"] == 12.35);
+  CHECK(hands()[1]["difficulty"].is_null());
+}
+
 TEST_CASE("the keys of the JSON report stand in one order") {
   const Json json = json_of(score_of("tempo: 60\n1/8 C4:1 D:2"));
   CHECK(keys_of(json) == "format version source caution passages ");
@@ -232,7 +245,7 @@ TEST_CASE("the keys of the JSON report stand in one order") {
   CHECK(keys_of(passage) ==
         "title composer meter tempo reach full_swing_tempo remarks hands together ");
   const Json& hand = passage["hands"][0];
-  CHECK(keys_of(hand) == "hand events totals watch ");
+  CHECK(keys_of(hand) == "hand events totals difficulty watch ");
   CHECK(keys_of(hand["events"][0]) ==
         "index bar onset duration grace notes rotation side play prepare forearm swings swing_rate "
         "crossing carry depth arc rule basis reason ");
