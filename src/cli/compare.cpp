@@ -104,13 +104,13 @@ Compared across(const std::deque<Analysed>& all, std::size_t passage,
 
 bool have_as_many_passages(const std::deque<Analysed>& all) {
   const std::size_t count = all.front().score.passages.size();
-  for (const Analysed& other : all) {
-    if (other.score.passages.size() == count) continue;
-    say(fmt::format("{} has {} passages and {} has {}; choose one with --passage", all.front().name,
-                    count, other.name, other.score.passages.size()));
-    return false;
-  }
-  return true;
+  const auto other = std::find_if(all.begin(), all.end(), [count](const Analysed& analysed) {
+    return analysed.score.passages.size() != count;
+  });
+  if (other == all.end()) return true;
+  say(fmt::format("{} has {} passages and {} has {}; choose one with --passage", all.front().name,
+                  count, other->name, other->score.passages.size()));
+  return false;
 }
 
 /// What is to be compared with what; none, and a message, where there is nothing.
@@ -150,6 +150,7 @@ bool compare_all(std::vector<Compared>& comparisons) {
 
 std::string report_text(const std::vector<Compared>& comparisons, const AnnotateOptions& options) {
   std::vector<ComparisonReport> reports;
+  reports.reserve(comparisons.size());
   for (const Compared& compared : comparisons) {
     reports.push_back({compared.title, compared.fingerings, compared.comparison, options.bars});
   }

@@ -100,7 +100,7 @@ void add_passage(std::string& out, const ComparisonReport& report) {
                      json_text(report.title), text_or_null(passage.composer), text_or_null(meter));
   add_list(out, report.fingerings, "",
            [&out](const Fingering& fingering) { out += json_text(fingering.name); });
-  out += fmt::format("],\"alike\":{},\"hands\":[", report.comparison.all_alike());
+  out += fmt::format(R"(],"alike":{},"hands":[)", report.comparison.all_alike());
   add_list(out, report.comparison.hands, "\n    ",
            [&](const HandComparison& hand) { add_hand(out, report, hand); });
   out += "]}";
