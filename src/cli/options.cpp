@@ -259,8 +259,7 @@ CLI::App* add_scale(CLI::App& program, ScaleCommandOptions& options) {
                                                  "Write it falling instead of rising");
   command->add_flag_callback("--both", turn(ScaleDirection::up_and_down), "Write it up and down")
       ->excludes(down);
-  command->add_option("-o,--output", options.output, "Write to this file instead of the screen")
-      ->type_name("FILE");
+  add_output(*command, options.output);
   command->footer(
       "What it writes is a passage that the other commands read (docs/notation.md):\n"
       "  fingerturn scale \"B-flat major\" --hand left | fingerturn annotate -");
