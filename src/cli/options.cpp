@@ -283,8 +283,8 @@ CLI::App* add_excerpt(CLI::App& program, AnnotateOptions& options) {
   add_output(*command, options.output);
   options.format = Format::passage;
   command->footer(
-      "Bars keep their numbers. Notes that turn otherwise than in the score, since what prepared\n"
-      "them is cut off, are named in comments.\n"
+      "Bars keep their numbers. Notes that turn otherwise than in the score, since what\n"
+      "prepared them is cut off, are named in comments.\n"
       "  fingerturn excerpt etude.musicxml --bars 5-8 --output etude-5-8.passage");
   return command;
 }

@@ -4,7 +4,7 @@
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 
 for words in --help -h 'annotate --help' 'annotate -h' 'finger --help' 'scale --help' 'check --help' \
-  'explain --help'; do
+  'explain --help' 'excerpt --help' 'compare --help'; do
   # shellcheck disable=SC2086 # a command and an option
   run $words
   status_is 0
