@@ -19,7 +19,8 @@
 ///                                             {"mine", other.passages[0], second.passages[0]}};
 ///     if (const auto differ = notes_differ(fingerings)) fail(render(fingerings, *differ));
 ///     const Comparison comparison = compare(fingerings);
-///     std::cout << write_comparison_text({{"etude", fingerings, comparison}}, {});
+///     const std::vector<ComparisonReport> reports{{"etude", fingerings, comparison}};
+///     std::cout << write_comparison_text(reports, {});
 namespace fingerturn {
 
 /// One fingering: a passage and its analysis, which must outlive it, under a name.
@@ -41,9 +42,11 @@ struct NotesDiffer {
 
 /// Whether all are fingerings of the same notes: in each hand the same keys, struck in the same
 /// order and, where both are known, at the same onsets. None where they are, or there is one only.
+/// A note that is held over into some bars is not struck in them, but is in an excerpt of them.
 std::optional<NotesDiffer> notes_differ(std::span<const Fingering> fingerings) noexcept;
 
-/// "bar 2, right hand: E5 in printed, F5 in mine"
+/// "bar 2, right hand: E5 in printed, F5 in mine"; for what `notes_differ` found in the same
+/// fingerings.
 std::string render(std::span<const Fingering> fingerings, const NotesDiffer& differ);
 
 /// What one fingering of one hand comes to.
@@ -82,7 +85,8 @@ struct Comparison {
 /// Compares fingerings of the same notes; where notes differ (`notes_differ`), up to there.
 Comparison compare(std::span<const Fingering> fingerings) noexcept;
 
-/// What a report on a comparison is made from, all of which must outlive it.
+/// What a report on a comparison is made from, all of which must outlive it. There is one fingering
+/// or more.
 struct ComparisonReport {
   std::string_view title;
   std::span<const Fingering> fingerings;

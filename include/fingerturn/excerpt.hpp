@@ -9,7 +9,7 @@
 #include <vector>
 
 /// Some bars out of a score, to be worked on by themselves. All turns stay what they were but for
-/// those of notes that were prepared by what is cut off; these are named.
+/// those of notes that lose what came before them or what follows; these are named.
 ///
 ///     const Excerpt part = excerpt(read.score, {5, 8});
 ///     std::cout << write_excerpt(read.score, part);
@@ -23,9 +23,9 @@ struct ChangedTurn {
   std::size_t event_in_score = 0;  ///< its place in Line::events there
   /// In the score; none where it is only held there.
   std::optional<EventAnalysis> in_score;
-  /// The event of the score, by its place in Line::events, that prepares it; none where it begins
-  /// a gesture there too.
-  std::optional<std::size_t> prepared_by;
+  /// The event of the score, by its place in Line::events, after which it is played; none where it
+  /// begins a gesture there too.
+  std::optional<std::size_t> after;
 };
 
 struct PassageExcerpt {

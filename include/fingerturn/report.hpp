@@ -41,6 +41,12 @@ struct MarkdownStyle {
   bool cues = false;    ///< each event in a short line for practising
 };
 
+/// How a page looks.
+struct PageStyle {
+  /// The folds with a cue and a reason for every note are open, and so are printed.
+  bool unfolded = false;
+};
+
 /// The caution that stands in every report.
 std::string_view caution() noexcept;
 
@@ -48,7 +54,7 @@ std::string_view caution() noexcept;
 std::string write_text(const Report& report, const TextStyle& style) noexcept;
 /// A page to hand out: HTML with all that it needs in it, without scripts, for screens of any width
 /// and for print. Several passages get a contents list.
-std::string write_html(const Report& report) noexcept;
+std::string write_html(const Report& report, const PageStyle& style = {}) noexcept;
 /// The picture of the forearm's swing through time, with the hand's way along the keyboard and its
 /// depth: SVG 1.1, without scripts, with text as text.
 std::string write_svg(const Report& report) noexcept;

@@ -7,6 +7,7 @@
 #include "fingerturn/fingerturn.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace fingerturn::cli {
 namespace {
@@ -36,7 +37,10 @@ std::string result_text(const ScoreInput& input, const AnnotateOptions& options)
   if (options.format == Format::passage) {
     return write_passage(options.bars ? only_bars(input.score, *options.bars) : input.score);
   }
-  const Analysis analysis = analysis_of(input.name, input.score, options);
+  Analysis analysis = analysis_of(input.name, input.score, options);
+  // The other forms do not tell it, and it would slow down those who do not ask for it.
+  const bool is_json = options.format == Format::json || options.format == Format::jsonl;
+  if (options.suggest && is_json) analysis = with_difficulties(std::move(analysis), input.score);
   return report_text({input.name, input.score, analysis}, *input.document, options);
 }
 

@@ -18,36 +18,61 @@ const LineFingering& fingering_at(const OfHand& of_hand, std::size_t number) {
   return of_hand[std::min(number, of_hand.size() - 1)];
 }
 
+/// A passage with one of its fingerings.
+struct Completed {
+  Passage passage;
+  std::vector<std::optional<double>> difficulties;  ///< of each hand, in the bars that are shown
+  std::size_t suggested = 0;
+};
+
 std::string count_words(std::size_t suggested) {
   if (suggested == 0) return "no finger is suggested";
   return suggested == 1 ? "1 finger is suggested"
                         : fmt::format("{} fingers are suggested", suggested);
 }
 
-/// "Difficulty 31.2 in the right hand, 8.0 in the left; 12 fingers are suggested, by a model: ..."
-std::string remark_of(const Passage& passage, const PassageFingerings& fingerings,
-                      std::size_t number) {
-  std::string remark = "Difficulty";
-  std::size_t suggested = 0;
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
-    const LineFingering& fingering = fingering_at(fingerings.lines[i], number);
-    remark += fmt::format("{} {:.1f} in the {} hand", i == 0 ? "" : ",", fingering.difficulty,
-                          to_string(passage.lines[i].hand));
-    suggested += fingering.suggested;
-  }
-  return remark + "; " + count_words(suggested) +
-         (suggested == 0 ? "." : ", by a model: try them.");
+std::string difficulty_words(const std::optional<double>& difficulty) {
+  return difficulty ? fmt::format("{:.1f}", *difficulty) : "not known";
 }
 
-Passage with_fingering(const Passage& passage, const PassageFingerings& fingerings,
-                       std::size_t number) {
-  Passage complete = passage;
-  for (std::size_t i = 0; i < complete.lines.size(); ++i) {
-    complete.lines[i] = fingerturn::with_fingering(std::move(complete.lines[i]),
-                                                   fingering_at(fingerings.lines[i], number));
+/// "Difficulty 31.2 in the right hand, 8.0 in the left; 12 fingers are suggested, by a model: ..."
+std::string remark_of(const Completed& completed, const std::optional<BarRange>& bars) {
+  std::string remark = bars ? "Difficulty of " + to_string(*bars) + ":" : "Difficulty";
+  for (std::size_t i = 0; i < completed.difficulties.size(); ++i) {
+    remark += fmt::format("{} {} in the {} hand", i == 0 ? "" : ",",
+                          difficulty_words(completed.difficulties[i]),
+                          to_string(completed.passage.lines[i].hand));
   }
-  if (!passage.lines.empty()) complete.remarks.push_back(remark_of(passage, fingerings, number));
-  return complete;
+  return remark + "; " + count_words(completed.suggested) +
+         (completed.suggested == 0 ? "." : ", by a model: try them.");
+}
+
+/// The difficulty of some bars of a line by themselves.
+std::optional<double> difficulty_in(const Line& line, const BarRange& bars,
+                                    std::optional<int> reach_semitones) {
+  Passage passage;
+  passage.lines.push_back(line);
+  const Score part = only_bars(Score{{std::move(passage)}}, bars);
+  const std::vector<Line>& left = part.passages.front().lines;
+  return left.empty() ? 0 : difficulty_of(left.front(), reach_semitones);
+}
+
+Completed completed_by(const Passage& passage, const PassageFingerings& fingerings,
+                       std::size_t number, const FingeringOptions& options,
+                       const std::optional<BarRange>& bars) {
+  Completed completed{passage, {}, 0};
+  const std::optional<int> reach =
+      options.reach_semitones ? options.reach_semitones : passage.reach_semitones;
+  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+    const LineFingering& fingering = fingering_at(fingerings.lines[i], number);
+    Line& line = completed.passage.lines[i];
+    line = with_fingering(std::move(line), fingering);
+    completed.suggested += fingering.suggested;
+    completed.difficulties.push_back(bars ? difficulty_in(line, *bars, reach)
+                                          : fingering.difficulty);
+  }
+  if (!passage.lines.empty()) completed.passage.remarks.push_back(remark_of(completed, bars));
+  return completed;
 }
 
 std::size_t most_found(const PassageFingerings& fingerings) {
@@ -56,28 +81,46 @@ std::size_t most_found(const PassageFingerings& fingerings) {
   return most;
 }
 
-/// Of all hands together.
-double difficulty_of(const PassageFingerings& fingerings, std::size_t number) {
-  double sum = 0;
-  for (const OfHand& of_hand : fingerings.lines) sum += fingering_at(of_hand, number).difficulty;
-  return sum;
+/// "fingering 2 of 3, difficulty 40.1", of all hands together.
+std::string number_words(const Completed& completed, std::size_t number, std::size_t count) {
+  std::optional<double> sum = 0;
+  for (const std::optional<double>& difficulty : completed.difficulties) {
+    sum = sum && difficulty ? std::optional(*sum + *difficulty) : std::nullopt;
+  }
+  return fmt::format("fingering {} of {}, difficulty {}", number + 1, count, difficulty_words(sum));
+}
+
+/// The score with the easiest fingering outside the bars.
+Score settled_outside(Score score, const FingeringOptions& options, const BarRange& bars) {
+  const Score easiest = with_suggestions(score, options);
+  for (std::size_t p = 0; p < score.passages.size(); ++p) {
+    std::vector<Line>& lines = score.passages[p].lines;
+    for (std::size_t l = 0; l < lines.size(); ++l) {
+      for (std::size_t e = 0; e < lines[l].events.size(); ++e) {
+        const Event& settled = easiest.passages[p].lines[l].events[e];
+        if (!bars.contains(settled.bar)) lines[l].events[e] = settled;
+      }
+    }
+  }
+  return score;
 }
 
 }  // namespace
 
-Score with_fingerings(const Score& score, const FingeringOptions& options) {
-  const std::vector<PassageFingerings> found = suggest(score, options);
+Score with_fingerings(const Score& score, const FingeringOptions& options,
+                      const std::optional<BarRange>& bars) {
+  const Score begun = bars ? settled_outside(score, options, *bars) : score;
+  const std::vector<PassageFingerings> found = suggest(begun, options);
   Score complete;
   for (std::size_t p = 0; p < found.size(); ++p) {
     const std::size_t count = most_found(found[p]);
     for (std::size_t number = 0; number < count; ++number) {
-      Passage passage = with_fingering(score.passages[p], found[p], number);
+      Completed completed = completed_by(begun.passages[p], found[p], number, options, bars);
+      std::string& title = completed.passage.title;
       if (options.most > 1) {
-        passage.title += fmt::format("{}fingering {} of {}, difficulty {:.1f}",
-                                     passage.title.empty() ? "" : ", ", number + 1, count,
-                                     difficulty_of(found[p], number));
+        title += (title.empty() ? "" : ", ") + number_words(completed, number, count);
       }
-      complete.passages.push_back(std::move(passage));
+      complete.passages.push_back(std::move(completed.passage));
     }
   }
   return complete;

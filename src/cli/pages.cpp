@@ -185,7 +185,7 @@ std::string page_text(const Report& report, const AnnotateOptions& options) {
     case Format::passage:
       break;
   }
-  return write_html(report);
+  return write_html(report, {.unfolded = options.detail || options.cues});
 }
 
 ExitStatus write_pages(const AnnotateOptions& options) {

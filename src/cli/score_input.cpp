@@ -7,7 +7,11 @@
 #include "fingerturn/read.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <utility>
+#include <vector>
+
+#include <fmt/format.h>
 
 namespace fingerturn::cli {
 namespace {
@@ -36,10 +40,41 @@ bool has_event(const Analysis& analysis) {
   });
 }
 
+constexpr std::size_t kMostNamed = 8;
+
+/// "bars 1 to 4, bar 9": the bars of a passage, in runs.
+std::string bars_words(const Passage& passage) {
+  std::vector<BarRange> runs;
+  for (const std::int32_t bar : bars_of(passage)) {
+    if (runs.empty() || runs.back().last + 1 != bar) runs.push_back({bar, bar});
+    runs.back().last = bar;
+  }
+  if (runs.empty()) return "no bars";
+  std::string words;
+  for (std::size_t i = 0; i < runs.size() && i < kMostNamed; ++i) {
+    words += (i > 0 ? ", " : "") + to_string(runs[i]);
+  }
+  return runs.size() > kMostNamed ? words + " and more" : words;
+}
+
+/// "; there are bars 1 to 12", or what each of several passages has.
+std::string bars_there_are(const Score& score) {
+  if (score.passages.size() == 1) return "; there are " + bars_words(score.passages.front());
+  std::string words;
+  for (std::size_t p = 0; p < score.passages.size() && p < kMostNamed; ++p) {
+    words += fmt::format("; passage {} has {}", p + 1, bars_words(score.passages[p]));
+  }
+  const std::size_t named = std::min(score.passages.size(), kMostNamed);
+  return named < score.passages.size()
+             ? fmt::format("{}; {} more passages", words, score.passages.size() - named)
+             : words;
+}
+
 Score with_missing_fingers(Score score, const AnnotateOptions& options) {
   if (!options.suggest) return score;
   return with_fingerings(
-      score, {options.analysis.reach_semitones, static_cast<std::size_t>(options.fingerings)});
+      score, {options.analysis.reach_semitones, static_cast<std::size_t>(options.fingerings)},
+      options.bars);
 }
 
 ScoreInput failed(ExitStatus status) { return {status, {}, {}, {}}; }
@@ -64,15 +99,24 @@ ScoreInput read_score(const std::string& path, const AnnotateOptions& options) {
           std::move(source)};
 }
 
-Analysis analysis_of(const std::string& name, const Score& score, const AnnotateOptions& options) {
+void say_nothing_is_played(const std::string& name, const Score& score,
+                           const AnnotateOptions& options) {
+  const std::string hand =
+      options.hand ? fmt::format(" by the {} hand", to_string(*options.hand)) : "";
+  const std::string bars = options.bars ? " in " + to_string(*options.bars) : "";
+  say(fmt::format("{}: nothing is played{}{}{}", name, hand, bars,
+                  options.bars ? bars_there_are(score) : ""));
+}
+
+Analysis analysis_of(const Score& score, const AnnotateOptions& options) {
   Analysis analysis = analyse(score, options.analysis);
-  if (options.bars) analysis = only_bars(std::move(analysis), score, *options.bars);
-  if (!has_event(analysis) && (options.bars || options.hand)) {
-    say(name + ": nothing is played in the part that was chosen");
-  }
-  // The other forms do not tell it, and it would slow down those who do not ask for it.
-  const bool is_json = options.format == Format::json || options.format == Format::jsonl;
-  if (options.suggest && is_json) return with_difficulties(std::move(analysis), score);
+  return options.bars ? only_bars(std::move(analysis), score, *options.bars) : std::move(analysis);
+}
+
+Analysis analysis_of(const std::string& name, const Score& score, const AnnotateOptions& options) {
+  Analysis analysis = analysis_of(score, options);
+  const bool is_part = options.bars || options.hand;
+  if (is_part && !has_event(analysis)) say_nothing_is_played(name, score, options);
   return analysis;
 }
 

@@ -22,7 +22,13 @@ struct ScoreInput {
 /// Reads an input and cuts it down to the passage and hand that were asked for.
 ScoreInput read_score(const std::string& path, const AnnotateOptions& options);
 
-/// The analysis of a score, or of the bars that were asked for; says so where they hold nothing.
+/// Says that a score plays nothing in the bars and hand that were asked for, and which bars it has.
+void say_nothing_is_played(const std::string& name, const Score& score,
+                           const AnnotateOptions& options);
+
+/// The analysis of a score, or of the bars that were asked for. With a name it says so where they
+/// hold nothing.
+Analysis analysis_of(const Score& score, const AnnotateOptions& options);
 Analysis analysis_of(const std::string& name, const Score& score, const AnnotateOptions& options);
 
 }  // namespace fingerturn::cli

@@ -22,6 +22,10 @@ std::string fingers_words(const Line& line, std::size_t place) {
 Parts parts_of(const Line& line, const EventAnalysis& entry, const Signs& signs) {
   const ShownEvent shown{&line.events[entry.event], entry.event, &entry};
   const auto cell = [&](Row row) { return row_cell(row, shown, line.hand, signs); };
+  // One question mark says that nothing is known.
+  if (entry.rotation == Rotation::undetermined && !entry.side) {
+    return {Cell{fingers_words(line, entry.event)}, cell(Row::rotation), Cell{}, Cell{}};
+  }
   return {Cell{fingers_words(line, entry.event)}, cell(Row::rotation), cell(Row::play),
           cell(Row::crossing)};
 }
@@ -107,11 +111,22 @@ std::vector<Block> blocks_of(const HandComparison& hand, const ComparisonReport&
   return Blocks(hand, report, signs).gather();
 }
 
+/// Whether two ways to play are the same; a finger that is suggested is no other than one given.
+bool is_same_way(const Parts& one, const Parts& other) {
+  const auto unmarked = [](const Parts& parts) {
+    std::string fingers = parts[0].text;
+    if (fingers.size() > 1) std::erase(fingers, '?');
+    return fingers;
+  };
+  return unmarked(one) == unmarked(other) &&
+         std::equal(one.begin() + 1, one.end(), other.begin() + 1);
+}
+
 std::vector<Group> groups_of(const Entry& entry) {
   std::vector<Group> groups;
   for (std::size_t i = 0; i < entry.played.size(); ++i) {
     const auto group = std::find_if(groups.begin(), groups.end(), [&](const Group& other) {
-      return *other.parts == entry.played[i];
+      return is_same_way(*other.parts, entry.played[i]);
     });
     if (group == groups.end()) {
       groups.push_back({fingering_label(i), &entry.played[i]});

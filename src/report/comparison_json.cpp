@@ -93,11 +93,16 @@ void add_hand(std::string& out, const ComparisonReport& report, const HandCompar
   out += "]}";
 }
 
+std::string bars_text(const std::optional<BarRange>& bars) {
+  return bars ? fmt::format("[{},{}]", bars->first, bars->last) : "null";
+}
+
 void add_passage(std::string& out, const ComparisonReport& report) {
   const Passage& passage = report.fingerings.front().passage;
   const std::string meter = passage.meters.empty() ? "" : to_string(passage.meters.front().value);
-  out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"fingerings":[)",
-                     json_text(report.title), text_or_null(passage.composer), text_or_null(meter));
+  out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"bars":{},"fingerings":[)",
+                     json_text(report.title), text_or_null(passage.composer), text_or_null(meter),
+                     bars_text(report.bars));
   add_list(out, report.fingerings, "",
            [&out](const Fingering& fingering) { out += json_text(fingering.name); });
   out += fmt::format(R"(],"alike":{},"hands":[)", report.comparison.all_alike());

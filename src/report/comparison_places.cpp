@@ -20,9 +20,7 @@ constexpr std::size_t kGap = 2;
 
 using PartWidths = std::array<std::size_t, kParts>;
 
-std::string alike_words(std::size_t count) {
-  return count == 1 ? "1 note the same" : fmt::format("{} notes the same", count);
-}
+std::string alike_words(std::size_t count) { return fmt::format("{} the same", count); }
 
 std::string whole_bar_words(const Block& block) {
   return block.as_in ? fmt::format("as in bar {}", *block.as_in) : "the same";

@@ -41,20 +41,29 @@ std::string names_text(std::span<const Fingering> fingerings, const TextStyle& s
   return text;
 }
 
+/// Whether no finger is missing.
+bool is_fingered(const Comparison& comparison) {
+  return std::all_of(comparison.hands.begin(), comparison.hands.end(), [](const auto& hand) {
+    return std::all_of(hand.results.begin(), hand.results.end(), [](const FingeringResult& result) {
+      return result.totals.fingered == result.totals.events;
+    });
+  });
+}
+
 std::string comparison_text(const ComparisonReport& report, const TextStyle& style) {
   const Fingering& first = report.fingerings.front();
   std::string text = title_line(report.title, style);
-  std::vector<std::string> parts = head_parts(first.passage, first.analysis);
-  if (report.bars) parts.push_back(to_string(*report.bars));
-  text += joined_lines(parts, style);
+  text += joined_lines(head_parts(first.passage, first.analysis, report.bars), style);
   text += '\n' + names_text(report.fingerings, style);
   for (const HandComparison& hand : report.comparison.hands) text += results_table(hand, style);
   for (const HandComparison& hand : report.comparison.hands)
     text += places_text(hand, report, style);
   if (report.comparison.hands.empty()) return text + "\nNothing is played here.\n";
   if (!report.comparison.all_alike()) return text;
-  const std::string alike = fmt::format("{} are alike: the same fingers throughout.",
-                                        all_labels(report.fingerings.size()));
+  const std::string alike =
+      fmt::format("{} are alike: {}.", all_labels(report.fingerings.size()),
+                  is_fingered(report.comparison) ? "the same fingers throughout"
+                                                 : "the same fingers, and the same ones missing");
   return text + '\n' + wrapped("", alike, style.columns);
 }
 

@@ -58,11 +58,12 @@ std::string turn_words(const EventAnalysis& entry, Hand hand) {
   return words + std::string(crossing_words(entry.crossing));
 }
 
-/// What came before it in the score, or decided it otherwise.
+/// What came before it in the score, or decided it otherwise. Only a single is prepared by it.
 std::string cause_words(const ChangedTurn& changed, const Line& line) {
-  if (!changed.prepared_by) return ", for what follows there";
-  return fmt::format(", prepared by {} in bar {}", event_words(line, *changed.prepared_by),
-                     line.events[*changed.prepared_by].bar);
+  if (!changed.after) return ", for what follows there";
+  const bool prepared = changed.in_score->rotation == Rotation::single_rotation;
+  return fmt::format(", {} {} in bar {}", prepared ? "prepared by" : "after",
+                     event_words(line, *changed.after), line.events[*changed.after].bar);
 }
 
 /// The notes and their place: "C5:5 at the beginning of bar 5, left hand,".
@@ -97,8 +98,9 @@ std::string sentence_of(const Cut& cut, Changed run) {
     return words + " is held over from before. " + here_words(cut, first, false);
   }
   const Line& line = cut.whole.lines[first.line_in_score];
-  const std::string after =
-      run.size() > 1 ? fmt::format(" and the {} after it are", run.size() - 1) : " is";
+  std::string after = " is";
+  if (run.size() == 2) after = " and the next are";
+  if (run.size() > 2) after = fmt::format(" and the {} after it are", run.size() - 1);
   return fmt::format("{}{} {}{}. {}", words, after, turn_words(*first.in_score, line.hand),
                      cause_words(first, line), here_words(cut, first, run.size() > 1));
 }

@@ -58,12 +58,13 @@ std::string page_foot() {
 
 }  // namespace
 
-std::string write_html(const Report& report) noexcept {
+std::string write_html(const Report& report, const PageStyle& style) noexcept {
   const std::vector<Passage>& passages = report.score.passages;
   const bool single = passages.size() == 1;
   const std::string title =
       escaped_markup(single ? title_of(report, passages.front()) : report.source_name);
   HtmlPage page;
+  page.unfolded = style.unfolded;
   page.out += page_head(title);
   if (passages.size() > 1) add_contents(page.out, report);
   page.out += "<main>\n";

@@ -14,6 +14,7 @@ namespace fingerturn {
 struct HtmlPage {
   std::string out;
   std::size_t pictures = 0;
+  bool unfolded = false;  ///< PageStyle::unfolded
 };
 
 /// The rules of the page, the picture's left out.

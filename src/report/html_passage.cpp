@@ -72,10 +72,10 @@ void add_reason(std::string& out, const Line& line, const EventAnalysis& entry) 
 void add_reasons(HtmlPage& page, const Line& line, const LineAnalysis& analysis) {
   if (analysis.events.empty()) return;
   page.out += fmt::format(
-      "<details><summary>{}: a cue and the reason for every note</summary>\n"
+      "<details{}><summary>{}: a cue and the reason for every note</summary>\n"
       R"(<table class="reasons"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
       "<th scope=\"col\">how and why</th></tr></thead><tbody>\n",
-      hand_name(line.hand));
+      page.unfolded ? " open=\"\"" : "", hand_name(line.hand));
   for (const EventAnalysis& entry : analysis.events) add_reason(page.out, line, entry);
   page.out += "</tbody></table></details>\n";
 }
@@ -96,7 +96,7 @@ void add_passage_body(HtmlPage& page, const Report& report, std::size_t number, 
   const Passage& passage = report.score.passages[number];
   const PassageAnalysis& analysis = report.analysis.passages[number];
   page.out += fmt::format("<p class=\"quiet\"><bdi>{}</bdi></p>\n",
-                          escaped_markup(head_line(passage, analysis)));
+                          escaped_markup(head_line(passage, analysis, report.analysis.bars)));
   for (const std::string& remark : passage.remarks) add_element(page.out, "p", remark);
   const std::vector<PagePart> parts = page_parts(report, number);
   if (parts.empty()) return;

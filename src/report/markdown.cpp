@@ -146,7 +146,7 @@ void add_passage(std::string& out, const Report& report, std::size_t number,
                  const MarkdownStyle& style, int level) {
   const Passage& passage = report.score.passages[number];
   const PassageAnalysis& analysis = report.analysis.passages[number];
-  out += escaped_markdown(head_line(passage, analysis)) + '\n';
+  out += escaped_markdown(head_line(passage, analysis, report.analysis.bars)) + '\n';
   for (const std::string& remark : passage.remarks) out += '\n' + escaped_markdown(remark) + '\n';
   const std::vector<PagePart> parts = page_parts(report, number);
   if (parts.size() > 1) out += '\n' + escaped_markdown(hands_apart_words()) + '\n';

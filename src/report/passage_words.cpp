@@ -70,7 +70,8 @@ std::string_view title_of(const Report& report, const Passage& passage) noexcept
   return passage.title.empty() ? report.source_name : passage.title;
 }
 
-std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis) {
+std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis,
+                                    const std::optional<BarRange>& bars) {
   std::vector<std::string> parts;
   if (!passage.composer.empty()) parts.push_back(printable(passage.composer));
   if (!passage.source.empty()) parts.push_back(printable(passage.source));
@@ -85,12 +86,14 @@ std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysi
   if (analysis.reach_semitones) {
     parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
   }
+  if (bars) parts.push_back(to_string(*bars));
   return parts;
 }
 
-std::string head_line(const Passage& passage, const PassageAnalysis& analysis) {
+std::string head_line(const Passage& passage, const PassageAnalysis& analysis,
+                      const std::optional<BarRange>& bars) {
   std::string line;
-  for (const std::string& part : head_parts(passage, analysis)) {
+  for (const std::string& part : head_parts(passage, analysis, bars)) {
     if (!line.empty()) line += kUnicodeSigns.between;
     line += part;
   }

@@ -2,6 +2,7 @@
 
 #include "fingerturn/report.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,11 +13,14 @@ namespace fingerturn {
 /// The title as it was written, or the name of the source where there is none.
 std::string_view title_of(const Report& report, const Passage& passage) noexcept;
 
-/// What stands below the title: composer, source, hands, meter, tempo and reach, where known.
-std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis);
+/// What stands below the title: composer, source, hands, meter, tempo and reach, where known,
+/// and the bars where only some were asked for.
+std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis,
+                                    const std::optional<BarRange>& bars);
 
 /// The same in one line.
-std::string head_line(const Passage& passage, const PassageAnalysis& analysis);
+std::string head_line(const Passage& passage, const PassageAnalysis& analysis,
+                      const std::optional<BarRange>& bars);
 
 /// "15 events, 1 preparatory, 6 single, 8 double": those that are not 0.
 std::string totals_words(const Totals& totals);

@@ -71,7 +71,7 @@ void add_head(Drawing& drawing, const Report& report, std::size_t number) {
   add_lines(drawing, "title", kMargin, kTitleColumns, kTitleLine, title_of(report, passage));
   drawing.y += 2;
   add_lines(drawing, "quiet", kMargin, kColumns, kLine,
-            head_line(passage, report.analysis.passages[number]));
+            head_line(passage, report.analysis.passages[number], report.analysis.bars));
   for (const std::string& remark : passage.remarks) {
     add_lines(drawing, "quiet", kMargin, kColumns, kLine, remark);
   }

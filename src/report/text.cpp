@@ -20,7 +20,7 @@ namespace {
 std::string head_text(const Report& report, const Passage& passage, const PassageAnalysis& analysis,
                       const TextStyle& style) {
   std::string text = title_line(title_of(report, passage), style);
-  text += joined_lines(head_parts(passage, analysis), style);
+  text += joined_lines(head_parts(passage, analysis, report.analysis.bars), style);
   for (const std::string& remark : passage.remarks) {
     text += wrapped("", printable(remark), style.columns);
   }

@@ -172,6 +172,17 @@ std::string draw_stacks(std::string_view label, const Stacks& stacks, const Syst
   return rows;
 }
 
+/// Whether the hand strikes anything in a system; where it rests, only its notes are shown.
+bool strikes(const System& system, std::size_t number) {
+  for (const Section& section : system) {
+    for (const Column& column : section.columns) {
+      const auto& shown = column.events[number];
+      if (shown && shown->entry != nullptr) return true;
+    }
+  }
+  return false;
+}
+
 bool says_something(Row row, const System& system, std::size_t number, Hand hand) {
   for (const Section& section : system) {
     for (const Column& column : section.columns) {
@@ -219,6 +230,7 @@ std::string draw_hand(const ShownLines& lines, std::size_t number, const System&
   std::string rows = draw_bar_names(to_string(line.hand), system, style);
   const Stacks notes = stacks_of(system, number, note_cells);
   rows += draw_stacks("note", notes, system, style, Emphasis::strong);
+  if (!strikes(system, number)) return rows;
   const Stacks fingers =
       stacks_of(system, number, [&](const ShownEvent& shown) { return finger_cells(shown, line); });
   rows += draw_stacks("finger", fingers, system, style, Emphasis::plain);

@@ -52,11 +52,11 @@ void add_changed(const Analysed& whole, const Analysed& part, BarRange bars, Cha
                             part.line.events[here.event].struck_count();
     if (struck && same_notes && same_turn(*entry, here)) continue;
     changed.in_score.reset();
-    changed.prepared_by.reset();
+    changed.after.reset();
     if (struck) changed.in_score = *entry;
     const bool follows =
         entry != entries.begin() && struck && (entry - 1)->gesture == entry->gesture;
-    if (follows) changed.prepared_by = (entry - 1)->event;
+    if (follows) changed.after = (entry - 1)->event;
     all.push_back(changed);
   }
 }

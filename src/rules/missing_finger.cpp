@@ -27,15 +27,15 @@ std::string words_for_row(const MissingRow& row) {
 
 }  // namespace
 
-void add_to_missing_rows(const Line& line, const Strike& strike, std::size_t index,
+void add_to_missing_rows(const Line& line, const EventAnalysis& entry,
                          std::vector<MissingRow>& rows) {
-  if (strike.arrival.known()) return;
-  const std::int32_t bar = line.events[strike.event].bar;
-  if (rows.empty() || rows.back().index + rows.back().events != index) {
-    rows.push_back({strike.event, index, 0, bar, bar, strike.is_single_note()});
+  const Event& event = line.events[entry.event];
+  if (event.is_fingered()) return;
+  if (rows.empty() || rows.back().index + rows.back().events != entry.index) {
+    rows.push_back({entry.event, entry.index, 0, event.bar, event.bar, event.struck_count() == 1});
   }
   ++rows.back().events;
-  rows.back().last_bar = bar;
+  rows.back().last_bar = event.bar;
 }
 
 void find_missing_fingers(std::span<const MissingRow> rows, std::vector<Finding>& findings) {

@@ -39,9 +39,9 @@ struct MissingRow {
   bool single_note = false;  ///< its first event is one
 };
 
-/// Rule 2.8: takes a strike into the rows of neighbouring events with fingers missing; `index` is
-/// its number. Strikes are taken in their order.
-void add_to_missing_rows(const Line& line, const Strike& strike, std::size_t index,
+/// Rule 2.8: takes an event into the rows of neighbouring events with fingers missing. Events are
+/// taken in their order.
+void add_to_missing_rows(const Line& line, const EventAnalysis& entry,
                          std::vector<MissingRow>& rows);
 
 /// Rule 2.8: adds a finding for each row.

@@ -35,7 +35,7 @@ void WatchList::find_between(const Strike& before, const Strike& strike,
 void WatchList::add(const EventAnalysis& entry, const Strike& strike, const Strike* before) {
   if (!strike.is_single_note()) find_in_chord(strike, entry.index);
   if (before != nullptr) find_between(*before, strike, entry);
-  add_to_missing_rows(line_, strike, entry.index, missing_rows_);
+  if (!strike.arrival.known()) add_to_missing_rows(line_, entry, missing_rows_);
   add_to_fast_bars(line_, entry, fast_bars_);
 }
 
@@ -48,10 +48,17 @@ std::vector<Finding> WatchList::take() {
 
 void renew_rows(const Line& line, std::span<const EventAnalysis> events,
                 std::vector<Finding>& findings) {
-  std::erase_if(findings, [](const Finding& finding) { return finding.rule == kSwingRateRule.id; });
-  std::vector<FastBars> rows;
-  for (const EventAnalysis& entry : events) add_to_fast_bars(line, entry, rows);
-  find_swing_rates(rows, findings);
+  std::erase_if(findings, [](const Finding& finding) {
+    return finding.rule == kSwingRateRule.id || finding.rule == kMissingFingerRule.id;
+  });
+  std::vector<MissingRow> missing_rows;
+  std::vector<FastBars> fast_bars;
+  for (const EventAnalysis& entry : events) {
+    add_to_missing_rows(line, entry, missing_rows);
+    add_to_fast_bars(line, entry, fast_bars);
+  }
+  find_missing_fingers(missing_rows, findings);
+  find_swing_rates(fast_bars, findings);
   put_in_order(findings);
 }
 

@@ -40,7 +40,7 @@ full swings to    300   300
 
 where they differ, right hand
 bar  beat  note  A           B
-1          2 notes the same
+1          2 the same
      3     B4    3 double →  1 single ← under
      4     C5    4 double →  2 single →
 2    1     D5    5 double →  3 double →
@@ -78,9 +78,15 @@ is "$(jq -c '[.passages[] | [.title, .alike, (.fingerings | length)]]' out)" \
 valid four
 run compare four.passage four.passage --passage 2 --format json
 is "$(jq -c '.passages | length' out)" 1
-run compare four.passage printed.passage
+run compare four.passage turn.passage
 status_is 2
-is "$(cat err)" 'fingerturn: four.passage has 4 passages and printed.passage has 1; choose one with --passage'
+is "$(cat err)" 'fingerturn: four.passage has 4 passages and turn.passage has 2 passages; choose one with --passage'
+# One beside several: all of them.
+run compare printed.passage turn.passage
+status_is 0
+is "$(grep '^[A-Z]  ' out)" 'A  printed.passage
+B  as printed
+C  as brought to the lesson'
 run compare four.passage printed.passage --passage 1
 status_is 0
 
@@ -95,7 +101,7 @@ valid ways
 printf 'meter: 4/4\n1/8 C4:2 D E F:5 G A B C5' >gaps.passage
 run compare gaps.passage --suggest
 status_is 0
-has out 'A  as given, 2 of 8 fingers; the others filled in (?)'
+has out 'A  as given, 2 of 8 fingers; the others suggested (?)'
 has out 'B  suggested, no finger given'
 run compare gaps.passage --suggest --format json
 fingers() { jq -c "[.passages[].hands[].differences[].played[$1].notes[].finger]" out; }
@@ -155,6 +161,8 @@ status_is 0
 is "$(jq -c '[.passages[].hands[].hand]' out)" '["right","left"]'
 valid score
 run compare tram.musicxml tram.musicxml
+has out 'A and B are alike: the same fingers, and the same ones missing.'
+run compare printed.passage printed.passage
 has out 'A and B are alike: the same fingers throughout.'
 lacks out 'where they differ'
 lacks out 'turns to play'
@@ -168,9 +176,9 @@ line='G4:1 A:2 B:3 A:2 |'
 sed 's/B:3/B:4/g' ostinato.passage >second.passage
 run compare ostinato.passage second.passage
 is "$(sed -n '/^bar/,/^$/p' out)" 'bar  beat  note  A           B
-1          2 notes the same
+1          2 the same
      3     B4    3 double →  4 double →
-           1 note the same
+           1 the same
 2-5        as in bar 1'
 
 # Not the same notes: the first difference.
@@ -211,11 +219,23 @@ status_is 3
 is_empty out
 has err 'expected a finger from 1 to 5'
 run compare printed.passage brought.passage --bars 40
-status_is 0
-has out 'Nothing is played here.'
-has err 'nothing is played in the part that was chosen'
-run compare printed.passage brought.passage --bars 40 --format json
-valid nothing
+status_is 2
+is_empty out
+is "$(cat err)" 'fingerturn: printed.passage: nothing is played in bar 40; there are bars 1 to 2
+fingerturn: brought.passage: nothing is played in bar 40; there are bars 1 to 2'
+run compare printed.passage --suggest --bars 40
+status_is 2
+is "$(cat err)" 'fingerturn: printed.passage: nothing is played in bar 40; there are bars 1 to 2'
+: >empty.passage
+run compare printed.passage empty.passage
+status_is 2
+has err 'empty.passage: there is no passage in it to compare'
+run compare printed.passage brought.passage --bars 2 --format json
+is "$(jq -c '.passages[0].bars' out)" '[2,2]'
+valid bars
+sed 's/:[1-5]//g' printed.passage >bare.passage
+run compare bare.passage bare.passage
+has out 'A and B are alike: the same fingers, and the same ones missing.'
 run compare - - <<<'C4:1'
 status_is 2
 has err 'standard input can be read once only'

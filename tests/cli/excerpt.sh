@@ -20,7 +20,7 @@ is_empty err
 is "$(cat out)" 'passage: first, bar 2
 composer: nobody
 # In the score E5:3 at the beginning of bar 2, right hand, is double, swinging
-# left and turning right, prepared by D5:2 in bar 1. Here it is preparatory,
+# left and turning right, after D5:2 in bar 1. Here it is preparatory,
 # swinging left and turning right.
 # In the score E3:2 on beat 2 of bar 2, left hand, is preparatory, swinging
 # right and turning left, for what follows there. Here it is preparatory.

@@ -61,6 +61,15 @@ run finger gaps.passage --alternatives 21
 status_is 2
 has err 'expected a number from 1 to 20'
 
+# Of some bars the alternatives are of these, and so is what is said of them.
+printf 'meter: 4/4\n1/4 C4 D E F | G A B C5 | D C B A' >bars.passage
+run finger bars.passage --bars 2 --alternatives 3 --format json
+is "$(jq -c '[.passages[].hands[0].events | map(.notes[0].finger)] | unique | length' out)" 3
+is "$(jq -c '[.passages[] | (.title | capture("difficulty (?<d>[0-9.]+)").d | tonumber) - .hands[0].difficulty | fabs < 0.06] | unique' out)" '[true]'
+run finger bars.passage --bars 2
+has out 'Difficulty of bar 2: '
+has out '4 fingers are suggested'
+
 # Bars are cut after the fingers are found, hands before.
 run finger gaps.passage --format passage --hand left
 is "$(grep -c '?' out)" 0

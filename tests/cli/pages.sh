@@ -95,4 +95,12 @@ status_is 0
 has out 'quarter = 300, as asked for'
 run annotate --format html --hand left one.passage
 status_is 0
-has err 'nothing is played in the part that was chosen'
+has err 'nothing is played by the left hand'
+
+# The folds are open where cues or reasons are asked for, and so are printed.
+run annotate --format html one.passage
+lacks out '<details open'
+for words in --cues --detail; do
+  run annotate --format html "$words" one.passage
+  has out '<details open=""><summary>'
+done

@@ -51,12 +51,12 @@ RH: 1/4 E5:3 F5:1 | G5:2 A5:3 |
 LH: 1/4 E3:3 F3:2 | G3:1 F3:2 |'
 
 # Bars that hold nothing are told and are no failure.
-for part in '--bars 40-50' '--hand left --passage 2'; do
-  # shellcheck disable=SC2086 # an option and its value
-  run annotate duet.passage $part
-  status_is 0
-  is "$(cat err)" 'fingerturn: duet.passage: nothing is played in the part that was chosen'
-done
+run annotate duet.passage --bars 40-50
+status_is 0
+is "$(cat err)" 'fingerturn: duet.passage: nothing is played in bars 40 to 50; passage 1 has bars 1 to 3; passage 2 has bar 1'
+run annotate duet.passage --hand left --passage 2
+status_is 0
+is "$(cat err)" 'fingerturn: duet.passage: nothing is played by the left hand'
 
 # One passage of several.
 for number in 1 2; do

@@ -54,7 +54,7 @@ status_is 0
 is "$(grep --count 'name="fingerturn"' out)" 4
 run annotate --format musicxml --bars 7 both.musicxml
 status_is 0
-is "$(cat err)" 'fingerturn: both.musicxml: nothing is played in the part that was chosen'
+has err 'fingerturn: both.musicxml: nothing is played in bar 7; there are bars'
 same_files out two_staves.musicxml
 
 # Never over the input.

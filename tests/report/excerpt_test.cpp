@@ -219,13 +219,13 @@ TEST_CASE("excerpt: comments name what turns otherwise") {
        "bar 1. Here it is preparatory, swinging left and turning right."},
       {"meter: 2/4\n1/8 C4:1 D:2 | E:3 F:4",
        "In the score E4:3 at the beginning of bar 2 is double, swinging left and turning right, "
-       "prepared by D4:2 in bar 1. Here it is preparatory, swinging right and turning left. In the "
-       "score F4:4 on beat 1.5 of bar 2 is double, swinging left and turning right, prepared by "
+       "after D4:2 in bar 1. Here it is preparatory, swinging right and turning left. In the "
+       "score F4:4 on beat 1.5 of bar 2 is double, swinging left and turning right, after "
        "E4:3 in bar 2. Here it is single, turning right."},
       {"C4:1 D:2 | E:3 F:4",
        "In the score E4:3 at the beginning of bar 2 is double, swinging left and turning right, "
-       "prepared by D4:2 in bar 1. Here it is preparatory, swinging right and turning left. In the "
-       "score F4:4 as number 2 in bar 2 is double, swinging left and turning right, prepared by "
+       "after D4:2 in bar 1. Here it is preparatory, swinging right and turning left. In the "
+       "score F4:4 as number 2 in bar 2 is double, swinging left and turning right, after "
        "E4:3 in bar 2. Here it is single, turning right."},
       // What follows is cut off as well.
       {"r | C4:3 | D:4",
@@ -234,8 +234,8 @@ TEST_CASE("excerpt: comments name what turns otherwise") {
       // One finger again and again.
       {"C4:1 | D:2 D:2 D:2 r",
        "In the score D4:2 at the beginning of bar 2 is single, turning right, prepared by C4:1 in "
-       "bar 1. Here it is preparatory. In the score D4:2 as number 2 in bar 2 and the 1 after it "
-       "are double, swinging left and turning right, prepared by D4:2 in bar 2. Here they are "
+       "bar 1. Here it is preparatory. In the score D4:2 as number 2 in bar 2 and the next "
+       "are double, swinging left and turning right, after D4:2 in bar 2. Here they are "
        "double."},
       // A tie is cut: of a note alone, and of one beneath another.
       {"C4:1~ | C E:3",
@@ -245,13 +245,13 @@ TEST_CASE("excerpt: comments name what turns otherwise") {
        "In the score E4:3 at the beginning of bar 2 is single, turning right, prepared by C4:1 in "
        "bar 1. Here C4:1+E4:3 is struck: preparatory, swinging right and turning left. In the "
        "score "
-       "G4:5 as number 2 in bar 2 is double, swinging left and turning right, prepared by E4:3 in "
+       "G4:5 as number 2 in bar 2 is double, swinging left and turning right, after E4:3 in "
        "bar 2. Here it is single, turning right."},
       // A missing finger before the bars hides nothing more.
       {"C4 | D:2 E:3",
-       "In the score D4:2 at the beginning of bar 2 is undetermined, prepared by C4:? in bar 1. "
+       "In the score D4:2 at the beginning of bar 2 is undetermined, after C4:? in bar 1. "
        "Here it is preparatory, swinging right and turning left. In the score E4:3 as number 2 in "
-       "bar 2 is undetermined, turning right, prepared by D4:2 in bar 2. Here it is single, "
+       "bar 2 is undetermined, turning right, after D4:2 in bar 2. Here it is single, "
        "turning "
        "right."},
       {"RH: C5:1 | D:5 E:4\nLH: C3:5 r | D:4 C:5",
@@ -260,7 +260,7 @@ TEST_CASE("excerpt: comments name what turns otherwise") {
        "by C5:1 in bar 1. Here it is preparatory, swinging left and turning right."},
       {"G4:3 E:1 | F4:1 D:3",
        "In the score F4:1 at the beginning of bar 2 is double, swinging right and turning left, "
-       "prepared by E4:1 in bar 1. Here it is preparatory, swinging right and turning left."},
+       "after E4:1 in bar 1. Here it is preparatory, swinging right and turning left."},
   }));
   CAPTURE(found.text);
   CHECK(comments_in(excerpt_text(found.text, {2, 2})) == found.comments);
