@@ -197,8 +197,7 @@ Side opposite(Side side) noexcept;
 
 /// One sentence for the player: why an event of this hand is what it is.
 ///
-///     reason_of(entry, Hand::right);   // "1 to 2 steps toward the fifth, so the right forearm
-///     ..."
+///     reason_of(entry, Hand::right);   // "The finger is missing: undetermined."
 std::string reason_of(const EventAnalysis& entry, Hand hand);
 /// Adds that sentence to a text. Its letters are ASCII, without quotes.
 void add_reason(std::string& out, const EventAnalysis& entry, Hand hand);

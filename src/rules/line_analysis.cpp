@@ -107,8 +107,8 @@ class LineAnalyser {
   std::optional<int> depth_;
   std::size_t gesture_ = 0;
   std::size_t next_arc_ = 0;
-  std::size_t first_ =
-      0;  // the number of the first event since the rest; the next three from it on
+  // What follows is of the events since the rest, of which this is the number of the first.
+  std::size_t first_ = 0;
   std::vector<std::optional<double>> carries_;
   std::vector<InAndOut> ins_and_outs_;
   std::vector<std::size_t> arcs_;

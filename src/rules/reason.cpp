@@ -12,7 +12,7 @@
 namespace fingerturn {
 namespace {
 
-/// A few letters, such as the fingers of a step.
+/// A few letters, such as the fingers of a step; the longest has 50.
 class Letters {
  public:
   Letters& add(std::string_view letters) {
