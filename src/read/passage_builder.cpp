@@ -4,6 +4,7 @@
 #include "model/timeline.hpp"
 #include "read/bar_check.hpp"
 #include "read/bar_lines.hpp"
+#include "read/digit_check.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -104,6 +105,7 @@ Passage PassageBuilder::finish(Reporter& reporter) {
                    "different ones in this passage");
   }
   check_bars(passage_, reporter);
+  check_digits(passage_, reporter);
   if (!has_notes(passage_) && reporter.errors() == 0) {
     reporter.warning("no-notes", place_, "expected notes in this passage, found none");
   }
