@@ -8,10 +8,10 @@
 #include <string>
 #include <string_view>
 
-/// Every handbook fingering typed out over two octaves upward, apart from the table in the program,
-/// which has them by the octave and for several keys at once. Source: C.-L. Hanon, The Virtuoso
-/// Pianist (1873), nos. 39 to 41, and J. F. Cooke, Mastering the Scales and Arpeggios (1913), from
-/// memory, not compared with the books.
+/// Every handbook fingering written out over two octaves upward; the table in the program has them
+/// by the octave and for several keys at once. Source: C.-L. Hanon, The Virtuoso Pianist (1873),
+/// nos. 39 to 41, and J. F. Cooke, Mastering the Scales and Arpeggios (1913), from memory, not
+/// compared with the books: it finds slips in the other table, not what is remembered wrongly.
 namespace fingerturn {
 namespace {
 
@@ -128,7 +128,7 @@ std::string without_blanks(std::string_view fingers) {
 }
 
 void check_row(std::string_view name, const Row& row) {
-  INFO(name << ", typed out as " << row.name);
+  INFO(name << ", written out as " << row.name);
   CHECK(fingers_in_order(scale_line(name, Hand::right, 2)) == without_blanks(row.right));
   CHECK(fingers_in_order(scale_line(name, Hand::left, 2)) == without_blanks(row.left));
 }
@@ -140,7 +140,7 @@ bool same_keys(ScaleName one, ScaleName other) {
 
 }  // namespace
 
-TEST_CASE("scales: all have the fingers that are typed out, however they are spelled",
+TEST_CASE("scales: all have the fingers that are written out, however they are spelled",
           "[fingering][scales]") {
   for (const ScaleName name : all_scale_names()) {
     const bool other_chromatic = name.kind == ScaleKind::chromatic && name.tonic != 0;
