@@ -2,9 +2,10 @@
 
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
-#include "fingerturn/report.hpp"
-#include "model/wrap.hpp"
+#include "report/passage.hpp"
 
+#include <array>
+#include <string>
 #include <string_view>
 
 #include <fmt/format.h>
@@ -24,40 +25,30 @@ ExitStatus write(const std::string& path, std::string_view text) {
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
-/// A sentence as comments of the notation, which fit a terminal of 80 columns.
-std::string comment(std::string_view sentence) {
-  constexpr std::string_view kOpening = "# ";
-  constexpr int kColumns = 76;
-  const std::string lines = wrapped("", sentence, kColumns);
-  std::string text;
-  for (std::size_t begin = 0; begin < lines.size();) {
-    const std::size_t end = lines.find('\n', begin) + 1;
-    text += kOpening;
-    text += lines.substr(begin, end - begin);
-    begin = end;
+ExitStatus list(const ScaleCommandOptions& options) {
+  if (!options.name_words.empty()) {
+    return refuse("--list lists all scales; leave the name or --list away");
   }
-  return text;
-}
-
-ExitStatus list(const std::string& path) {
   std::string text;
   for (const std::string& name : handbook_scale_names()) text += name + '\n';
-  return write(path, text);
+  return write(options.output, text);
 }
 
 }  // namespace
 
 ExitStatus scale(const ScaleCommandOptions& options) {
-  if (options.list) return list(options.output);
+  if (options.list) return list(options);
   if (options.name_words.empty()) {
     return refuse("name a scale, as in \"B-flat major\"; fingerturn scale --list lists them");
   }
   const ScaleResult result =
       handbook_scale(fmt::format("{}", fmt::join(options.name_words, " ")), options.scale);
   if (!result.ok()) return refuse(result.problem);
-  std::string text;
-  for (const std::string& remark : result.score.passages.front().remarks) text += comment(remark);
-  return write(options.output, text + write_passage(result.score));
+  std::array<std::string, 1> comments;
+  for (const std::string& remark : result.score.passages.front().remarks) {
+    comments.front() += comment_lines(remark);
+  }
+  return write(options.output, write_passage(result.score, comments));
 }
 
 }  // namespace fingerturn::cli

@@ -144,6 +144,19 @@ std::string title_of(const Task& task, std::optional<Hand> hand) {
   return title;
 }
 
+/// What other handbooks have for the kind that rises and for the one that falls; each once.
+std::vector<std::string_view> others_of(const Task& task, Hand hand) {
+  const ScaleKind falling = falling_kind(task.name.kind);
+  const ScaleKind first = task.direction == ScaleDirection::down ? falling : task.name.kind;
+  const ScaleKind last = task.direction == ScaleDirection::up ? task.name.kind : falling;
+  std::vector<std::string_view> all;
+  for (const ScaleKind kind : {first, last}) {
+    const std::string_view others = other_fingers({task.name.tonic, kind}, hand);
+    if (!others.empty() && (all.empty() || all.back() != others)) all.push_back(others);
+  }
+  return all;
+}
+
 std::vector<std::string> remarks_of(const Task& task, std::span<const Hand> hands) {
   std::vector<std::string> remarks{
       fmt::format("Fingers from memory after {}.", source_of_fingers(task.name.kind))};
@@ -151,9 +164,9 @@ std::vector<std::string> remarks_of(const Task& task, std::span<const Hand> hand
     remarks.emplace_back("Falling, it has the notes and fingers of the natural minor.");
   }
   for (const Hand hand : hands) {
-    const std::string_view others = other_fingers(task.name, hand);
-    if (others.empty()) continue;
-    remarks.push_back(fmt::format("In the {} hand {} (from memory).", to_string(hand), others));
+    for (const std::string_view others : others_of(task, hand)) {
+      remarks.push_back(fmt::format("In the {} hand {} (from memory).", to_string(hand), others));
+    }
   }
   return remarks;
 }

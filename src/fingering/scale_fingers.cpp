@@ -9,9 +9,9 @@
 #include <initializer_list>
 
 /// Source of every row, from memory and not compared with the books: C.-L. Hanon, The Virtuoso
-/// Pianist (1873), nos. 39 (scales), 40 (chromatic scale) and 41 (arpeggios of triads); J. F.
-/// Cooke, Mastering the Scales and Arpeggios (1913), for the sevenths. Where handbooks differ a row
-/// holds one fingering and names the other.
+/// Pianist (1873), nos. 39 (scales; the natural minor as the falling melodic one), 40 (chromatic
+/// scale) and 41 (arpeggios of triads); J. F. Cooke, Mastering the Scales and Arpeggios (1913), for
+/// the sevenths. Where handbooks differ a row holds one fingering and names the other.
 namespace fingerturn {
 namespace {
 
@@ -67,7 +67,7 @@ constexpr std::string_view kLowestTwoThree = "other handbooks have 2 and 3 on th
 constexpr std::string_view kThirdFour = "other handbooks have 4 on the third of the triad";
 constexpr std::string_view kAsNatural = "other handbooks have 3213214, as in the natural minor";
 
-constexpr std::array<Row, 32> kRows{{
+constexpr std::array<Row, 31> kRows{{
     // Scales of seven notes.
     {kMajor | kMinor, keys("C G D A E"), {"1231234 5"}, {"1432132 5"}},
     {kMajor | kMinor, keys("B"), {"1231234 5"}, {"1321432 4"}},
@@ -77,10 +77,10 @@ constexpr std::array<Row, 32> kRows{{
     {kMajor, keys("F#"), {"2341231"}, {"4321321"}},
     {kMajor, keys("Ab"), {"3412312", kLowestTwoThree}, {"3214321"}},
     {kMajor, keys("Bb"), {"4123123", kLowestTwo}, {"3214321"}},
-    {kNatural | kHarmonic, keys("C#"), {"3412312"}, {"3214321"}},
+    {kNatural | kHarmonic, keys("C#"), {"3412312", kLowestTwoThree}, {"3214321"}},
     {kMelodic, keys("C#"), {"2312341"}, {"3214321"}},
     {kMinor, keys("Eb"), {"3123412", kLowestTwo}, {"2143213"}},
-    {kNatural | kHarmonic, keys("F#"), {"3412312"}, {"4321321"}},
+    {kNatural | kHarmonic, keys("F#"), {"3412312", kLowestTwoThree}, {"4321321"}},
     {kMelodic, keys("F#"), {"2312341"}, {"4321321"}},
     {kNatural, keys("G#"), {"3412312", kLowestTwoThree}, {"3213214"}},
     {kHarmonic, keys("G#"), {"3412312", kLowestTwoThree}, {"3214321", kAsNatural}},
@@ -96,14 +96,33 @@ constexpr std::array<Row, 32> kRows{{
     {kMinorTriad, keys("Bb"), {"231"}, {"321"}},
     // Sevenths.
     {kDominant | kDiminished, keys("C D E F G A B"), {"1234 5"}, {"1432 5"}},
-    {kDominant, keys("Db"), {"4123"}, {"2143"}},
-    {kDominant, keys("Eb Ab"), {"4123", kLowestTwo}, {"2143"}},
+    {kDominant, keys("Db Eb Ab"), {"4123", kLowestTwo}, {"2143"}},
     {kDominant, keys("F#"), {"2341"}, {"4321"}},
     {kDominant, keys("Bb"), {"4123", kLowestTwo}, {"3214"}},
-    {kDiminished, keys("C# F#"), {"4123"}, {"3214"}},
+    {kDiminished, keys("C# F#"), {"4123", kLowestTwo}, {"3214"}},
     {kDiminished, keys("Eb Bb"), {"3412", kLowestTwoThree}, {"4321"}},
     {kDiminished, keys("Ab"), {"4123", kLowestTwo}, {"4321"}},
 }};
+
+constexpr bool fingers_stand_here(ScaleKind kind) { return kind != ScaleKind::chromatic; }
+
+/// Whether each kind has one row for each of the twelve keys.
+constexpr bool one_row_for_each_key() {
+  constexpr Mask kAllKeys = 0xFFF;
+  for (std::size_t i = 0; i < kScaleKinds; ++i) {
+    const auto kind = static_cast<ScaleKind>(i);
+    if (!fingers_stand_here(kind)) continue;
+    Mask found = 0;
+    for (const Row& row : kRows) {
+      if ((row.kinds & kinds({kind})) == 0) continue;
+      if ((row.tonics & found) != 0) return false;
+      found |= row.tonics;
+    }
+    if (found != kAllKeys) return false;
+  }
+  return true;
+}
+static_assert(one_row_for_each_key());
 
 /// The chromatic scale from C up: 3 on black keys, the thumb on white ones, and 2 on one of each
 /// two white keys that are neighbours.
@@ -112,8 +131,9 @@ constexpr std::string_view kChromaticLeft = "131321313132";
 
 Finger finger_of_digit(char digit) { return static_cast<Finger>(digit - '0'); }
 
+/// Of any kind but the chromatic one.
 const HandFingers& fingers_of(ScaleName name, Hand hand) {
-  const Mask kind = Mask{1} << static_cast<unsigned>(name.kind);
+  const Mask kind = kinds({name.kind});
   const Mask tonic = Mask{1} << static_cast<unsigned>(semitones_above_c(name.tonic));
   const auto* const row = std::find_if(kRows.begin(), kRows.end(), [kind, tonic](const Row& each) {
     return (each.kinds & kind) != 0 && (each.tonics & tonic) != 0;
@@ -144,7 +164,7 @@ std::vector<Finger> chromatic_fingers(int tonic, Hand hand, int octaves) {
 }  // namespace
 
 std::vector<Finger> scale_fingers(ScaleName name, Hand hand, int octaves) {
-  if (name.kind == ScaleKind::chromatic) return chromatic_fingers(name.tonic, hand, octaves);
+  if (!fingers_stand_here(name.kind)) return chromatic_fingers(name.tonic, hand, octaves);
   const std::string_view words = fingers_of(name, hand).fingers;
   const std::size_t blank = words.find(' ');
   std::vector<Finger> fingers = repeated(words.substr(0, blank), 0, octaves);
@@ -155,17 +175,18 @@ std::vector<Finger> scale_fingers(ScaleName name, Hand hand, int octaves) {
 }
 
 std::string_view other_fingers(ScaleName name, Hand hand) {
-  if (name.kind == ScaleKind::chromatic) return {};
+  if (!fingers_stand_here(name.kind)) return {};
   return fingers_of(name, hand).others;
 }
 
 std::string_view source_of_fingers(ScaleKind kind) {
   switch (kind) {
     case ScaleKind::major:
-    case ScaleKind::natural_minor:
     case ScaleKind::harmonic_minor:
     case ScaleKind::melodic_minor:
       return "C.-L. Hanon, The Virtuoso Pianist (1873), no. 39";
+    case ScaleKind::natural_minor:
+      return "C.-L. Hanon, The Virtuoso Pianist (1873), no. 39, as the falling melodic minor";
     case ScaleKind::chromatic:
       return "C.-L. Hanon, The Virtuoso Pianist (1873), no. 40";
     case ScaleKind::major_arpeggio:

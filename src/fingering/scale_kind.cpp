@@ -8,7 +8,7 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::array<ScaleForm, 9> kForms{{
+constexpr std::array<ScaleForm, kScaleKinds> kForms{{
     {ScaleKind::major, "major", -7, 7},
     {ScaleKind::natural_minor, "natural minor", -4, 10},
     {ScaleKind::harmonic_minor, "harmonic minor", -4, 10},
@@ -20,6 +20,15 @@ constexpr std::array<ScaleForm, 9> kForms{{
     {ScaleKind::dominant_seventh, "dominant seventh arpeggio", -6, 8},
     {ScaleKind::diminished_seventh, "diminished seventh arpeggio", -4, 10},
 }};
+
+/// Whether the form of every kind stands in the kind's own place.
+constexpr bool forms_follow_kinds() {
+  for (std::size_t i = 0; i < kForms.size(); ++i) {
+    if (static_cast<std::size_t>(kForms[i].kind) != i || kForms[i].name.empty()) return false;
+  }
+  return true;
+}
+static_assert(forms_follow_kinds());
 
 // From the tonic up, as steps on the line of fifths.
 constexpr std::array<int, 7> kMajor{0, 2, 4, -1, 1, 3, 5};
@@ -79,7 +88,22 @@ const ScaleForm& scale_form(ScaleKind kind) noexcept {
   return kForms.at(static_cast<std::size_t>(kind));
 }
 
-bool is_arpeggio(ScaleKind kind) noexcept { return kind > ScaleKind::chromatic; }
+bool is_arpeggio(ScaleKind kind) noexcept {
+  switch (kind) {
+    case ScaleKind::major_arpeggio:
+    case ScaleKind::minor_arpeggio:
+    case ScaleKind::dominant_seventh:
+    case ScaleKind::diminished_seventh:
+      return true;
+    case ScaleKind::major:
+    case ScaleKind::natural_minor:
+    case ScaleKind::harmonic_minor:
+    case ScaleKind::melodic_minor:
+    case ScaleKind::chromatic:
+      break;
+  }
+  return false;
+}
 
 ScaleKind falling_kind(ScaleKind kind) noexcept {
   return kind == ScaleKind::melodic_minor ? ScaleKind::natural_minor : kind;

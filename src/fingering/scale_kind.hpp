@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <span>
 #include <string_view>
@@ -19,6 +20,10 @@ enum class ScaleKind : std::uint8_t {
   dominant_seventh,
   diminished_seventh
 };
+
+/// How many kinds there are; the last of them is named here.
+inline constexpr std::size_t kScaleKinds =
+    static_cast<std::size_t>(ScaleKind::diminished_seventh) + 1;
 
 /// A kind: its full name and the notes from which it is spelled without odd accidentals, as places
 /// on the line of fifths.

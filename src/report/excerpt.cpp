@@ -1,7 +1,6 @@
 #include "fingerturn/excerpt.hpp"
 
 #include "model/timeline.hpp"
-#include "model/wrap.hpp"
 #include "report/beat_text.hpp"
 #include "report/note_words.hpp"
 #include "report/passage.hpp"
@@ -116,25 +115,12 @@ bool continues(const ChangedTurn& before, const ChangedTurn& changed) {
          turns_alike(before.here, changed.here);
 }
 
-/// A text in lines that each begin with a hash.
-std::string comment(std::string_view text) {
-  constexpr int kColumns = 76;
-  const std::string lines = wrapped("", text, kColumns);
-  std::string out;
-  for (std::size_t begin = 0; begin < lines.size();) {
-    const std::size_t end = lines.find('\n', begin);
-    out += "# " + lines.substr(begin, end + 1 - begin);
-    begin = end + 1;
-  }
-  return out;
-}
-
 std::string comments_of(const Cut& cut, Changed changed) {
   std::string out;
   for (std::size_t begin = 0, end = 0; begin < changed.size(); begin = end) {
     end = begin + 1;
     while (end < changed.size() && continues(changed[end - 1], changed[end])) ++end;
-    out += comment(sentence_of(cut, changed.subspan(begin, end - begin)));
+    out += comment_lines(sentence_of(cut, changed.subspan(begin, end - begin)));
   }
   return out;
 }

@@ -2,6 +2,7 @@
 
 #include "fingerturn/report.hpp"
 #include "model/utf8.hpp"
+#include "model/wrap.hpp"
 #include "report/note_words.hpp"
 
 #include <algorithm>
@@ -280,6 +281,18 @@ class PassageWriter {
 };
 
 }  // namespace
+
+std::string comment_lines(std::string_view text) {
+  constexpr int kColumns = 76;
+  const std::string lines = wrapped("", text, kColumns);
+  std::string out;
+  for (std::size_t begin = 0; begin < lines.size();) {
+    const std::size_t end = lines.find('\n', begin) + 1;
+    out += "# " + lines.substr(begin, end - begin);
+    begin = end;
+  }
+  return out;
+}
 
 std::string write_passage(const Score& score) noexcept { return write_passage(score, {}); }
 

@@ -96,10 +96,5 @@ all .findings = []
 all del(.watch)
 all del(.crossings)
 END
-mkdir spoiled
-number=100
-while read -r kind spoiler; do
-  number=$((number + 1))
-  jq "$spoiler" "$kind.json" >"spoiled/$number.json" || echo "no jq: $spoiler"
-done <spoilers
-is "$(not_valid spoiled/*)" "$(printf '%s\n' spoiled/*)"
+while read -r kind program; do spoil "$kind.json" "$program"; done <spoilers
+none_spoiled_fits

@@ -69,6 +69,17 @@ not_valid() {
     "${instances[@]}" "$schema" 2>&1 | sort --unique
 }
 
+# spoil FILE PROGRAM: puts what a jq program makes of a document into the folder spoiled.
+spoil() {
+  local name
+  mkdir -p spoiled
+  name="spoiled/$((1001 + $(find spoiled -type f | wc --lines))).json"
+  jq "$2" "$1" >"$name" || holds "jq takes $2" false
+}
+
+# None of the documents in the folder spoiled fits $schema.
+none_spoiled_fits() { is "$(not_valid spoiled/*)" "$(printf '%s\n' spoiled/*)"; }
+
 # Whether a program can be run as somebody who is not root and may not do everything.
 can_be_nobody() {
   [[ $EUID -ne 0 ]] && return

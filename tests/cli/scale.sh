@@ -5,9 +5,9 @@ source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 
 # A whole one, in any words.
 cat >expected <<'END'
-# Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.
 passage: B-flat major scale, left hand, 2 octaves
 hand: left
+# Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.
 meter: 4/4
 1/8 Bb2:3 C3:2 D3:1 Eb3:4 F3:3 G3:2 A3:1 Bb3:3 |
 C4:2 D4:1 Eb4:4 F4:3 G4:2 A4:1 1/4 Bb4:3 ||
@@ -24,9 +24,9 @@ run scale B flat major --hand left --octaves 2
 same_files expected out
 
 run scale Bb major
-is "$(cat out)" '# Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.
+is "$(cat out)" 'passage: B-flat major scale, both hands, 1 octave
+# Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.
 # In the right hand other handbooks have 2 on the lowest note (from memory).
-passage: B-flat major scale, both hands, 1 octave
 meter: 4/4
 RH: 1/8 Bb3:4 C4:1 D4:2 Eb4:3 F4:1 G4:2 A4:3 Bb4:4 ||
 LH: 1/8 Bb2:3 C3:2 D3:1 Eb3:4 F3:3 G3:2 A3:1 Bb3:3 ||'
@@ -77,6 +77,7 @@ refused 'name a scale, as in "B-flat major"; fingerturn scale --list lists them'
 refused 'there is no scale "Bb majr"; did you mean "B-flat major"?' 'Bb majr'
 refused 'there is no scale "c shap major"; did you mean "C-sharp major"?' c shap major
 refused 'there is no scale "G# major"; did you mean "A-flat major"?' 'G# major'
+refused '--list lists all scales; leave the name or --list away' --list C
 refused "there is no scale \"lydian\"; $cure" lydian
 refused "there is no scale \"\"; $cure" ''
 refused $'there is no scale "a\uFFFD[31m"; '"$cure" $'a\x1B[31m'

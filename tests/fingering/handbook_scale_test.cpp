@@ -228,12 +228,22 @@ TEST_CASE("scales: titles and remarks", "[fingering][scales]") {
             "Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.",
             "In the left hand other handbooks have 3213214, as in the natural minor (from "
             "memory)."});
+  CHECK(scale_passage("A minor", {}).remarks ==
+        std::vector<std::string>{"Fingers from memory after C.-L. Hanon, The Virtuoso Pianist "
+                                 "(1873), no. 39, as the falling melodic minor."});
   CHECK(scale_passage("E major arpeggio", {.direction = ScaleDirection::down}).title ==
         "E major arpeggio, both hands, 1 octave, down");
   const Passage melodic =
       scale_passage("A melodic minor", {.direction = ScaleDirection::up_and_down});
   CHECK(melodic.title == "A melodic minor scale, both hands, 1 octave, up and down");
   CHECK(melodic.remarks.at(1) == "Falling, it has the notes and fingers of the natural minor.");
+  // Rising it begins with 2, falling it ends with the 3 of the natural minor.
+  CHECK(scale_passage("C# melodic minor", {}).remarks.size() == 1);
+  for (const ScaleDirection falls : {ScaleDirection::down, ScaleDirection::up_and_down}) {
+    CHECK(scale_passage("C# melodic minor", {.direction = falls}).remarks.at(2) ==
+          "In the right hand other handbooks have 2 and 3 on the lowest two notes (from memory).");
+    CHECK(scale_passage("Bb melodic minor", {.direction = falls}).remarks.size() == 3);
+  }
   for (const std::string& name : handbook_scale_names()) {
     const std::string first = scale_passage(name, {}).remarks.at(0);
     CHECK(first.starts_with("Fingers from memory after "));

