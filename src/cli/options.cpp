@@ -24,7 +24,7 @@ std::optional<std::int32_t> bar_number(std::string_view text) {
   return number;
 }
 
-/// "5-8", or "5" for one bar.
+/// "5-8", or "5" for one bar; the last may come before the first.
 std::optional<BarRange> bar_range(std::string_view text) {
   const std::size_t dash = text.find('-');
   const std::optional<std::int32_t> first = bar_number(text.substr(0, dash));
@@ -32,7 +32,7 @@ std::optional<BarRange> bar_range(std::string_view text) {
     return first ? std::optional(BarRange{*first, *first}) : std::nullopt;
   }
   const std::optional<std::int32_t> last = bar_number(text.substr(dash + 1));
-  if (!first || !last || *last < *first) return std::nullopt;
+  if (!first || !last) return std::nullopt;
   return BarRange{*first, *last};
 }
 
@@ -92,7 +92,15 @@ CLI::Option* add_bars(CLI::App& command, AnnotateOptions& options, const std::st
           "--bars",
           [&options](const std::string& text) {
             options.bars = bar_range(text);
-            if (!options.bars) throw CLI::ValidationError("--bars", "expected bars as in 5-8 or 5");
+            if (!options.bars) {
+              throw CLI::ValidationError("--bars",
+                                         "expected bars as in 5-8 or 5, found \"" + text + "\"");
+            }
+            const auto [first, last] = *options.bars;
+            if (first <= last) return;
+            throw CLI::ValidationError(
+                "--bars", "expected the first bar before the last, as in " + std::to_string(last) +
+                              '-' + std::to_string(first) + ", found \"" + text + '"');
           },
           description)
       ->type_name("FIRST-LAST");
@@ -271,10 +279,10 @@ CLI::App* add_excerpt(CLI::App& program, AnnotateOptions& options) {
       "excerpt", "Take some bars out of a score or passage, as a passage to work on");
   command->group("Commands");
   command
-      ->add_option("FILE", options.inputs,
-                   "A file in the passage notation or in MusicXML; - is standard input")
+      ->add_option_function<std::string>(
+          "FILE", [&options](const std::string& path) { options.inputs = {path}; },
+          "A file in the passage notation or in MusicXML; - is standard input")
       ->required()
-      ->expected(1)
       ->type_name("");
   add_bars(*command, options, "Take these bars, as in 5-8")->required();
   add_hand(*command, options.hand,
