@@ -372,7 +372,9 @@ CLI::App* add_explain(CLI::App& program, ExplainOptions& options) {
   command->add_option("RULE", options.rule, "The rule's name; without it, all are listed")
       ->type_name("");
   command->add_flag("--markdown", options.markdown, "Write all rules as one Markdown page");
-  command->footer("The names stand in the reports of annotate, for instance first-note.");
+  command->footer(
+      "A name such as leap stands in watch lists and in what check finds; JSON names\n"
+      "the rule for every note. A word from a title shows which rules it is about.");
   return command;
 }
 
