@@ -141,16 +141,19 @@ void add_player(CLI::App& command, AnalyseOptions& options) {
       ->type_name("N");
 }
 
+void add_columns(CLI::App& command, std::optional<int>& columns, const std::string& description) {
+  command.add_option("--columns", columns, description)
+      ->check(number_from(kFewestColumns, kMostColumns))
+      ->type_name("N");
+}
+
 /// How a text looks, whatever it says.
 void add_text_looks(CLI::App& command, AnnotateOptions& options) {
   static const std::map<std::string, Colour> kColours{
       {"always", Colour::always}, {"auto", Colour::automatic}, {"never", Colour::never}};
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
-  command
-      .add_option("--columns", options.columns,
-                  "Make the text this wide; else as wide as the terminal, or 80")
-      ->check(number_from(kFewestColumns, kMostColumns))
-      ->type_name("N");
+  add_columns(command, options.columns,
+              "Make the text this wide; else as wide as the terminal, or 80");
   add_choice(command, "--color", kColours, options.colour,
              "Colour on a terminal (auto), always or never");
 }
@@ -327,6 +330,8 @@ CLI::App* add_compare(CLI::App& program, AnnotateOptions& options) {
 CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   static const std::map<std::string, CheckFormat> kFormats{{"jsonl", CheckFormat::jsonl},
                                                            {"text", CheckFormat::text}};
+  static const std::map<std::string, Level> kShown{
+      {"caution", Level::caution}, {"info", Level::info}, {"strain", Level::strain}};
   static const std::map<std::string, std::optional<Level>> kLevels{{"caution", Level::caution},
                                                                    {"info", Level::info},
                                                                    {"never", std::nullopt},
@@ -349,9 +354,14 @@ CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   add_hand(*command, options.hand, "Check this hand only");
   add_player(*command, options.analysis);
   add_suggest(*command, options.suggest);
+  add_choice(*command, "--show", kShown, options.show,
+             "Leave out findings below this level, info if not given; the counts are of all");
   add_choice(*command, "--fail-on", kLevels, options.fail_on,
              "End with status 1 where a finding is of this level or a graver one; never if not "
              "given");
+  add_columns(*command, options.columns,
+              "Make the text this wide; else as wide as the terminal, or, where there is none, the "
+              "counts 80 and each finding a line");
   command
       ->add_option("--jobs", options.jobs,
                    "Work at this many files at a time; as many as the computer has cores if not "
