@@ -5,12 +5,15 @@
 #include "fingerturn/report.hpp"
 #include "model/wrap.hpp"
 
+#include <string>
 #include <string_view>
 
 #include <fmt/format.h>
 
 namespace fingerturn::cli {
 namespace {
+
+constexpr const char* kWhereAllAre = "; fingerturn scale --list lists them";
 
 ExitStatus refuse(std::string_view problem) {
   say(problem);
@@ -50,11 +53,11 @@ ExitStatus list(const std::string& path) {
 ExitStatus scale(const ScaleCommandOptions& options) {
   if (options.list) return list(options.output);
   if (options.name_words.empty()) {
-    return refuse("name a scale, as in \"B-flat major\"; fingerturn scale --list lists them");
+    return refuse(std::string("name a scale, as in \"B-flat major\"") + kWhereAllAre);
   }
   const ScaleResult result =
       handbook_scale(fmt::format("{}", fmt::join(options.name_words, " ")), options.scale);
-  if (!result.ok()) return refuse(result.problem);
+  if (!result.ok()) return refuse(result.problem + (result.is_unknown ? kWhereAllAre : ""));
   std::string text;
   for (const std::string& remark : result.score.passages.front().remarks) text += comment(remark);
   return write(options.output, text + write_passage(result.score));
