@@ -36,6 +36,8 @@ struct ScaleResult {
   Score score;
   /// Why there is no such scale, for a person, without a line feed at its end; else empty.
   std::string problem;
+  /// The name is none, and no other comes near; handbook_scale_names() has them all.
+  bool is_unknown = false;
 
   [[nodiscard]] bool ok() const noexcept { return problem.empty(); }
 };

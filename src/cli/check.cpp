@@ -13,6 +13,7 @@
 #include <exception>
 #include <thread>
 #include <utility>
+#include <vector>
 
 namespace fingerturn::cli {
 namespace {
@@ -30,9 +31,10 @@ Diagnostics without_findings(Diagnostics diagnostics) {
   return diagnostics;
 }
 
-/// How wide a line of the text may be; none where it goes to no terminal, so that every finding
-/// stays on one line there.
+/// How wide a line of the text may be; none where no width was asked for and it goes to no
+/// terminal, so that every finding stays on one line there.
 std::optional<int> line_columns(const CheckOptions& options) {
+  if (options.columns) return options.columns;
   if (!options.output.empty() || !writes_to_terminal()) return std::nullopt;
   return std::max(terminal_columns(), kFewestColumns);
 }
@@ -58,6 +60,11 @@ FileCheck check_source(const Source& source, const CheckOptions& options, std::s
                            options.hand);
 }
 
+/// Leaves the counts as they are.
+void leave_out_lower(std::vector<PlacedFinding>& findings, Level least) {
+  std::erase_if(findings, [least](const PlacedFinding& finding) { return finding.level < least; });
+}
+
 Checked check_file(const FileToCheck& file, const CheckOptions& options) {
   Input input;
   input.name = file.path;
@@ -71,6 +78,7 @@ Checked check_file(const FileToCheck& file, const CheckOptions& options) {
     found.file = {input.name, input.problem, {}};
     checked.messages = message_line(input.name + ": " + input.problem);
   }
+  leave_out_lower(found.findings, options.show);
   checked.text = text_of(found, options);
   checked.file = std::move(found.file);
   return checked;
@@ -108,8 +116,8 @@ std::string closing_text(const std::vector<FileCounts>& rows, const AllCounts& a
       break;
   }
   if (all.read == 0) return {};
-  return (all.counts.reaches(Level::info) ? "\n" : "") +
-         write_counts(rows, all, terminal_columns());
+  return (all.counts.reaches(options.show) ? "\n" : "") +
+         write_counts(rows, all, options.columns.value_or(terminal_columns()));
 }
 
 AllCounts check_files(const std::vector<FileToCheck>& files, const CheckOptions& options,

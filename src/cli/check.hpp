@@ -21,10 +21,13 @@ struct CheckOptions {
   CheckFormat format = CheckFormat::text;
   std::string output;            ///< empty for standard output
   std::optional<Hand> hand;      ///< none for both
+  Level show = Level::info;      ///< findings below it are counted only
   std::optional<Level> fail_on;  ///< none for no level
   std::optional<int> jobs;       ///< none for one for each core
   AnalyseOptions analysis;
-  bool suggest = false;  ///< fill in missing fingers first
+  std::optional<int> columns;  ///< none for the terminal's width, and one line for each finding
+                               ///< where there is no terminal
+  bool suggest = false;        ///< fill in missing fingers first
 };
 
 /// What deserves a look in many files, and their counts.

@@ -5,11 +5,16 @@
 #include "cli/terminal.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
+#include "model/lower_case.hpp"
 #include "model/nearest_word.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <string>
 #include <string_view>
 #include <vector>
+
+#include <fmt/format.h>
 
 namespace fingerturn::cli {
 namespace {
@@ -21,13 +26,43 @@ ExitStatus show(std::string_view text) {
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
-ExitStatus refuse(const std::string& wanted) {
+/// The rules whose title or id contains a word, in capitals or not.
+std::vector<const Rule*> rules_about(const std::string& word) {
+  constexpr std::size_t kShortestWord = 3;
+  std::vector<const Rule*> about;
+  if (word.size() < kShortestWord) return about;
+  const std::string wanted = lower_case(word);
+  for (const Rule& rule : rules()) {
+    const bool is_about = lower_case(rule.title).find(wanted) != std::string::npos ||
+                          rule.id.find(wanted) != std::string_view::npos;
+    if (is_about) about.push_back(&rule);
+  }
+  return about;
+}
+
+/// "see side-changes (Single rotation)".
+std::string see(const std::vector<const Rule*>& about) {
+  constexpr std::size_t kMostNamed = 5;
+  std::string words = "see ";
+  for (std::size_t i = 0; i < about.size() && i < kMostNamed; ++i) {
+    words += fmt::format("{}{} ({})", i > 0 ? ", " : "", about[i]->id, about[i]->title);
+  }
+  return about.size() > kMostNamed ? words + " and others" : words;
+}
+
+/// Which rule may be meant where none has this name.
+std::string hint_for(const std::string& wanted) {
+  const std::vector<const Rule*> about = rules_about(wanted);
+  if (!about.empty()) return see(about);
   std::vector<std::string_view> ids;
   for (const Rule& rule : rules()) ids.push_back(rule.id);
   const std::string_view nearest = nearest_word(wanted, ids);
-  say("there is no rule \"" + wanted + "\"" +
-      (nearest.empty() ? "; \"fingerturn explain\" lists them"
-                       : "; did you mean \"" + std::string(nearest) + "\"?"));
+  return nearest.empty() ? "\"fingerturn explain\" lists them"
+                         : fmt::format("did you mean \"{}\"?", nearest);
+}
+
+ExitStatus refuse(const std::string& wanted) {
+  say(fmt::format("there is no rule \"{}\"; {}", wanted, hint_for(wanted)));
   return ExitStatus::wrong_usage;
 }
 

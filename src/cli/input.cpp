@@ -6,7 +6,9 @@
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
+#include <filesystem>
 #include <memory>
+#include <system_error>
 #include <utility>
 
 #include <sys/stat.h>
@@ -63,7 +65,12 @@ Input load_input(const std::string& path) {
 
 std::optional<Source> read_input(const std::string& path) {
   Input input = load_input(path);
-  if (!input.source) say(input.name + ": " + input.problem);
+  if (!input.source) {
+    std::error_code ignored;
+    const bool is_folder = path != "-" && std::filesystem::is_directory(path, ignored);
+    say(input.name + ": " + input.problem +
+        (is_folder ? "; fingerturn check goes through folders" : ""));
+  }
   return std::move(input.source);
 }
 

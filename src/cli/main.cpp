@@ -3,6 +3,7 @@
 #include "cli/help_format.hpp"
 #include "cli/messages.hpp"
 #include "cli/options.hpp"
+#include "cli/usage_message.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/version.hpp"
 #include "model/wrap.hpp"
@@ -29,22 +30,14 @@ std::string footer() {
          '\n' + wrapped("Caution: ", caution(), kHelpColumns);
 }
 
-std::string failure_message(const CLI::App* program, const CLI::Error& problem) {
-  const bool no_command =
-      problem.get_name() == "RequiredError" && program->get_subcommands().empty();
-  const std::string what =
-      no_command ? "name a command, annotate, finger, scale, excerpt, compare, check or explain"
-                 : std::string(problem.what());
-  return "fingerturn: " + what + "\nfingerturn --help and fingerturn annotate --help say more\n";
-}
-
 ExitStatus run(int count, char** words) {
   CLI::App program{wrapped("", kDescription, kHelpColumns), "fingerturn"};
   program.formatter(std::make_shared<HelpFormat>());
   program.set_help_flag("-h,--help", "Show this help");
   program.set_version_flag("--version", "fingerturn " + std::string(kVersion), "Show the version");
   program.get_formatter()->label("SUBCOMMAND", "COMMAND");
-  program.failure_message(failure_message);
+  program.failure_message(
+      [](const CLI::App* app, const CLI::Error& problem) { return usage_message(*app, problem); });
   program.footer(footer());
   program.require_subcommand(1);
   AnnotateOptions annotate_options;

@@ -24,7 +24,7 @@ std::optional<std::int32_t> bar_number(std::string_view text) {
   return number;
 }
 
-/// "5-8", or "5" for one bar.
+/// "5-8", or "5" for one bar; the last may come before the first.
 std::optional<BarRange> bar_range(std::string_view text) {
   const std::size_t dash = text.find('-');
   const std::optional<std::int32_t> first = bar_number(text.substr(0, dash));
@@ -32,7 +32,7 @@ std::optional<BarRange> bar_range(std::string_view text) {
     return first ? std::optional(BarRange{*first, *first}) : std::nullopt;
   }
   const std::optional<std::int32_t> last = bar_number(text.substr(dash + 1));
-  if (!first || !last || *last < *first) return std::nullopt;
+  if (!first || !last) return std::nullopt;
   return BarRange{*first, *last};
 }
 
@@ -92,7 +92,15 @@ CLI::Option* add_bars(CLI::App& command, AnnotateOptions& options, const std::st
           "--bars",
           [&options](const std::string& text) {
             options.bars = bar_range(text);
-            if (!options.bars) throw CLI::ValidationError("--bars", "expected bars as in 5-8 or 5");
+            if (!options.bars) {
+              throw CLI::ValidationError("--bars",
+                                         "expected bars as in 5-8 or 5, found \"" + text + "\"");
+            }
+            const auto [first, last] = *options.bars;
+            if (first <= last) return;
+            throw CLI::ValidationError(
+                "--bars", "expected the first bar before the last, as in " + std::to_string(last) +
+                              '-' + std::to_string(first) + ", found \"" + text + '"');
           },
           description)
       ->type_name("FIRST-LAST");
@@ -133,16 +141,19 @@ void add_player(CLI::App& command, AnalyseOptions& options) {
       ->type_name("N");
 }
 
+void add_columns(CLI::App& command, std::optional<int>& columns, const std::string& description) {
+  command.add_option("--columns", columns, description)
+      ->check(number_from(kFewestColumns, kMostColumns))
+      ->type_name("N");
+}
+
 /// How a text looks, whatever it says.
 void add_text_looks(CLI::App& command, AnnotateOptions& options) {
   static const std::map<std::string, Colour> kColours{
       {"always", Colour::always}, {"auto", Colour::automatic}, {"never", Colour::never}};
   command.add_flag("--ascii", options.ascii, "Use < and > instead of arrows, and no other signs");
-  command
-      .add_option("--columns", options.columns,
-                  "Make the text this wide; else as wide as the terminal, or 80")
-      ->check(number_from(kFewestColumns, kMostColumns))
-      ->type_name("N");
+  add_columns(command, options.columns,
+              "Make the text this wide; else as wide as the terminal, or 80");
   add_choice(command, "--color", kColours, options.colour,
              "Colour on a terminal (auto), always or never");
 }
@@ -271,10 +282,10 @@ CLI::App* add_excerpt(CLI::App& program, AnnotateOptions& options) {
       "excerpt", "Take some bars out of a score or passage, as a passage to work on");
   command->group("Commands");
   command
-      ->add_option("FILE", options.inputs,
-                   "A file in the passage notation or in MusicXML; - is standard input")
+      ->add_option_function<std::string>(
+          "FILE", [&options](const std::string& path) { options.inputs = {path}; },
+          "A file in the passage notation or in MusicXML; - is standard input")
       ->required()
-      ->expected(1)
       ->type_name("");
   add_bars(*command, options, "Take these bars, as in 5-8")->required();
   add_hand(*command, options.hand,
@@ -319,6 +330,8 @@ CLI::App* add_compare(CLI::App& program, AnnotateOptions& options) {
 CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   static const std::map<std::string, CheckFormat> kFormats{{"jsonl", CheckFormat::jsonl},
                                                            {"text", CheckFormat::text}};
+  static const std::map<std::string, Level> kShown{
+      {"caution", Level::caution}, {"info", Level::info}, {"strain", Level::strain}};
   static const std::map<std::string, std::optional<Level>> kLevels{{"caution", Level::caution},
                                                                    {"info", Level::info},
                                                                    {"never", std::nullopt},
@@ -341,9 +354,14 @@ CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   add_hand(*command, options.hand, "Check this hand only");
   add_player(*command, options.analysis);
   add_suggest(*command, options.suggest);
+  add_choice(*command, "--show", kShown, options.show,
+             "Leave out findings below this level, info if not given; the counts are of all");
   add_choice(*command, "--fail-on", kLevels, options.fail_on,
              "End with status 1 where a finding is of this level or a graver one; never if not "
              "given");
+  add_columns(*command, options.columns,
+              "Make the text this wide; else as wide as the terminal, or, where there is none, the "
+              "counts 80 and each finding a line");
   command
       ->add_option("--jobs", options.jobs,
                    "Work at this many files at a time; as many as the computer has cores if not "
@@ -364,7 +382,9 @@ CLI::App* add_explain(CLI::App& program, ExplainOptions& options) {
   command->add_option("RULE", options.rule, "The rule's name; without it, all are listed")
       ->type_name("");
   command->add_flag("--markdown", options.markdown, "Write all rules as one Markdown page");
-  command->footer("The names stand in the reports of annotate, for instance first-note.");
+  command->footer(
+      "A name such as leap stands in watch lists and in what check finds; JSON names\n"
+      "the rule for every note. A word from a title shows which rules it is about.");
   return command;
 }
 

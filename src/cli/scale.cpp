@@ -13,6 +13,8 @@
 namespace fingerturn::cli {
 namespace {
 
+constexpr const char* kWhereAllAre = "; fingerturn scale --list lists them";
+
 ExitStatus refuse(std::string_view problem) {
   say(problem);
   return ExitStatus::wrong_usage;
@@ -39,11 +41,11 @@ ExitStatus list(const ScaleCommandOptions& options) {
 ExitStatus scale(const ScaleCommandOptions& options) {
   if (options.list) return list(options);
   if (options.name_words.empty()) {
-    return refuse("name a scale, as in \"B-flat major\"; fingerturn scale --list lists them");
+    return refuse(std::string("name a scale, as in \"B-flat major\"") + kWhereAllAre);
   }
   const ScaleResult result =
       handbook_scale(fmt::format("{}", fmt::join(options.name_words, " ")), options.scale);
-  if (!result.ok()) return refuse(result.problem);
+  if (!result.ok()) return refuse(result.problem + (result.is_unknown ? kWhereAllAre : ""));
   std::array<std::string, 1> comments;
   for (const std::string& remark : result.score.passages.front().remarks) {
     comments.front() += comment_lines(remark);

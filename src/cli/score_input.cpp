@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -16,14 +17,18 @@
 namespace fingerturn::cli {
 namespace {
 
+constexpr std::string_view kNoPassage = "there is no passage in it";
+
 /// Cuts the score down to the passage and hand that were asked for.
 std::optional<Score> chosen_part(Score score, const std::string& name,
                                  const AnnotateOptions& options) {
   if (options.passage) {
     const auto number = static_cast<std::size_t>(*options.passage);
     if (number > score.passages.size()) {
-      say(name + ": there is no passage " + std::to_string(number) + ", the last is " +
-          std::to_string(score.passages.size()));
+      say(fmt::format("{}: {}", name,
+                      score.passages.empty() ? std::string(kNoPassage)
+                                             : fmt::format("there is no passage {}, the last is {}",
+                                                           number, score.passages.size())));
       return std::nullopt;
     }
     Passage chosen = std::move(score.passages[number - 1]);
@@ -101,6 +106,7 @@ ScoreInput read_score(const std::string& path, const AnnotateOptions& options) {
 
 void say_nothing_is_played(const std::string& name, const Score& score,
                            const AnnotateOptions& options) {
+  if (score.passages.empty()) return say(name + ": " + std::string(kNoPassage));
   const std::string hand =
       options.hand ? fmt::format(" by the {} hand", to_string(*options.hand)) : "";
   const std::string bars = options.bars ? " in " + to_string(*options.bars) : "";

@@ -202,7 +202,7 @@ ScaleResult written(const Task& task, const ScaleOptions& options) {
 
 ScaleResult handbook_scale(std::string_view name, const ScaleOptions& options) noexcept {
   ReadScaleName read = read_scale_name(name);
-  if (!read.name) return {{}, std::move(read.problem)};
+  if (!read.name) return {{}, std::move(read.problem), read.is_unknown};
   const Task task{*read.name, options.octaves, options.direction};
   std::string problem = problem_of(task, options);
   if (!problem.empty()) return {{}, std::move(problem)};

@@ -187,11 +187,23 @@ std::string quoted(std::string_view text) {
   return fmt::format("\"{}{}\"", printable(text.substr(0, end)), cut);
 }
 
+std::string refusal(std::string_view text, std::string_view cure) {
+  return fmt::format("there is no scale {}; {}", quoted(text), cure);
+}
+
 ReadScaleName refused(std::string_view text, std::optional<ScaleName> meant) {
-  const std::string cure =
-      meant ? fmt::format("did you mean \"{}\"?", to_string(*meant))
-            : R"(a name is a note and a kind, as in "B-flat major" or "C harmonic minor")";
-  return {std::nullopt, fmt::format("there is no scale {}; {}", quoted(text), cure)};
+  if (meant) {
+    return {std::nullopt, refusal(text, fmt::format("did you mean \"{}\"?", to_string(*meant)))};
+  }
+  constexpr std::string_view kCure =
+      R"(a name is a note and a kind, as in "B-flat major" or "C harmonic minor")";
+  return {std::nullopt, refusal(text, kCure), true};
+}
+
+/// Whether the words begin with the note that is B where German is not spoken.
+bool begins_with_german_h(const Words& words) {
+  return !words.empty() && words.front().front() == 'h' &&
+         alter_of(std::string_view(words.front()).substr(1));
 }
 
 }  // namespace
@@ -213,6 +225,7 @@ std::string to_string(ScaleName name) {
 ReadScaleName read_scale_name(std::string_view text) {
   if (text.size() > kLongestName) return refused(text, std::nullopt);
   Words words = words_of(text);
+  if (begins_with_german_h(words)) return {std::nullopt, refusal(text, kGermanH)};
   const std::string typed = joined(words);
   const std::optional<int> tonic = take_tonic(words);
   if (!tonic) return refused(text, nearest_name(typed));

@@ -28,6 +28,7 @@ std::string to_string(ScaleName name);
 struct ReadScaleName {
   std::optional<ScaleName> name;
   std::string problem;
+  bool is_unknown = false;  ///< no name comes near
 };
 
 /// Reads a name in any letters: the tonic with a sign ("Bb", "F#", also printed ones) or a word

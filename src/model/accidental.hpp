@@ -13,6 +13,9 @@ namespace fingerturn {
 /// The step of a letter from A to G in either case.
 std::optional<Step> step_of_letter(char letter) noexcept;
 
+/// What is said to those who write the seventh step as Germans do.
+inline constexpr std::string_view kGermanH = "the note called H in German is B here";
+
 /// The accidental at the beginning of a text; of no bytes where there is none.
 struct AccidentalPrefix {
   std::int8_t alter = 0;

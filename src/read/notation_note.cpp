@@ -59,7 +59,7 @@ class NoteReader {
     const bool german = is_h && (after.empty() || is_digit(after.front()) || after.front() == ':' ||
                                  after.front() == '~');
     return fail("note", word_, "a note from A to G",
-                german ? "the note called H in German is B here"
+                german ? std::string(kGermanH)
                        : "a note is a letter, its octave and a finger, as in C4:1 or Bb3:2");
   }
 

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <numeric>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -25,6 +27,7 @@ struct Column {
 };
 
 constexpr std::string_view kFingers = "fingers";
+constexpr std::string_view kNotRead = " could not be read";
 
 constexpr std::array<Column, 11> kColumns{{
     {"events", "notes, double notes and chords that a hand strikes",
@@ -57,7 +60,7 @@ std::string cell_text(const Column& column, const CheckCounts& counts) {
   return column.head == kFingers ? share_text(count, counts.totals.events) : std::to_string(count);
 }
 
-/// The columns that are shown and how wide each is, the gap before it included.
+/// The columns that stand side by side and how wide each is, the gap before it included.
 struct Table {
   std::string_view folder;  ///< the one that all files are in; empty where there is none
   std::vector<const Column*> columns;
@@ -93,20 +96,65 @@ void choose_columns(Table& table, const CheckCounts& all) {
   }
 }
 
-Table table_for(std::span<const FileCounts> files, const AllCounts& all, int columns) {
+std::size_t width_of(const Table& table) {
+  return std::accumulate(table.widths.begin(), table.widths.end(), std::size_t{0});
+}
+
+/// How much of the room names are given: as much as those that fit into it need.
+std::size_t name_width(const Table& table, std::span<const FileCounts> files, const AllCounts& all,
+                       std::size_t room) {
+  std::size_t width = std::max(all_words(all).size(), count_code_points(table.folder));
+  for (const FileCounts& file : files) {
+    const std::size_t length = count_code_points(file.source.substr(table.folder.size()));
+    if (length <= room) width = std::max(width, length);
+  }
+  return std::min(width, room);
+}
+
+/// The columns in tables that are no wider than `limit` without their names.
+std::vector<Table> parts_of(const Table& whole, std::size_t limit) {
+  const Table empty{whole.folder, {}, {}, whole.name_width};
+  std::vector<Table> parts{empty};
+  for (std::size_t i = 0; i < whole.columns.size(); ++i) {
+    const bool has_room = width_of(parts.back()) + whole.widths[i] <= limit;
+    if (!has_room && !parts.back().columns.empty()) parts.push_back(empty);
+    parts.back().columns.push_back(whole.columns[i]);
+    parts.back().widths.push_back(whole.widths[i]);
+  }
+  return parts;
+}
+
+/// As few tables as there can be, each about as wide as the others.
+std::vector<Table> equal_parts_of(const Table& whole, std::size_t limit) {
+  std::vector<Table> parts = parts_of(whole, limit);
+  while (limit > 0) {
+    std::vector<Table> narrower = parts_of(whole, --limit);
+    if (narrower.size() > parts.size()) break;
+    parts = std::move(narrower);
+  }
+  return parts;
+}
+
+/// One table, or several below one another where one would be too wide.
+std::vector<Table> tables_for(std::span<const FileCounts> files, const AllCounts& all,
+                              std::size_t columns) {
   Table table;
   table.folder = shared_folder(files);
   choose_columns(table, all.counts);
-  const std::size_t used =
-      std::accumulate(table.widths.begin(), table.widths.end(), std::size_t{0});
-  const std::size_t room = std::max(static_cast<std::size_t>(columns), used) - used;
-  table.name_width = std::max(all_words(all).size(), count_code_points(table.folder));
-  for (const FileCounts& file : files) {
-    const std::size_t length = count_code_points(file.source.substr(table.folder.size()));
-    if (length <= room) table.name_width = std::max(table.name_width, length);
+  const std::size_t used = width_of(table);
+  if (used + all_words(all).size() <= columns) {
+    table.name_width = name_width(table, files, all, columns - used);
+    return {table};
   }
-  table.name_width = std::min(table.name_width, room);
-  return table;
+  // Names have two fifths at first, so that the numbers of several columns stand beside them, then
+  // all that the widest part leaves.
+  table.name_width = name_width(table, files, all, columns * 2 / 5);
+  std::vector<Table> parts = equal_parts_of(table, columns - table.name_width);
+  std::size_t widest = kNotRead.size();
+  for (const Table& part : parts) widest = std::max(widest, width_of(part));
+  const std::size_t room = columns - std::min(widest, columns);
+  for (Table& part : parts) part.name_width = name_width(table, files, all, room);
+  return parts;
 }
 
 std::string aligned(std::string_view text, std::size_t width) {
@@ -129,10 +177,10 @@ std::string counts_row(const Table& table, const std::string& name, const CheckC
   return row(table, name, cells);
 }
 
-std::string file_row(const Table& table, const FileCounts& file) {
+std::string file_row(const Table& table, const FileCounts& file, bool is_first_table) {
   const std::string name = printable(file.source.substr(table.folder.size()));
   if (file.ok()) return counts_row(table, name, file.counts);
-  return padded(name, table.name_width) + " could not be read\n";
+  return is_first_table ? row(table, name, std::string(kNotRead)) : "";
 }
 
 std::string head_row(const Table& table) {
@@ -143,13 +191,22 @@ std::string head_row(const Table& table) {
   return row(table, printable(table.folder), heads);
 }
 
-std::string legend_of(const Table& table, const CheckCounts& all, int columns) {
+std::string table_text(const Table& table, std::span<const FileCounts> files, const AllCounts& all,
+                       bool is_first_table) {
+  std::string text = head_row(table);
+  for (const FileCounts& file : files) text += file_row(table, file, is_first_table);
+  return files.size() > 1 ? text + counts_row(table, all_words(all), all.counts) : text;
+}
+
+std::string legend_of(const std::vector<Table>& tables, const CheckCounts& all, int columns) {
   std::string words;
-  for (const Column* column : table.columns) {
-    if (column->meaning.empty()) continue;
-    words += fmt::format("{}{} = {}", words.empty() ? "" : "; ", column->head, column->meaning);
+  for (const Table& table : tables) {
+    for (const Column* column : table.columns) {
+      if (column->meaning.empty()) continue;
+      words += fmt::format("{}{} = {}", words.empty() ? "" : "; ", column->head, column->meaning);
+    }
   }
-  if (all.reaches(Level::info)) words += "; then the findings of each level, listed above";
+  if (all.reaches(Level::info)) words += "; then the findings of each level";
   return wrapped("", words, columns);
 }
 
@@ -158,13 +215,13 @@ std::string legend_of(const Table& table, const CheckCounts& all, int columns) {
 std::string write_counts(std::span<const FileCounts> files, const AllCounts& all,
                          int columns) noexcept {
   const int width = std::max(columns, kFewestColumns);
-  const Table table = table_for(files, all, width);
-  std::string text = head_row(table);
-  for (const FileCounts& file : files) text += file_row(table, file);
-  if (files.size() > 1) {
-    text += counts_row(table, all_words(all), all.counts);
+  const std::vector<Table> tables = tables_for(files, all, static_cast<std::size_t>(width));
+  std::string text;
+  for (const Table& table : tables) {
+    const bool is_first = text.empty();
+    text += (is_first ? "" : "\n") + table_text(table, files, all, is_first);
   }
-  text += "\nlegend\n" + legend_of(table, all.counts, width);
+  text += "\nlegend\n" + legend_of(tables, all.counts, width);
   return text + "\ncaution\n" + wrapped("", caution(), width);
 }
 

@@ -49,10 +49,11 @@ std::string write_rules_page() noexcept {
   constexpr int kPageColumns = 100;
   std::string text = "# The rules\n\n";
   text += wrapped("",
-                  "Every result in a report names the rule it comes from; this page states them "
-                  "all, each with its source. `fingerturn explain` prints the same, rule by rule, "
-                  "and this page is written by `fingerturn explain --markdown`. Where a rule has "
-                  "no published source it says \"common practice, no source\" or \"our "
+                  "Reports in JSON name the rule that decided how each note turns; watch lists and "
+                  "`check` name the rule that found something. This page states all rules, each "
+                  "with its source. `fingerturn explain` prints the same, rule by rule, and this "
+                  "page is written by `fingerturn explain --markdown`. Where a rule has no "
+                  "published source it says \"common practice, no source\" or \"our "
                   "convention\".",
                   kPageColumns);
   for (const Rule& rule : rules()) {

@@ -96,6 +96,63 @@ for level in info:1 caution:1 strain:0 never:0; do
   status_is "${level#*:}"
 done
 
+# --show: findings of this level and graver ones; counts and status are of all.
+run check book
+cp out all
+run check book --show info
+same_files out all
+run check book --show caution --fail-on info
+status_is 1
+is "$(cat out)" "$(grep --invert-match ' info: ' all)"
+run check book --show strain --fail-on caution
+status_is 1
+is "$(cat out)" "$(grep --invert-match --extended-regexp ' (info|caution): ' all | tail -n +2)"
+run check book --format jsonl
+jq -c 'if .findings then .findings |= map(select(.level != "info")) else . end' out >expected
+run check book --format jsonl --show caution
+status_is 0
+same_files out expected
+is "$(tail -n 1 out | jq -c .watch)" '{"info":1,"caution":1,"strain":0}'
+run check etude.musicxml --show caution
+is "$(head -n 2 out | tail -n +2)" ''
+has out '"8". [finger-range]'
+
+# --columns: findings are continued and the counts keep to the width, in a file as well.
+for columns in 32 44 60 100; do
+  run check book --columns "$columns"
+  status_is 0
+  holds "keeps to $columns columns" test "$(widest out)" -le "$columns"
+  cp out expected
+  run check book --columns "$columns" -o report
+  same_files report expected
+done
+run check book --columns 44
+is "$(sed -n '1,/^legend/p' out)" \
+  'book/a.passage:1:6: info: The finger is
+  missing. [missing-finger]
+book/later/c.passage:1:1: caution: One
+  finger, the thumb, stands on two notes
+  struck together, C4 and E4.
+  [one-finger-twice]
+
+book/           events fingers prep single
+a.passage            3     67%    1      0
+b.passage            8    100%    1      3
+later/c.passage      2    100%    1      1
+3 files             13     92%    3      4
+
+book/           double  ? cross info caution
+a.passage            0  2     0    1       0
+b.passage            4  0     1    0       0
+later/c.passage      0  0     0    0       1
+3 files              4  2     1    1       1
+
+legend'
+run check book --columns 44 --format jsonl
+cp out expected
+run check book --format jsonl
+same_files out expected
+
 # A broken file in the middle is passed over, and its status comes before that of findings.
 run check book/a.passage book/later/notes.txt missing.passage book/b.passage --fail-on info
 status_is 3
@@ -251,6 +308,8 @@ wrong_usage check --nonsense book
 wrong_usage check book --format json
 wrong_usage check book --fail-on danger
 wrong_usage check book --hand middle
+wrong_usage check book --show never
+for columns in 31 1001 x; do wrong_usage check book --columns "$columns"; done
 for jobs in 0 -1 x 1.5 1001 ''; do wrong_usage check book --jobs "$jobs"; done
 wrong_usage check - - <<<'C4:1'
 wrong_usage check - --files-from - <<<'C4:1'
@@ -275,6 +334,8 @@ if script --quiet --return --command true /dev/null </dev/null >/dev/null 2>&1; 
     'good/c.passage:1:1: caution: One finger, the thumb, stands
   on two notes struck together, C4 and E4.
   [one-finger-twice]'
+  on_terminal good --columns 200
+  has typescript 'stands on two notes struck together, C4 and E4. [one-finger-twice]'
   on_terminal good --format jsonl
   lacks typescript 'of 3 files'
   "$FINGERTURN" check good --format jsonl | same_files - typescript

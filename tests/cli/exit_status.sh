@@ -52,3 +52,34 @@ wrong_usage explain side level
 # Wrong usage is found before anything is read.
 wrong_usage annotate missing.passage --bars x
 lacks err 'No such file'
+
+# What is wrong, in the words of the other messages, and the help of the command that was named.
+refused() {
+  run "${@:3}"
+  status_is 2
+  is_empty out
+  is "$(cat err)" "fingerturn: $1
+fingerturn $2 says more"
+}
+commands='annotate, finger, scale, excerpt, compare, check or explain'
+refused "name a command, $commands" --help
+refused 'there is no command "anotate"; did you mean "annotate"?' --help anotate good.passage
+refused "there is no command \"good.passage\"; name $commands" --help good.passage
+refused $'there is no command "a\uFFFD[31m"; name '"$commands" --help $'a\x1B[31m'
+refused 'there is no option --versoin; did you mean --version?' --help --versoin
+refused 'there is no option --nonsense' --help --nonsense=1
+refused '--format stands after the command' 'annotate --help' --format json annotate good.passage
+refused 'FILE is required' 'annotate --help' annotate
+refused 'there is no option --bar; did you mean --bars?' 'annotate --help' annotate good.passage --bar 1
+refused 'there is no option --bar; did you mean --bars?' 'excerpt --help' excerpt good.passage --bar=1
+refused 'there is no option --up' 'scale --help' scale --up C major
+refused 'there is no option -q' 'check --help' check -q
+refused $'there is no option --a\uFFFD[31m' 'finger --help' finger good.passage $'--a\x1B[31m'
+refused 'excerpt takes one file, 2 were given' 'excerpt --help' excerpt good.passage bad.passage
+refused 'explain takes one rule, 3 were given' 'explain --help' explain side level arc
+refused '--hand needs a value, both|left|right' 'compare --help' compare good.passage --hand
+refused '--bars is to be given once only' 'finger --help' finger good.passage --bars 1 --bars 2
+refused '--bars: expected the first bar before the last, as in 1-2, found "2-1"' 'annotate --help' \
+  annotate good.passage --bars 2-1
+refused '--bars: expected bars as in 5-8 or 5, found "1..2"' 'annotate --help' \
+  annotate good.passage --bars 1..2

@@ -44,5 +44,21 @@ mistyped() {
 }
 mistyped thumb-undr 'fingerturn: there is no rule "thumb-undr"; did you mean "thumb-under"?'
 mistyped levle 'fingerturn: there is no rule "levle"; did you mean "level"?'
+mistyped double 'fingerturn: there is no rule "double"; see side-stays (Double rotation), double-note (Double notes)'
+mistyped SINGLE 'fingerturn: there is no rule "SINGLE"; see side-changes (Single rotation)'
+mistyped crossing 'fingerturn: there is no rule "crossing"; see finger-crossing (Finger crossing)'
+mistyped finger 'fingerturn: there is no rule "finger"; see same-finger (Same finger again), silent-change (Silent change of finger), missing-finger (Missing fingers), after-missing (After a missing finger), finger-over-thumb (Finger over the thumb) and others'
+for word in prep difficulty e; do
+  mistyped "$word" "fingerturn: there is no rule \"$word\"; \"fingerturn explain\" lists them"
+done
 mistyped elbow 'fingerturn: there is no rule "elbow"; "fingerturn explain" lists them'
 mistyped $'a\x1B[31m' $'fingerturn: there is no rule "a\uFFFD[31m"; "fingerturn explain" lists them'
+
+# The names stand where the help says: in watch lists, in what check finds, for every note in JSON.
+echo 'C4:1 D:2 G5:3' >leap.passage
+run annotate leap.passage
+has out '[leap]'
+run check leap.passage
+has out '[leap]'
+run annotate leap.passage --format json
+is "$(jq -c '[.passages[].hands[] | (.events[].rule), (.watch[].code)]' out)" '["first-note","side-changes","side-stays","leap"]'

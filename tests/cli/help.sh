@@ -36,7 +36,7 @@ PATH="$(dirname "$FINGERTURN"):$PATH" bash -c "$example" >report
 has report 'B-flat major scale, left hand'
 
 run check --help
-for word in PATH --files-from --format --output --hand --fail-on --jobs info caution strain never; do
+for word in PATH --files-from --format --output --hand --show --fail-on --columns --jobs info caution strain never; do
   has out "$word"
 done
 

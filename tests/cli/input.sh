@@ -41,7 +41,7 @@ refused() {
 }
 refused missing.passage 'fingerturn: missing.passage: No such file or directory'
 mkdir folder
-refused folder 'fingerturn: folder: Is a directory'
+refused folder 'fingerturn: folder: Is a directory; fingerturn check goes through folders'
 refused scale.passage/x 'fingerturn: scale.passage/x: Not a directory'
 printf '\xFF\xFEC\x004\x00' >utf16.passage
 refused utf16.passage 'utf16.passage:1:1: error: expected UTF-8, found UTF-16 [not-utf8]'
@@ -80,6 +80,38 @@ is "$(head -n 1 err)" \
   'empty.passage:1:1: warning: expected a passage, found none in this file [no-notes]'
 run annotate --format json empty.passage
 is "$(jq -c .passages out)" '[]'
+warning='empty.passage:1:1: warning: expected a passage, found none in this file [no-notes]'
+for words in 'annotate' 'finger' 'check' 'annotate --format passage' 'annotate --format markdown' \
+  'finger --alternatives 3'; do
+  # shellcheck disable=SC2086 # a command and options
+  run $words empty.passage
+  status_is 0
+  is "$(cat err)" "$warning"
+done
+for words in 'annotate --passage 1' 'finger --passage 1' 'excerpt --bars 1' 'excerpt --bars 1 --hand left'; do
+  # shellcheck disable=SC2086 # a command and options
+  run $words empty.passage
+  status_is 2
+  is_empty out
+  is "$(cat err)" "$warning
+fingerturn: empty.passage: there is no passage in it"
+done
+for words in 'annotate --bars 1' 'annotate --hand left' 'finger --bars 1'; do
+  # shellcheck disable=SC2086 # a command and options
+  run $words empty.passage
+  status_is 0
+  is "$(cat err)" "$warning
+fingerturn: empty.passage: there is no passage in it"
+done
+for words in 'compare' 'compare --suggest' 'compare one.passage'; do
+  echo "$scale" >one.passage
+  # shellcheck disable=SC2086 # a command and options
+  run $words empty.passage
+  status_is 2
+  is_empty out
+  is "$(cat err)" "$warning
+fingerturn: empty.passage: there is no passage in it to compare"
+done
 
 # Many files: in the order in which they were given, a bad one does not stop the others.
 for name in one two three; do printf 'passage: %s\n%s\n' "$name" "$scale" >"$name.passage"; done

@@ -72,7 +72,7 @@ refused() {
   is_empty out
   is "$(head -n 1 err)" "fingerturn: $1"
 }
-cure='a name is a note and a kind, as in "B-flat major" or "C harmonic minor"'
+cure='a name is a note and a kind, as in "B-flat major" or "C harmonic minor"; fingerturn scale --list lists them'
 refused 'name a scale, as in "B-flat major"; fingerturn scale --list lists them'
 refused 'there is no scale "Bb majr"; did you mean "B-flat major"?' 'Bb majr'
 refused 'there is no scale "c shap major"; did you mean "C-sharp major"?' c shap major
@@ -80,6 +80,8 @@ refused 'there is no scale "G# major"; did you mean "A-flat major"?' 'G# major'
 refused '--list lists all scales; leave the name or --list away' --list C
 refused "there is no scale \"lydian\"; $cure" lydian
 refused "there is no scale \"\"; $cure" ''
+for name in Cm 'c moll' 'Cis dur'; do refused "there is no scale \"$name\"; $cure" "$name"; done
+refused 'there is no scale "h moll"; the note called H in German is B here' h moll
 refused $'there is no scale "a\uFFFD[31m"; '"$cure" $'a\x1B[31m'
 refused "there is no scale \"$(printf 'b%.0s' {1..60})...\"; $cure" "$(printf 'b%.0s' {1..9000})"
 refused 'B-flat major starts on B-flat, not on A#3' Bb major --from A#3

@@ -114,9 +114,14 @@ TEST_CASE("scale names: what is meant by one that is wrong", "[fingering][scales
 TEST_CASE("scale names: what is no name at all", "[fingering][scales]") {
   const std::string cure =
       "; a name is a note and a kind, as in \"B-flat major\" or \"C harmonic minor\"";
-  for (const std::string_view typed : {"", " ", "-", "H major", "lydian", "C lydian", "major", "7",
-                                       "C major seventh chord", "C scale C scale"}) {
+  for (const std::string_view typed :
+       {"", " ", "-", "lydian", "C lydian", "major", "7", "C major seventh chord",
+        "C scale C scale", "Cm", "c moll", "Cis dur", "his major", "harmonic minor"}) {
     CHECK(name_understood(typed) == "there is no scale \"" + std::string(typed) + "\"" + cure);
+  }
+  for (const std::string_view typed : {"H major", "h", "H moll", "h-flat minor", "Hb major"}) {
+    CHECK(name_understood(typed) == "there is no scale \"" + std::string(typed) +
+                                        "\"; the note called H in German is B here");
   }
   const std::string bell_and_escape("C \x07\x1B[31m", 8);
   CHECK(name_understood(bell_and_escape) == "there is no scale \"C \uFFFD\uFFFD[31m\"" + cure);
@@ -126,6 +131,14 @@ TEST_CASE("scale names: what is no name at all", "[fingering][scales]") {
   CHECK(name_understood("B\xE2\x99 major").find("\uFFFD") != std::string::npos);
   const std::string longest(1U << 20U, 'b');
   CHECK(name_understood(longest) == "there is no scale \"" + std::string(60, 'b') + "...\"" + cure);
+}
+
+TEST_CASE("scale names: only what comes near to none is unknown", "[fingering][scales]") {
+  CHECK(handbook_scale("lydian").is_unknown);
+  CHECK(handbook_scale(std::string(1000, 'b')).is_unknown);
+  CHECK_FALSE(handbook_scale("Bb majr").is_unknown);
+  CHECK_FALSE(handbook_scale("H major").is_unknown);
+  CHECK_FALSE(handbook_scale("B major").is_unknown);
 }
 
 }  // namespace fingerturn

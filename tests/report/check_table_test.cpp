@@ -49,6 +49,25 @@ TEST_CASE("a name that is too long for the table stands above its numbers") {
         "2 files      2    100%    0      0      0     0\n");
 }
 
+TEST_CASE("columns that do not fit beside one another stand in tables below one another") {
+  const FileCounts broken{"a/broken", "no", {}};
+  FileCounts file = counts_named("a/short", 12, 12);
+  file.counts.totals.double_rotations = 11;
+  CHECK(table_of({file, broken, counts_named("a/" + std::string(30, 'x'), 1, 1)}, 36) ==
+        "a/      events fingers prep\n"
+        "short       12    100%    0\n"
+        "broken  could not be read\n"
+        "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxx\n"
+        "             1    100%    0\n"
+        "2 files     13    100%    0\n"
+        "\n"
+        "a/      single double cross\n"
+        "short        0     11     0\n"
+        "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxx\n"
+        "             0      0     0\n"
+        "2 files      0     11     0\n");
+}
+
 TEST_CASE("only all is 100% and only none is 0%") {
   const auto share = [](std::size_t fingered, std::size_t events) {
     const std::string text = table_of({counts_named("x", events, fingered)});
@@ -77,8 +96,16 @@ TEST_CASE("columns that count nothing in any file are left out, wide numbers are
 }
 
 TEST_CASE("the counts carry their legend and the caution, and keep to the width") {
-  const std::vector<FileCounts> files{counts_named("x.passage", 10, 9)};
-  for (const int columns : {60, 80, 120}) {
+  std::vector<FileCounts> files{counts_named("etudes/a.passage", 10, 9),
+                                counts_named("etudes/ten-minutes.passage", 1200, 9),
+                                counts_named("etudes/x.musicxml", 10, 9)};
+  files[1].error = "no";
+  for (std::size_t* count :
+       {&files[0].counts.totals.level, &files[0].counts.totals.undetermined, &files[2].counts.info,
+        &files[2].counts.caution, &files[2].counts.strain}) {
+    *count = 1200;
+  }
+  for (const int columns : {32, 40, 44, 48, 60, 80, 120}) {
     CAPTURE(columns);
     const std::string text = write_counts(files, all_of(files), columns);
     CHECK(text.find("\nlegend\nevents = ") != std::string::npos);
