@@ -260,8 +260,7 @@ CLI::App* add_scale(CLI::App& program, ScaleCommandOptions& options) {
                                        "expected a pitch as in Bb2, found \"" + text + "\"");
           },
           "Begin with this pitch, as in Bb2; where both hands play, the right hand's first. A "
-          "middle "
-          "one if not given")
+          "middle one if not given")
       ->type_name("PITCH");
   const auto turn = [&options](ScaleDirection direction) {
     return [&options, direction] { options.scale.direction = direction; };
@@ -294,8 +293,8 @@ CLI::App* add_excerpt(CLI::App& program, AnnotateOptions& options) {
   add_output(*command, options.output);
   options.format = Format::passage;
   command->footer(
-      "Bars keep their numbers. Notes that turn otherwise than in the score, since what\n"
-      "prepared them is cut off, are named in comments.\n"
+      "Bars keep their numbers. Notes that turn otherwise than in the score, without\n"
+      "what stands before or after, are named in comments.\n"
       "  fingerturn excerpt etude.musicxml --bars 5-8 --output etude-5-8.passage");
   return command;
 }
