@@ -62,7 +62,9 @@ void write_as_jsonl(benchmark::State& state) { write(state, write_jsonl); }
 void write_as_text(benchmark::State& state) {
   write(state, [](const Report& report) { return write_text(report, {}); });
 }
-void write_as_html(benchmark::State& state) { write(state, write_html); }
+void write_as_html(benchmark::State& state) {
+  write(state, [](const Report& report) { return write_html(report); });
+}
 void write_as_svg(benchmark::State& state) { write(state, write_svg); }
 void write_as_markdown(benchmark::State& state) {
   write(state, [](const Report& report) { return write_markdown(report, {}); });
