@@ -34,7 +34,7 @@ class Letters {
     return *this;
   }
 
-  std::array<char, 64> letters_;
+  std::array<char, 64> letters_{};
   std::size_t used_ = 0;
 };
 
