@@ -180,8 +180,10 @@ class PartReader {
   void add_note(const NoteElement& element, Ticks tick, Ticks duration, bool in_chord) {
     WrittenNote note;
     note.tick = tick;
-    note.duration = duration;
-    note.grace = duration == 0;
+    // A chord takes time or none as its first note does, and is in its voice, whatever its other
+    // notes say.
+    note.grace = in_chord ? part_.notes.back().grace : duration == 0;
+    note.duration = note.grace ? 0 : duration;
     note.measure = static_cast<std::uint32_t>(part_.measures.size() - 1);
     note.staff = staff_of(element);
     note.in_chord = in_chord;
@@ -191,7 +193,6 @@ class PartReader {
     const std::optional<Pitch> pitch = pitch_in(element.pitch);
     if (!pitch) return report_pitch(element);
     note.note.pitch = *pitch;
-    // A chord is in the voice of its first note, whatever its other notes say.
     note.voice = in_chord ? part_.notes.back().voice : voices_.number_of(text_of(element.voice));
     if (element.has_fingering) {
       for_each_technical(element.element, [&](pugi::xml_node technical) {
