@@ -47,7 +47,8 @@ details{margin:1rem 0}
 summary{cursor:pointer;font-weight:700;padding:.3em 0}
 .reasons{border-collapse:collapse;width:100%;font-size:.9rem}
 .reasons th,.reasons td{text-align:left;vertical-align:top;padding:.35em .6em .35em 0;border-top:1px solid #c3cad1}
-.reasons th,.reasons td{overflow-wrap:break-word}
+.reasons th,.reasons td:first-child{overflow-wrap:normal}
+.reasons .name{min-width:3.6em}
 .reasons .cue{font-weight:700}
 .samples{list-style:none;padding:0;display:grid;grid-template-columns:repeat(auto-fill,minmax(min(19rem,100%),1fr));gap:.6rem 1rem;font-size:.9rem}
 .samples li{display:flex;gap:.7rem;align-items:center;break-inside:avoid}
