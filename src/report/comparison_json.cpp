@@ -24,22 +24,12 @@ void add_list(std::string& out, const List& list, std::string_view between, cons
   }
 }
 
-std::string quoted_or_null(std::optional<std::string_view> word) {
-  return word ? fmt::format(R"("{}")", *word) : "null";
-}
-
-std::string word_for(const std::optional<Direction>& direction) {
-  return direction ? quoted_or_null(name_of(*direction)) : "null";
-}
-
 void add_note(std::string& out, const Line& line, std::size_t event, const Note& note) {
-  const std::vector<Finger> fingers = fingers_on_key(line, event, note);
-  out += fmt::format(R"({{"pitch":"{}","finger":{},"changes_to":[)", to_string(note.pitch),
-                     fingers.empty() ? "null" : std::to_string(fingers.front()));
-  for (std::size_t i = 1; i < fingers.size(); ++i) {
-    out += fmt::format("{}{}", i > 1 ? "," : "", static_cast<int>(fingers[i]));
-  }
-  out += fmt::format(R"(],"suggested":{}}})", note.suggested);
+  out += R"({"pitch":)";
+  add_word(out, to_string(note.pitch));
+  out += ',';
+  add_fingers_on_key(out, line, event, note);
+  out += fmt::format(R"(,"suggested":{}}})", note.suggested);
 }
 
 /// How one fingering plays an event.
@@ -54,12 +44,17 @@ void add_played(std::string& out, const Line& line, const EventAnalysis& entry) 
   }
   std::optional<Direction> play;
   if (entry.side) play = direction_of(line.hand, *entry.side);
-  const std::string side = entry.side ? quoted_or_null(name_of(*entry.side)) : "null";
-  const std::string crossing =
-      entry.crossing == Crossing::none ? "null" : quoted_or_null(name_of(entry.crossing));
-  out +=
-      fmt::format(R"(],"rotation":"{}","side":{},"play":{},"prepare":{},"crossing":{}}})",
-                  name_of(entry.rotation), side, word_for(play), word_for(entry.prepare), crossing);
+  out += R"(],"rotation":)";
+  add_word(out, name_of(entry.rotation));
+  out += R"(,"side":)";
+  add_word_or_null(out, name_or_none(entry.side));
+  out += R"(,"play":)";
+  add_word_or_null(out, name_or_none(play));
+  out += R"(,"prepare":)";
+  add_word_or_null(out, name_or_none(entry.prepare));
+  out += R"(,"crossing":)";
+  add_word_or_null(out, crossing_or_none(entry.crossing));
+  out += '}';
 }
 
 void add_difference(std::string& out, const ComparisonReport& report, Hand hand,

@@ -2,9 +2,7 @@
 #include "report/json_parts.hpp"
 #include "report/json_text.hpp"
 
-#include <algorithm>
 #include <optional>
-#include <span>
 #include <string>
 #include <string_view>
 
@@ -18,20 +16,6 @@ namespace {
 
 /// How the document is laid out: on one line, or with an event on each.
 enum class Layout : std::uint8_t { lines, one_line };
-
-void add_word(std::string& out, std::string_view word) {
-  const std::size_t begin = out.size();
-  out.resize(begin + word.size() + 2, '"');
-  std::copy(word.begin(), word.end(), out.data() + begin + 1);
-}
-
-void add_word_or_null(std::string& out, std::optional<std::string_view> word) {
-  if (!word) {
-    out += "null";
-  } else {
-    add_word(out, *word);
-  }
-}
 
 void add_fraction_or_null(std::string& out, const std::optional<Fraction>& fraction) {
   if (!fraction) {
@@ -47,34 +31,6 @@ void add_fraction_or_null(std::string& out, const std::optional<Fraction>& fract
   out += '"';
 }
 
-template <typename Value>
-std::optional<std::string_view> name_or_none(const std::optional<Value>& value) {
-  if (!value) return std::nullopt;
-  return name_of(*value);
-}
-
-std::optional<std::string_view> crossing_or_none(Crossing crossing) {
-  if (crossing == Crossing::none) return std::nullopt;
-  return name_of(crossing);
-}
-
-void add_finger_or_null(std::string& out, std::optional<Finger> finger) {
-  if (finger) {
-    add_number(out, *finger);
-  } else {
-    out += "null";
-  }
-}
-
-void add_fingers(std::string& out, std::span<const Finger> fingers) {
-  bool first = true;
-  for (const Finger finger : fingers) {
-    if (!first) out += ',';
-    add_number(out, finger);
-    first = false;
-  }
-}
-
 void add_note(std::string& out, const Line& line, std::size_t event, const Note& note) {
   const int midi = midi_number(note.pitch);
   out += R"({"pitch":)";
@@ -83,14 +39,9 @@ void add_note(std::string& out, const Line& line, std::size_t event, const Note&
   add_number(out, midi);
   out += R"(,"key":)";
   add_word(out, key_colour(midi) == KeyColour::black ? "black" : "white");
-  out += R"(,"finger":)";
-  add_finger_or_null(out, note.finger);
-  out += R"(,"changes_to":[)";
-  if (note.finger && (note.tied || !note.changes_to.empty())) {
-    const std::vector<Finger> fingers = fingers_on_key(line, event, note);
-    add_fingers(out, std::span(fingers).subspan(1));
-  }
-  out += R"(],"alternatives":[)";
+  out += ',';
+  add_fingers_on_key(out, line, event, note);
+  out += R"(,"alternatives":[)";
   add_fingers(out, note.alternatives);
   out += R"(],"suggested":)";
   out += note.suggested ? "true}" : "false}";

@@ -2,6 +2,7 @@
 
 #include "model/timeline.hpp"
 #include "model/utf8.hpp"
+#include "rules/level_count.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -124,18 +125,6 @@ void add_totals(const Totals& from, Totals& to) {
   to.swings += from.swings;
   to.crossings += from.crossings;
   to.longest_double_run = std::max(to.longest_double_run, from.longest_double_run);
-}
-
-std::size_t& count_of(CheckCounts& counts, Level level) {
-  switch (level) {
-    case Level::caution:
-      return counts.caution;
-    case Level::strain:
-      return counts.strain;
-    case Level::info:
-      break;
-  }
-  return counts.info;
 }
 
 std::string first_error(const Source& source, const Diagnostics& diagnostics) {

@@ -1,6 +1,7 @@
 #include "fingerturn/compare.hpp"
 
 #include "model/timeline.hpp"
+#include "rules/level_count.hpp"
 
 #include <algorithm>
 #include <array>
@@ -107,19 +108,7 @@ FingeringResult result_of(const Played& played) {
   if (played.analysis == nullptr) return result;
   result.totals = played.analysis->totals;
   result.difficulty = played.analysis->difficulty;
-  for (const Finding& finding : played.analysis->watch) {
-    switch (finding.level) {
-      case Level::info:
-        ++result.info;
-        break;
-      case Level::caution:
-        ++result.caution;
-        break;
-      case Level::strain:
-        ++result.strain;
-        break;
-    }
-  }
+  for (const Finding& finding : played.analysis->watch) ++count_of(result, finding.level);
   return result;
 }
 
