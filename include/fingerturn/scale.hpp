@@ -9,7 +9,7 @@
 #include <vector>
 
 /// Scales and arpeggios with the fingers that handbooks give them. The fingers stand in one table,
-/// src/fingering/scale_fingers.cpp, from memory; docs/fingering.md names the books.
+/// src/scales/fingers.cpp, from memory; docs/fingering.md names the books.
 ///
 ///     ScaleResult result = handbook_scale("B-flat major", {.hand = Hand::left, .octaves = 2});
 ///     if (!result.ok()) return fail(result.problem);

@@ -64,6 +64,10 @@ struct Event {
   friend bool operator==(const Event& left, const Event& right) noexcept;
 };
 
+/// Whether a gesture has ended between two neighbouring events of a line, of which either may be a
+/// rest: by a rest, a breath or bars that are skipped (docs/rules.md, 1.2).
+bool ends_gesture(const Event& before, const Event& after) noexcept;
+
 enum class BarLineStyle : std::uint8_t {
   single,
   double_bar,

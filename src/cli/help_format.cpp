@@ -1,6 +1,6 @@
 #include "cli/help_format.hpp"
 
-#include "model/wrap.hpp"
+#include "text/wrap.hpp"
 
 namespace fingerturn::cli {
 namespace {

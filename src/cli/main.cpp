@@ -1,12 +1,12 @@
-#include "cli/compare.hpp"
-#include "cli/excerpt.hpp"
+#include "cli/commands/compare.hpp"
+#include "cli/commands/excerpt.hpp"
 #include "cli/help_format.hpp"
 #include "cli/messages.hpp"
 #include "cli/options.hpp"
 #include "cli/usage_message.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/version.hpp"
-#include "model/wrap.hpp"
+#include "text/wrap.hpp"
 
 #include <exception>
 #include <memory>

@@ -1,6 +1,6 @@
 #include "cli/messages.hpp"
 
-#include "model/utf8.hpp"
+#include "text/utf8.hpp"
 
 #include <cstdio>
 #include <system_error>

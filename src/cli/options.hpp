@@ -1,9 +1,9 @@
 #pragma once
 
-#include "cli/annotate.hpp"
-#include "cli/check.hpp"
-#include "cli/explain.hpp"
-#include "cli/scale.hpp"
+#include "cli/commands/annotate.hpp"
+#include "cli/commands/check.hpp"
+#include "cli/commands/explain.hpp"
+#include "cli/commands/scale.hpp"
 
 #include <CLI/App.hpp>
 

@@ -4,7 +4,7 @@
 #include "cli/output.hpp"
 #include "cli/score_input.hpp"
 #include "fingerturn/analysis.hpp"
-#include "model/lower_case.hpp"
+#include "text/lower_case.hpp"
 
 #include <algorithm>
 #include <cerrno>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "cli/annotate.hpp"
+#include "cli/commands/annotate.hpp"
 #include "cli/exit_status.hpp"
 #include "fingerturn/report.hpp"
 

@@ -1,7 +1,7 @@
 #include "cli/paths.hpp"
 
 #include "cli/messages.hpp"
-#include "model/lower_case.hpp"
+#include "text/lower_case.hpp"
 
 #include <algorithm>
 #include <array>

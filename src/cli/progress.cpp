@@ -2,7 +2,7 @@
 
 #include "cli/messages.hpp"
 #include "cli/terminal.hpp"
-#include "model/utf8.hpp"
+#include "text/utf8.hpp"
 
 #include <algorithm>
 #include <string>

@@ -1,6 +1,6 @@
 #include "cli/score_input.hpp"
 
-#include "cli/finger.hpp"
+#include "cli/commands/finger.hpp"
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
 #include "fingerturn/fingering.hpp"

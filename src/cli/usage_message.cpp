@@ -1,8 +1,8 @@
 #include "cli/usage_message.hpp"
 
 #include "cli/messages.hpp"
-#include "model/lower_case.hpp"
-#include "model/nearest_word.hpp"
+#include "text/lower_case.hpp"
+#include "text/nearest_word.hpp"
 
 #include <algorithm>
 #include <string_view>

@@ -1,6 +1,6 @@
 #include "fingering/difficulty.hpp"
 
-#include "rules/keyboard.hpp"
+#include "hand/keyboard.hpp"
 
 #include <algorithm>
 #include <cstdlib>

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "fingering/choice.hpp"
-#include "fingering/grip.hpp"
-#include "fingering/span_table.hpp"
-#include "fingering/term.hpp"
+#include "fingering/choices.hpp"
+#include "fingering/grips.hpp"
+#include "fingering/terms.hpp"
+#include "hand/span_table.hpp"
 
 namespace fingerturn {
 

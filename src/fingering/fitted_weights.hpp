@@ -1,6 +1,6 @@
 #pragma once
 
-#include "fingering/term.hpp"
+#include "fingering/terms.hpp"
 
 /// Written by tests/bench/fit; docs/fingering.md tells how they were fitted.
 namespace fingerturn {

@@ -1,6 +1,6 @@
 #include "fingering/line_fingering.hpp"
 
-#include "fingering/easiest_paths.hpp"
+#include "fingering/paths.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -1,6 +1,6 @@
 #include "fingerturn/read.hpp"
-#include "model/lower_case.hpp"
-#include "read/xml_text.hpp"
+#include "read/musicxml/text.hpp"
+#include "text/lower_case.hpp"
 
 #include <string_view>
 

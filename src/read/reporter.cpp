@@ -1,6 +1,6 @@
 #include "read/reporter.hpp"
 
-#include "model/utf8.hpp"
+#include "text/utf8.hpp"
 
 namespace fingerturn {
 

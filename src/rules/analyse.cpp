@@ -1,9 +1,9 @@
 #include "fingerturn/analysis.hpp"
-#include "rules/line_analysis.hpp"
+#include "rules/line.hpp"
 #include "rules/tempo.hpp"
 #include "rules/together.hpp"
 #include "rules/totals.hpp"
-#include "rules/watch_list.hpp"
+#include "rules/watch/watch_list.hpp"
 
 /// The order in which the rules look at a score: each line by itself, and last what both hands come
 /// to together.

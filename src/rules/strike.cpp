@@ -1,6 +1,6 @@
 #include "rules/strike.hpp"
 
-#include "rules/gesture.hpp"
+#include "rules/turn/gesture.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 #include "rules/tempo.hpp"
 
-#include "model/tempo_words.hpp"
-#include "model/timeline.hpp"
+#include "score/timeline.hpp"
+#include "text/tempo_words.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "fingering/term.hpp"
+#include "fingering/terms.hpp"
 #include "fingerturn/score.hpp"
 
 #include <cstdint>

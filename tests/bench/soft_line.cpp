@@ -1,8 +1,8 @@
 #include "soft_line.hpp"
 
-#include "fingering/choice.hpp"
+#include "fingering/choices.hpp"
 #include "fingering/difficulty.hpp"
-#include "fingering/grip.hpp"
+#include "fingering/grips.hpp"
 
 #include <algorithm>
 #include <span>

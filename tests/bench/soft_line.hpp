@@ -1,7 +1,7 @@
 #pragma once
 
 #include "corpus.hpp"
-#include "fingering/term.hpp"
+#include "fingering/terms.hpp"
 
 #include <array>
 #include <cstddef>

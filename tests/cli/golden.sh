@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# The program prints the golden reports of the demo passages (tests/report/golden_test.cpp).
+# The program prints the golden reports of the demo passages (tests/write/golden_test.cpp).
 # shellcheck source=SCRIPTDIR/checks.bash
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 

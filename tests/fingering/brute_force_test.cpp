@@ -1,6 +1,6 @@
 #include "catch.hpp"
-#include "fingering/easiest_paths.hpp"
 #include "fingering/made_tasks.hpp"
+#include "fingering/paths.hpp"
 #include "rules/made_lines.hpp"
 #include "rules/random_passage.hpp"
 

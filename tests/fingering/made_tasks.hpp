@@ -1,11 +1,11 @@
 #pragma once
 
-#include "fingering/choice.hpp"
+#include "fingering/choices.hpp"
+#include "fingering/costs.hpp"
 #include "fingering/fitted_weights.hpp"
-#include "fingering/grip.hpp"
-#include "fingering/line_costs.hpp"
-#include "fingering/span_table.hpp"
+#include "fingering/grips.hpp"
 #include "fingerturn/score.hpp"
+#include "hand/span_table.hpp"
 
 #include <cstddef>
 #include <cstdint>

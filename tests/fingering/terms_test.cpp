@@ -1,9 +1,10 @@
+#include "fingering/terms.hpp"
+
 #include "catch.hpp"
 #include "fingering/difficulty.hpp"
 #include "fingering/made_tasks.hpp"
-#include "fingering/term.hpp"
 #include "fingerturn/fingering.hpp"
-#include "model/file_reading.hpp"
+#include "score/file_reading.hpp"
 
 #include <set>
 #include <string>

@@ -17,7 +17,7 @@
 ///     -- messages
 ///
 /// A case has a title, then the text that is read. `-- score` is what becomes of it, as
-/// tests/model/score_text.hpp writes it (blanks do not matter); without it the score is not looked
+/// tests/score/score_text.hpp writes it (blanks do not matter); without it the score is not looked
 /// at. `-- messages` is all that is reported, byte for byte; without it nothing may be reported.
 /// Blank lines at the end of either do not count.
 ///

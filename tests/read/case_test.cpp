@@ -1,8 +1,8 @@
 #include "catch.hpp"
 #include "fingerturn/read.hpp"
-#include "model/file_reading.hpp"
-#include "model/score_text.hpp"
 #include "read/case_file.hpp"
+#include "score/file_reading.hpp"
+#include "score/score_text.hpp"
 
 #include <filesystem>
 #include <regex>

@@ -1,7 +1,7 @@
 #include "rules/random_passage.hpp"
 
-#include "model/ties.hpp"
 #include "rules/made_lines.hpp"
+#include "score/ties.hpp"
 
 #include <algorithm>
 #include <cstdlib>

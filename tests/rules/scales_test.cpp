@@ -1,7 +1,7 @@
 #include "catch.hpp"
-#include "fingering/made_scales.hpp"
 #include "fingerturn/analysis.hpp"
 #include "rules/made_lines.hpp"
+#include "scales/made_scales.hpp"
 
 #include <algorithm>
 #include <cstddef>

@@ -11,11 +11,13 @@ failures=0
 
 make_tree() {
   rm -rf "$tree"
-  mkdir -p "$tree"/{include/fingerturn,src/{model,read,rules,report,fingering,cli},tests,demo,docs}
+  mkdir -p "$tree"/{include/fingerturn,src/{text,score,hand,read,rules,scales,fingering,views,write,cli},tests}
+  mkdir -p "$tree"/{demo,docs}
   touch "$tree"/{CMakeLists.txt,DEVELOPERS.md,LICENSE,README.md}
-  touch "$tree"/include/fingerturn/pitch.hpp "$tree"/src/{model,read,rules,report,fingering,cli}/a.cpp
+  touch "$tree"/include/fingerturn/pitch.hpp
+  touch "$tree"/src/{text,score,hand,read,rules,scales,fingering,views,write,cli}/a.cpp
   printf '#include <iostream>\n#include "cli/a.hpp"\n' >"$tree/src/cli/a.cpp"
-  printf '#include "model/a.hpp"\n#include "fingerturn/pitch.hpp"\n' >"$tree/src/rules/a.cpp"
+  printf '#include "score/a.hpp"\n#include "fingerturn/pitch.hpp"\n' >"$tree/src/rules/a.cpp"
 }
 
 fail() {
@@ -39,24 +41,29 @@ expect_offence() {
 make_tree
 bash "$check" "$tree" || fail "the tree without offences has some"
 
-expect_offence src/model/a.cpp '#include "read/a.hpp"' 'may include only model|fingerturn'
+expect_offence src/score/a.cpp '#include "read/a.hpp"' 'may include only score|text|fingerturn'
 expect_offence src/read/a.cpp '#include "rules/a.hpp"' 'may include only'
-expect_offence src/rules/a.cpp '#include "report/a.hpp"' 'may include only'
+expect_offence src/rules/a.cpp '#include "write/a.hpp"' 'may include only'
 expect_offence src/rules/a.cpp '#include "a.hpp"' 'may include only'
-expect_offence src/fingering/a.cpp '#include "report/a.hpp"' 'may include only'
+expect_offence src/fingering/a.cpp '#include "write/a.hpp"' 'may include only'
 expect_offence src/rules/a.cpp '#include "fingering/a.hpp"' 'may include only'
-expect_offence src/report/a.cpp '# include "read/a.hpp"' 'may include only'
-expect_offence src/report/a.cpp '#include "cli/a.hpp"' 'may include only'
-expect_offence include/fingerturn/pitch.hpp '#include "model/a.hpp"' 'may include only fingerturn'
+expect_offence src/text/a.cpp '#include "score/a.hpp"' 'may include only'
+expect_offence src/hand/a.cpp '#include "rules/a.hpp"' 'may include only'
+expect_offence src/scales/a.cpp '#include "hand/a.hpp"' 'may include only'
+expect_offence src/fingering/a.cpp '#include "rules/a.hpp"' 'may include only'
+expect_offence src/views/a.cpp '#include "write/a.hpp"' 'may include only'
+expect_offence src/write/a.cpp '# include "read/a.hpp"' 'may include only'
+expect_offence src/write/a.cpp '#include "cli/a.hpp"' 'may include only'
+expect_offence include/fingerturn/pitch.hpp '#include "score/a.hpp"' 'may include only fingerturn'
 expect_offence src/read/a.cpp '#include <rules/a.hpp>' 'in quotes'
-expect_offence src/model/a.cpp '#include <iostream>' 'only src/cli touches'
+expect_offence src/score/a.cpp '#include <iostream>' 'only src/cli touches'
 expect_offence src/read/a.cpp '#include <sys/stat.h>' 'only src/cli touches'
 expect_offence include/fingerturn/pitch.hpp '#include <filesystem>' 'only src/cli touches'
-expect_offence src/report/a.cpp 'std::cout << "x";' 'never prints'
-expect_offence src/report/a.cpp 'f("printf(") ; std::printf("x");' 'never prints'
+expect_offence src/write/a.cpp 'std::cout << "x";' 'never prints'
+expect_offence src/write/a.cpp 'f("printf(") ; std::printf("x");' 'never prints'
 expect_offence src/rules/a.cpp 'std::exit(1);' 'never ends the program'
 expect_offence tests/a.cpp "$(printf 'x\\n%.0s' {1..400})" 'longer than 400 lines'
-expect_offence src/model/util.hpp '' 'tells nothing'
+expect_offence src/score/util.hpp '' 'tells nothing'
 expect_offence src/read/common.cpp '' 'tells nothing'
 expect_offence notes.txt '' 'does not belong'
 
@@ -67,7 +74,7 @@ output="$(bash "$check" "$tree")" && fail "nothing missed"
 
 # What only looks like an offence is none.
 make_tree
-printf 'f("exit(1), std::cout"); // std::cout, exit(1)\nint exited(int);\n' >>"$tree/src/model/a.cpp"
+printf 'f("exit(1), std::cout"); // std::cout, exit(1)\nint exited(int);\n' >>"$tree/src/score/a.cpp"
 mkdir "$tree/build"
 touch "$tree/.gitignore"
 bash "$check" "$tree" || fail "an offence where there is none"

@@ -1,0 +1,182 @@
+#include "cli/commands/check.hpp"
+
+#include "cli/in_order.hpp"
+#include "cli/input.hpp"
+#include "cli/messages.hpp"
+#include "cli/output.hpp"
+#include "cli/paths.hpp"
+#include "cli/progress.hpp"
+#include "cli/terminal.hpp"
+#include "fingerturn/fingerturn.hpp"
+
+#include <algorithm>
+#include <exception>
+#include <thread>
+#include <utility>
+#include <vector>
+
+namespace fingerturn::cli {
+namespace {
+
+/// What came of one file: its counts, and what is to be written and said once its turn has come.
+struct Checked {
+  FileCounts file;
+  std::string text;
+  std::string messages;
+};
+
+/// What a reader had to say beyond what is listed as a finding.
+Diagnostics without_findings(Diagnostics diagnostics) {
+  diagnostics.warnings -= std::erase_if(diagnostics.kept, is_finding);
+  return diagnostics;
+}
+
+/// How wide a line of the text may be; none where no width was asked for and it goes to no
+/// terminal, so that every finding stays on one line there.
+std::optional<int> line_columns(const CheckOptions& options) {
+  if (options.columns) return options.columns;
+  if (!options.output.empty() || !writes_to_terminal()) return std::nullopt;
+  return std::max(terminal_columns(), kFewestColumns);
+}
+
+std::string text_of(const FileCheck& found, const CheckOptions& options) {
+  switch (options.format) {
+    case CheckFormat::jsonl:
+      return write_check_jsonl(found);
+    case CheckFormat::text:
+      break;
+  }
+  return write_findings(found, line_columns(options));
+}
+
+FileCheck check_source(const Source& source, const CheckOptions& options, std::string& messages) {
+  ReadResult result = read(source, {options.hand, std::nullopt});
+  if (options.suggest && result.ok()) {
+    result.score = with_suggestions(std::move(result.score), {options.analysis.reach_semitones, 1});
+  }
+  messages = render(text_read(result, source), without_findings(result.diagnostics));
+  return fingerturn::check(source, result,
+                           result.ok() ? analyse(result.score, options.analysis) : Analysis{},
+                           options.hand);
+}
+
+/// Leaves the counts as they are.
+void leave_out_lower(std::vector<PlacedFinding>& findings, Level least) {
+  std::erase_if(findings, [least](const PlacedFinding& finding) { return finding.level < least; });
+}
+
+Checked check_file(const FileToCheck& file, const CheckOptions& options) {
+  Input input;
+  input.name = file.path;
+  input.problem = file.problem;
+  if (input.problem.empty()) input = load_input(file.path);
+  Checked checked;
+  FileCheck found;
+  if (input.source) {
+    found = check_source(*input.source, options, checked.messages);
+  } else {
+    found.file = {input.name, input.problem, {}};
+    checked.messages = message_line(input.name + ": " + input.problem);
+  }
+  leave_out_lower(found.findings, options.show);
+  checked.text = text_of(found, options);
+  checked.file = std::move(found.file);
+  return checked;
+}
+
+/// A file whose check went wrong is one that could not be read; the others are still done.
+Checked check_whatever_happens(const FileToCheck& file, const CheckOptions& options) {
+  FileCheck found;
+  try {
+    return check_file(file, options);
+  } catch (const std::exception& problem) {
+    found.file = {file.path, problem.what(), {}};
+  }
+  return {found.file, text_of(found, options), message_line(file.path + ": " + found.file.error)};
+}
+
+std::size_t jobs_for(std::size_t files, const CheckOptions& options) {
+  const std::size_t wanted =
+      options.jobs ? static_cast<std::size_t>(*options.jobs) : std::thread::hardware_concurrency();
+  return std::clamp<std::size_t>(wanted, 1, std::max<std::size_t>(files, 1));
+}
+
+ExitStatus status_of(const AllCounts& all, const CheckOptions& options) {
+  if (all.failed > 0) return ExitStatus::input_failed;
+  const bool found = options.fail_on && all.counts.reaches(*options.fail_on);
+  return found ? ExitStatus::found : ExitStatus::done;
+}
+
+std::string closing_text(const std::vector<FileCounts>& rows, const AllCounts& all,
+                         const CheckOptions& options) {
+  switch (options.format) {
+    case CheckFormat::jsonl:
+      return write_check_jsonl(all);
+    case CheckFormat::text:
+      break;
+  }
+  if (all.read == 0) return {};
+  return (all.counts.reaches(options.show) ? "\n" : "") +
+         write_counts(rows, all, options.columns.value_or(terminal_columns()));
+}
+
+AllCounts check_files(const std::vector<FileToCheck>& files, const CheckOptions& options,
+                      Output& output) {
+  const bool is_text = options.format == CheckFormat::text;
+  // Between lines of JSON on a terminal there is no place for it.
+  Progress progress(files.size(), is_text || !options.output.empty() || !writes_to_terminal());
+  AllCounts all;
+  std::vector<FileCounts> rows;
+  const auto make = [&](std::size_t number) {
+    return check_whatever_happens(files[number], options);
+  };
+  const auto take = [&](Checked checked) {
+    if (!checked.messages.empty() || !checked.text.empty()) progress.rub_out();
+    say_text(checked.messages);
+    output.write(checked.text);
+    all.add(checked.file);
+    progress.show(all.read + all.failed, checked.file.source);
+    if (is_text) rows.push_back(std::move(checked.file));
+  };
+  in_order(files.size(), jobs_for(files.size(), options), make, take);
+  progress.rub_out();
+  output.write(closing_text(rows, all, options));
+  return all;
+}
+
+/// All paths that were given, those of the list last.
+std::optional<std::vector<std::string>> paths_of(const CheckOptions& options) {
+  std::vector<std::string> paths = options.paths;
+  if (options.list.empty()) return paths;
+  const std::optional<std::vector<std::string>> listed = paths_in_list(options.list);
+  if (!listed) return std::nullopt;
+  paths.insert(paths.end(), listed->begin(), listed->end());
+  return paths;
+}
+
+}  // namespace
+
+ExitStatus check(const CheckOptions& options) {
+  if (options.paths.empty() && options.list.empty()) {
+    say("name files or folders to check, or a list of them with --files-from");
+    return ExitStatus::wrong_usage;
+  }
+  const std::optional<std::vector<std::string>> paths = paths_of(options);
+  if (!paths) return ExitStatus::input_failed;
+  if (std::count(paths->begin(), paths->end(), "-") + (options.list == "-" ? 1 : 0) > 1) {
+    say("standard input can be read once only");
+    return ExitStatus::wrong_usage;
+  }
+  const std::vector<FileToCheck> files = files_of(*paths);
+  std::vector<std::string> inputs{options.list};
+  for (const FileToCheck& file : files) inputs.push_back(file.path);
+  Output output(options.output);
+  if (!output.open(inputs)) return ExitStatus::wrong_usage;
+  const AllCounts all = check_files(files, options, output);
+  const ExitStatus status = status_of(all, options);
+  // A text without any file in it would say nothing.
+  if (options.format == CheckFormat::text && all.read == 0) return status;
+  return output.finish() ? status : ExitStatus::wrong_usage;
+}
+
+}  // namespace fingerturn::cli

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+#include "hand/span_table.hpp"
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+namespace fingerturn {
+
+/// The most keys one hand takes: five fingers, the thumb on two.
+inline constexpr std::size_t kMostKeys = 6;
+
+/// One key that the hand has down. All is seen from the hand: numbers grow toward its fifth finger.
+struct GripKey {
+  std::int32_t across = 0;  ///< semitones
+  std::int32_t place = 0;   ///< quarters of a white key
+  bool black = false;
+  bool struck = false;         ///< false where it only sounds on
+  Finger given = 0;            ///< the finger that is written; 0 where none is
+  Finger changed_to = 0;       ///< the last of written silent changes; 0 where none is
+  std::int8_t held_from = -1;  ///< its place among the keys of the grip before; -1 where struck
+};
+
+/// What the hand has down at one moment, nearest to the thumb's side first.
+struct Grip {
+  std::array<GripKey, kMostKeys> keys;
+  std::uint8_t count = 0;
+  std::uint8_t struck_count = 0;
+  std::size_t event = 0;  ///< its place in Line::events
+  bool opens = false;     ///< a rest, a breath or the beginning stands before it
+  bool slow = false;      ///< a quarter note or more after the grip before
+  bool quick = false;     ///< an eighth note or less after it
+};
+
+/// The grips of a line: one for each event that is struck or changes fingers. A key is in a grip
+/// while it sounds on, unless it lies too far from what is struck or leaves too few fingers for
+/// it; then it has been let go. An event that no hand can take is left out.
+std::vector<Grip> grips_of(const Line& line, const SpanTable& spans);
+
+/// Whether a note stands on the same key as one before it in its event.
+bool doubles_key(const Event& event, std::size_t note) noexcept;
+
+/// Semitones counted toward the fifth finger.
+std::int32_t across(Hand hand, int midi) noexcept;
+
+}  // namespace fingerturn

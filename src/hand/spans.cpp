@@ -1,0 +1,36 @@
+#include "hand/spans.hpp"
+
+#include <algorithm>
+
+namespace fingerturn {
+namespace {
+
+constexpr int kPublishedReach = 13;  // 1-5, widest comfortable
+
+FingerSpans fitted(FingerSpans spans, int reach_semitones) noexcept {
+  const int reach = std::clamp(reach_semitones, kSmallestReach, kWidestReach);
+  for (int* const widest :
+       {&spans.widest_relaxed, &spans.widest_comfortable, &spans.widest_practical}) {
+    *widest = *widest * reach / kPublishedReach;
+  }
+  return spans;
+}
+
+}  // namespace
+
+FingerSpans spans_of(Finger one, Finger other, std::optional<int> reach_semitones) noexcept {
+  const auto [lower, higher] = std::minmax(one, other);
+  for (const FingerSpans& spans : kPublishedSpans) {
+    if (spans.lower != lower || spans.higher != higher) continue;
+    const bool fits = reach_semitones && lower == kThumb;
+    return fits ? fitted(spans, *reach_semitones) : spans;
+  }
+  return {};
+}
+
+int span_between(Hand hand, Finger from, int from_key, Finger to, int to_key) noexcept {
+  const int semitones = to_key - from_key;
+  return (to > from) == (hand == Hand::right) ? semitones : -semitones;
+}
+
+}  // namespace fingerturn

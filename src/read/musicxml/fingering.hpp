@@ -1,0 +1,35 @@
+#pragma once
+
+#include "read/musicxml/written_note.hpp"
+
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <pugixml.hpp>
+
+namespace fingerturn {
+
+/// The fingers that a text such as "3", "4-1" or "(2)" names, in their order; empty where it names
+/// none. `out_of_range` tells of a number that is no finger's.
+struct FingerText {
+  std::vector<Finger> fingers;
+  bool out_of_range = false;
+};
+FingerText fingers_in(std::string_view text);
+
+/// Gives the note the fingers of a `technical` element: `substitution` is a silent change,
+/// `alternate` an alternative, and numbers that say nothing of one another are silent changes
+/// until they are seen to be spread over a chord. Where its `notations` say that they hold a
+/// suggestion, it is taken as one, and left where a finger is given already. What is no finger goes
+/// to the problems of the part as a problem of its note `place`.
+void add_fingerings(pugi::xml_node technical, WrittenNote& note, std::size_t place,
+                    std::vector<NoteProblem>& problems);
+
+/// Settles what only the whole chord shows. Fingers that are stacked on its first note, one for
+/// each of its notes, are spread over it: the lowest number on the lowest note in the right hand,
+/// the other way in the left. Stacked in any other number they are taken off and reported.
+void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNote&)>& hand_of);
+
+}  // namespace fingerturn

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "read/musicxml/written_note.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+#include <pugixml.hpp>
+
+namespace fingerturn {
+
+/// The children of a `note` element that matter here, found in one pass over them.
+struct NoteElement {
+  pugi::xml_node element;
+  pugi::xml_node pitch;
+  pugi::xml_node duration;
+  pugi::xml_node voice;
+  pugi::xml_node staff;
+  bool rest = false;
+  bool unpitched = false;
+  bool chord = false;
+  bool grace = false;
+  bool cue = false;
+  bool tied = false;          ///< a tie begins here
+  bool breath_after = false;  ///< a breath mark or caesura stands on it
+  bool has_fingering = false;
+};
+NoteElement note_element(pugi::xml_node element);
+
+/// The pitch of a `pitch` element; nothing where it is none, lies between two keys or off the
+/// piano.
+std::optional<Pitch> pitch_in(pugi::xml_node pitch);
+
+/// Calls `look` with each `technical` element of the note.
+template <typename Look>
+void for_each_technical(pugi::xml_node note, const Look& look) {
+  for (const pugi::xml_node notations : note.children("notations")) {
+    for (const pugi::xml_node technical : notations.children("technical")) look(technical);
+  }
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,253 @@
+#include "read/musicxml/part.hpp"
+
+#include "read/musicxml/element.hpp"
+#include "read/musicxml/fingering.hpp"
+#include "read/musicxml/note.hpp"
+#include "read/musicxml/place.hpp"
+#include "read/musicxml/signs.hpp"
+#include "read/musicxml/tick_counter.hpp"
+
+#include <algorithm>
+#include <string>
+#include <unordered_map>
+#include <utility>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+constexpr std::string_view kDivisions = "divisions above 0 that can be counted exactly";
+constexpr std::string_view kDuration = "a duration from 0 to 10000 quarter notes";
+
+/// The numbers of a part's voices, which may be called anything.
+class Voices {
+ public:
+  std::uint32_t number_of(std::string_view name) {
+    if (name == last_name_) return last_number_;
+    const auto next = static_cast<std::uint32_t>(numbers_.size());
+    last_number_ = numbers_.try_emplace(std::string(name), next).first->second;
+    last_name_ = name;
+    return last_number_;
+  }
+
+ private:
+  std::unordered_map<std::string, std::uint32_t> numbers_;
+  std::string_view last_name_;
+  std::uint32_t last_number_ = 0;
+};
+
+/// Numbers bars as they are printed, as long as the printed numbers count up. A measure without a
+/// number of its own goes on with the bar before it.
+class BarNumbers {
+ public:
+  void number(WrittenMeasure& measure, std::string_view printed, bool is_first) {
+    constexpr std::int32_t kHighestBar = 999999;
+    const auto number = whole_number<std::int32_t>(printed);
+    if (number && *number <= kHighestBar && *number >= (is_first ? 0 : bar_ + 1)) {
+      bar_ = *number;
+    } else if (number || printed.empty()) {
+      ++bar_;
+    } else {
+      measure.continues_bar = !is_first;
+    }
+    measure.bar = bar_;
+  }
+
+ private:
+  std::int32_t bar_ = 0;
+};
+
+class PartReader {
+ public:
+  explicit PartReader(Reporter& reporter) : reporter_(reporter), ticks_(part_) {}
+
+  WrittenPart read(const std::vector<MeasureElement>& measures) {
+    part_.measures.reserve(measures.size());
+    for (const MeasureElement& measure : measures) read_measure(measure);
+    return std::move(part_);
+  }
+
+ private:
+  void read_measure(const MeasureElement& element) {
+    WrittenMeasure& measure = part_.measures.emplace_back();
+    measure.span = span_of(element.music);
+    measure.beat_type = beat_type_;
+    numbers_.number(measure, element.measure.attribute("number").value(),
+                    part_.measures.size() == 1);
+    ticks_.start_measure();
+    chord_is_open_ = false;
+    for (const pugi::xml_node child : element.music) read_child(child, measure);
+    measure.length = ticks_.furthest();
+  }
+
+  void read_child(pugi::xml_node child, WrittenMeasure& measure) {
+    const std::string_view name = child.name();
+    if (name == "note") {
+      read_note(note_element(child));
+    } else if (name == "backup" || name == "forward") {
+      read_move(child, name == "backup");
+    } else if (name == "attributes") {
+      read_attributes(child, measure);
+    } else if (name == "direction" || name == "sound") {
+      if (!measure.tempo) measure.tempo = tempo_in(child);
+    } else if (name == "barline") {
+      const bool left = std::string_view(child.attribute("location").value()) == "left";
+      (left ? measure.left : measure.right) = bar_line_style(child);
+    }
+  }
+
+  void read_attributes(pugi::xml_node attributes, WrittenMeasure& measure) {
+    for (const pugi::xml_node child : attributes) {
+      const std::string_view name = child.name();
+      if (name == "divisions" && !ticks_.set_divisions(text_of(child))) {
+        report_time(child, kDivisions, text_of(child));
+      } else if (name == "time") {
+        read_meter(attributes, measure);
+      } else if (name == "staves") {
+        constexpr std::uint32_t kMostStaves = 99;
+        const auto staves = whole_number<std::uint32_t>(text_of(child));
+        if (staves && *staves <= kMostStaves) {
+          part_.staff_count = std::max(part_.staff_count, *staves);
+        }
+      }
+    }
+  }
+
+  void read_meter(pugi::xml_node attributes, WrittenMeasure& measure) {
+    const std::optional<Meter> meter = meter_in(attributes);
+    if (!meter) return;
+    measure.meter = meter;
+    measure.beat_type = beat_type_ = meter->beat_type;
+  }
+
+  void read_move(pugi::xml_node element, bool back) {
+    const pugi::xml_node duration = element.child("duration");
+    const std::optional<Ticks> ticks = ticks_.of(text_of(duration));
+    if (!ticks) {
+      report_time(duration.empty() ? element : duration, kDuration, text_of(duration));
+    } else if (!ticks_.move(back ? -*ticks : *ticks)) {
+      report_long_bar(element);
+    }
+    chord_is_open_ = false;
+  }
+
+  [[nodiscard]] std::string place(Ticks tick) const {
+    return musical_place(part_, part_.measures.back(), tick);
+  }
+  [[nodiscard]] std::string place() const { return place(ticks_.now()); }
+
+  void report_time(pugi::xml_node element, std::string_view expected, std::string_view found) {
+    reporter_.error("musicxml-time", span_of(element),
+                    fmt::format("expected {}, found {}, in {}", expected, quoted(found), place()));
+  }
+
+  void report_long_bar(pugi::xml_node element) {
+    reporter_.error("musicxml-time", span_of(element),
+                    fmt::format("expected a bar of at most 10000 quarter notes, found more, in "
+                                "bar {}",
+                                part_.measures.back().bar));
+  }
+
+  /// The written length; 0 for a grace note, nothing where it is wrong.
+  std::optional<Ticks> duration_of(const NoteElement& element) {
+    if (element.grace) return 0;
+    const std::optional<Ticks> ticks = ticks_.of(text_of(element.duration));
+    if (!ticks) {
+      report_time(element.duration.empty() ? element.element : element.duration, kDuration,
+                  text_of(element.duration));
+    }
+    return ticks;
+  }
+
+  void read_note(const NoteElement& element) {
+    // Cue notes are another player's; they take their time all the same.
+    const std::optional<Ticks> duration = duration_of(element);
+    if (!duration) return;
+    const bool in_chord = element.chord && chord_is_open_;
+    const Ticks tick = in_chord ? chord_tick_ : ticks_.now();
+    if (!in_chord) {
+      chord_tick_ = tick;
+      if (!ticks_.move(*duration)) return report_long_bar(element.element);
+    }
+    if (element.rest || element.cue || element.unpitched) {
+      chord_is_open_ = false;
+      return;
+    }
+    add_note(element, tick, *duration, in_chord);
+  }
+
+  void add_note(const NoteElement& element, Ticks tick, Ticks duration, bool in_chord) {
+    WrittenNote note;
+    note.tick = tick;
+    // A chord takes time or none as its first note does, and is in its voice, whatever its other
+    // notes say.
+    note.grace = in_chord ? part_.notes.back().grace : duration == 0;
+    note.duration = note.grace ? 0 : duration;
+    note.measure = static_cast<std::uint32_t>(part_.measures.size() - 1);
+    note.staff = staff_of(element);
+    note.in_chord = in_chord;
+    note.breath_after = element.breath_after;
+    note.note.tied = element.tied;
+    note.note.span = span_of(element.element);
+    const std::optional<Pitch> pitch = pitch_in(element.pitch);
+    if (!pitch) return report_pitch(element);
+    note.note.pitch = *pitch;
+    note.voice = in_chord ? part_.notes.back().voice : voices_.number_of(text_of(element.voice));
+    if (element.has_fingering) {
+      for_each_technical(element.element, [&](pugi::xml_node technical) {
+        add_fingerings(technical, note, part_.notes.size(), part_.problems);
+      });
+    }
+    if (!in_chord) follow_voice(note);
+    part_.notes.push_back(std::move(note));
+    chord_is_open_ = true;
+  }
+
+  void follow_voice(const WrittenNote& note) {
+    if (note.voice == part_.voices.size()) part_.voices.emplace_back();
+    WrittenVoice& voice = part_.voices[note.voice];
+    voice.doubled |= voice.measure == note.measure && note.tick < voice.end;
+    voice.measure = note.measure;
+    voice.end = note.tick + note.duration;
+  }
+
+  [[nodiscard]] std::uint32_t staff_of(const NoteElement& element) const {
+    if (element.staff.empty()) return 1;
+    const auto staff = whole_number<std::uint32_t>(text_of(element.staff));
+    return std::clamp<std::uint32_t>(staff.value_or(1), 1, part_.staff_count);
+  }
+
+  void report_pitch(const NoteElement& element) {
+    reporter_.warning(
+        "musicxml-pitch", span_of(element.pitch.empty() ? element.element : element.pitch),
+        fmt::format("expected a key of the piano, A0 to C8, found {}, in {}; the note is left out",
+                    pitch_words(element.pitch), place(chord_tick_)));
+  }
+
+  static std::string pitch_words(pugi::xml_node pitch) {
+    if (pitch.empty()) return "none";
+    std::string words;
+    for (const pugi::xml_node child : pitch) {
+      words += (words.empty() ? "" : " ") + std::string(text_of(child));
+    }
+    return quoted(words);
+  }
+
+  Reporter& reporter_;
+  WrittenPart part_;
+  TickCounter ticks_;
+  BarNumbers numbers_;
+  Voices voices_;
+  std::int32_t beat_type_ = 4;
+  Ticks chord_tick_ = 0;
+  bool chord_is_open_ = false;
+};
+
+}  // namespace
+
+WrittenPart read_part(const std::vector<MeasureElement>& measures, Reporter& reporter) {
+  return PartReader(reporter).read(measures);
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,118 @@
+#include "read/musicxml/signs.hpp"
+
+#include "read/musicxml/element.hpp"
+
+#include <array>
+#include <cstdint>
+#include <string_view>
+
+namespace fingerturn {
+namespace {
+
+/// "4" or "3+2" added up; 0 for what is no number of beats.
+std::int32_t beats_of(std::string_view text) {
+  constexpr std::int32_t kMostBeats = 99;
+  std::int32_t beats = 0;
+  while (beats <= kMostBeats) {
+    const std::size_t plus = text.find('+');
+    const auto number = whole_number<std::int32_t>(text.substr(0, plus));
+    if (!number || *number < 1 || *number > kMostBeats) return 0;
+    beats += *number;
+    if (plus == std::string_view::npos) break;
+    text.remove_prefix(plus + 1);
+  }
+  return beats > kMostBeats ? 0 : beats;
+}
+
+struct NoteType {
+  std::string_view name;
+  Fraction value;
+};
+
+/// MusicXML 4.0, note-type-value.
+constexpr std::array<NoteType, 9> kNoteTypes{{{"quarter", {1, 4}},
+                                              {"eighth", {1, 8}},
+                                              {"half", {1, 2}},
+                                              {"16th", {1, 16}},
+                                              {"whole", {1, 1}},
+                                              {"32nd", {1, 32}},
+                                              {"64th", {1, 64}},
+                                              {"128th", {1, 128}},
+                                              {"breve", {2, 1}}}};
+
+std::optional<Fraction> value_of(std::string_view type, std::size_t dots) {
+  for (const NoteType& known : kNoteTypes) {
+    if (known.name != type) continue;
+    if (dots == 0) return known.value;
+    return product(known.value, dots == 1 ? Fraction{3, 2} : Fraction{7, 4});
+  }
+  return std::nullopt;
+}
+
+/// A number that may be a tempo's.
+std::optional<double> per_minute_in(std::string_view text) {
+  double number = 0;
+  const char* const end = text.data() + text.size();
+  const auto [stop, problem] = std::from_chars(text.data(), end, number);
+  const bool passes = problem == std::errc{} && stop == end && is_plausible_tempo(number);
+  return passes ? std::optional(number) : std::nullopt;
+}
+
+std::optional<Tempo> tempo_of_mark(pugi::xml_node metronome) {
+  std::size_t dots = 0;
+  std::size_t units = 0;
+  for (const pugi::xml_node child : metronome) {
+    const std::string_view name = child.name();
+    if (name == "beat-unit") ++units;
+    if (name == "beat-unit-dot") ++dots;
+  }
+  // Two units make an equation between note values, which is no tempo.
+  if (units != 1) return std::nullopt;
+  const auto unit = value_of(text_of(metronome.child("beat-unit")), dots);
+  const auto per_minute = per_minute_in(text_of(metronome.child("per-minute")));
+  if (!unit || !per_minute) return std::nullopt;
+  return Tempo{*unit, *per_minute};
+}
+
+std::optional<Tempo> tempo_of_sound(pugi::xml_node sound) {
+  const auto per_minute = per_minute_in(sound.attribute("tempo").value());
+  if (!per_minute) return std::nullopt;
+  return Tempo{{1, 4}, *per_minute};
+}
+
+}  // namespace
+
+std::optional<Meter> meter_in(pugi::xml_node attributes) {
+  Meter meter{0, 0};
+  std::int32_t beats = 0;
+  for (const pugi::xml_node child : attributes.child("time")) {
+    const std::string_view name = child.name();
+    if (name == "beats") beats = beats_of(text_of(child));
+    if (name != "beat-type") continue;
+    const auto beat_type = whole_number<std::int32_t>(text_of(child));
+    if (beats == 0 || !beat_type) return std::nullopt;
+    if (meter.beat_type != 0 && meter.beat_type != *beat_type) return std::nullopt;
+    meter = {meter.beats + beats, *beat_type};
+  }
+  return is_plausible(meter) ? std::optional(meter) : std::nullopt;
+}
+
+std::optional<Tempo> tempo_in(pugi::xml_node element) {
+  if (std::string_view(element.name()) == "sound") return tempo_of_sound(element);
+  for (const pugi::xml_node type : element.children("direction-type")) {
+    if (const auto tempo = tempo_of_mark(type.child("metronome"))) return tempo;
+  }
+  return tempo_of_sound(element.child("sound"));
+}
+
+BarLineStyle bar_line_style(pugi::xml_node bar_line) {
+  const std::string_view repeat = bar_line.child("repeat").attribute("direction").value();
+  if (repeat == "forward") return BarLineStyle::repeat_start;
+  if (repeat == "backward") return BarLineStyle::repeat_end;
+  const std::string_view style = text_of(bar_line.child("bar-style"));
+  const bool plain = style.empty() || style == "regular" || style == "none" || style == "dotted" ||
+                     style == "dashed" || style == "short" || style == "tick";
+  return plain ? BarLineStyle::single : BarLineStyle::double_bar;
+}
+
+}  // namespace fingerturn

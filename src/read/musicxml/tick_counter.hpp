@@ -1,0 +1,46 @@
+#pragma once
+
+#include "read/musicxml/written_note.hpp"
+
+#include <optional>
+#include <string_view>
+
+namespace fingerturn {
+
+/// Counts time within a measure in the ticks of a part. Where a part changes its divisions, or has
+/// a duration that is no whole number of ticks, the ticks become finer and all that is counted so
+/// far is counted anew.
+class TickCounter {
+ public:
+  explicit TickCounter(WrittenPart& part) : part_(part) {}
+
+  /// How many divisions make a quarter note from here on; false where the text is no such number
+  /// or the ticks would become too fine to count.
+  bool set_divisions(std::string_view text);
+  /// A duration in divisions; nothing where it is none, below 0 or longer than any bar.
+  std::optional<Ticks> of(std::string_view text);
+
+  void start_measure() { now_ = furthest_ = 0; }
+  /// Goes on or back in time, not past the beginning of the measure; false where that would make
+  /// it longer than any bar.
+  bool move(Ticks ticks);
+  [[nodiscard]] Ticks now() const noexcept { return now_; }
+  [[nodiscard]] Ticks furthest() const noexcept { return furthest_; }
+
+ private:
+  std::optional<Ticks> count(std::string_view text);
+  bool refine(Ticks factor);
+
+  WrittenPart& part_;
+  Fraction divisions_{1, 1};    ///< in a quarter note
+  std::string_view last_text_;  ///< the duration that was asked for last, and its ticks
+  Ticks last_ticks_ = 0;
+  Ticks now_ = 0;
+  Ticks furthest_ = 0;
+};
+
+/// Counts notes, or a whole part, in ticks that are `factor` times finer.
+void refine_ticks(std::vector<WrittenNote>& notes, Ticks factor);
+void refine_ticks(WrittenPart& part, Ticks factor);
+
+}  // namespace fingerturn

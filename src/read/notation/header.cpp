@@ -1,0 +1,52 @@
+#include "read/notation/header.hpp"
+
+#include "score/accidental.hpp"
+#include "text/lower_case.hpp"
+#include "text/nearest_word.hpp"
+
+#include <array>
+#include <cstddef>
+#include <string>
+
+namespace fingerturn {
+namespace {
+
+/// In the order of HeaderName.
+constexpr std::array<std::string_view, 10> kNames{"passage", "composer", "source", "hand", "meter",
+                                                  "tempo",   "bar",      "reach",  "rh",   "lh"};
+
+bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+
+/// A letter from A to G with an accidental: with a colon and a finger it is a note.
+bool is_pitch_without_octave(std::string_view word) {
+  if (!step_of_letter(word.front())) return false;
+  return read_accidental(word.substr(1)).bytes == word.size() - 1;
+}
+
+}  // namespace
+
+std::optional<HeaderLine> header_of(Piece line) noexcept {
+  std::size_t length = 0;
+  while (length < line.text.size() && (is_letter(line.text[length]) || line.text[length] == '-')) {
+    ++length;
+  }
+  const Piece name = line.part(0, length);
+  const Piece rest = trimmed(line.from(length));
+  if (name.text.empty() || !rest.text.starts_with(':')) return std::nullopt;
+  if (is_pitch_without_octave(name.text)) return std::nullopt;
+  HeaderLine header{HeaderName::unknown, name, trimmed(rest.from(1))};
+  const std::string lower = lower_case(name.text);
+  for (std::size_t i = 0; i < kNames.size(); ++i) {
+    if (kNames[i] == lower) header.name = static_cast<HeaderName>(i);
+  }
+  // A blank before the colon is let pass after a known name only: "r :|" is a rest at a repeat.
+  const bool blank_before_colon = rest.begin > name.begin + length;
+  if (blank_before_colon && header.name == HeaderName::unknown) return std::nullopt;
+  return header;
+}
+
+std::string_view nearest_header(std::string_view written_name) {
+  return nearest_word(lower_case(written_name), kNames);
+}
+
+}  // namespace fingerturn

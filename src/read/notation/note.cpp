@@ -1,0 +1,240 @@
+#include "read/notation/note.hpp"
+
+#include "score/accidental.hpp"
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/// Reads one note of a word from the front of `rest`. Each step reports its own mistake and then
+/// gives up the note.
+class NoteReader {
+ public:
+  NoteReader(Piece word, std::optional<Pitch>& running, Reporter& reporter)
+      : word_(word), rest_(word), running_(running), reporter_(reporter) {}
+
+  std::optional<Note> read() {
+    Note note;
+    note.span = word_.span();
+    if (!read_pitch(note.pitch) || !read_fingers(note) || !read_tie(note)) return std::nullopt;
+    return note;
+  }
+
+ private:
+  [[nodiscard]] char next() const { return rest_.text.empty() ? '\0' : rest_.text.front(); }
+  void skip(std::size_t bytes) { rest_ = rest_.from(bytes); }
+  /// What is wrong here, to the end of the note.
+  [[nodiscard]] Piece here() const { return rest_.text.empty() ? word_ : rest_; }
+
+  bool fail(std::string_view code, Piece place, const std::string& expected, std::string hint) {
+    reporter_.error(code, place.span(),
+                    fmt::format("expected {}, found {}", expected, quoted(place.text)),
+                    std::move(hint));
+    return false;
+  }
+
+  bool read_pitch(Pitch& pitch) {
+    const std::optional<Step> step = step_of_letter(next());
+    if (!step) return fail_letter();
+    skip(1);
+    const AccidentalPrefix accidental = read_accidental(rest_.text);
+    skip(accidental.bytes);
+    if (read_accidental(rest_.text).bytes > 0) {
+      return fail("accidental", word_, "one accidental", "use #, b, ##, x or bb");
+    }
+    pitch = {*step, accidental.alter, 0};
+    return read_octave(pitch);
+  }
+
+  bool fail_letter() {
+    const bool is_h = next() == 'H' || next() == 'h';
+    const std::string_view after = rest_.text.substr(1);
+    const bool german = is_h && (after.empty() || is_digit(after.front()) || after.front() == ':' ||
+                                 after.front() == '~');
+    return fail("note", word_, "a note from A to G",
+                german ? std::string(kGermanH)
+                       : "a note is a letter, its octave and a finger, as in C4:1 or Bb3:2");
+  }
+
+  bool read_octave(Pitch& pitch) {
+    std::size_t length = next() == '-' ? 1 : 0;
+    while (length < rest_.text.size() && is_digit(rest_.text[length])) ++length;
+    const std::string_view digits = rest_.text.substr(0, length);
+    skip(length);
+    if (digits.empty()) {
+      if (!take_nearest_octave(pitch)) return false;
+    } else if (digits.size() == 1 && is_digit(digits.front())) {
+      pitch.octave = static_cast<std::int8_t>(digits.front() - '0');
+    } else {
+      return fail_range();
+    }
+    if (!on_the_piano(pitch)) return fail_range();
+    running_ = pitch;
+    return true;
+  }
+
+  bool fail_range() {
+    return fail("pitch-range", word_, "a pitch from A0 to C8", "C4 is middle C");
+  }
+
+  bool take_nearest_octave(Pitch& pitch) {
+    if (!running_) {
+      const std::string letter(word_.text.substr(0, word_.text.size() - rest_.text.size()));
+      fail("octave", word_, "an octave number with the first pitch of a hand",
+           fmt::format("write {0}4 for the {0} at or above middle C", letter));
+      // From here on the octaves are counted from somewhere, so that one slip is told once.
+      running_ = Pitch{pitch.step, pitch.alter, 4};
+      return false;
+    }
+    constexpr int kMostLetterSteps = 3;
+    pitch.octave = running_->octave;
+    const int steps = letter_position(pitch) - letter_position(*running_);
+    if (steps > kMostLetterSteps) --pitch.octave;
+    if (steps < -kMostLetterSteps) ++pitch.octave;
+    return true;
+  }
+
+  bool read_fingers(Note& note) {
+    if (next() != ':') return true;
+    skip(1);
+    if (next() == '?') {
+      skip(1);
+      return true;
+    }
+    Finger finger = 0;
+    if (!read_finger(finger)) return false;
+    note.finger = finger;
+    while (next() == '>') {
+      skip(1);
+      const Finger before = finger;
+      const Piece place = here();
+      if (!read_finger(finger)) return false;
+      if (finger == before) warn_of_same_finger(place.part(0, 1));
+      note.changes_to.push_back(finger);
+    }
+    note.suggested = next() == '?';
+    if (note.suggested) skip(1);
+    return true;
+  }
+
+  bool read_finger(Finger& finger) {
+    std::size_t length = 0;
+    while (length < rest_.text.size() && is_digit(rest_.text[length])) ++length;
+    const Piece found = length == 0 ? here() : rest_.part(0, length);
+    const bool in_range = length == 1 && found.text.front() >= '1' && found.text.front() <= '5';
+    if (!in_range) return fail_finger(found, length);
+    finger = static_cast<Finger>(found.text.front() - '0');
+    skip(1);
+    return true;
+  }
+
+  void warn_of_same_finger(Piece place) {
+    reporter_.warning(
+        "same-finger", place.span(),
+        fmt::format("expected a change to another finger, found {} again", place.text));
+  }
+
+  bool fail_finger(Piece found, std::size_t digits) {
+    std::string hint = "write one digit after the colon, as in F:4, or :? where it is not known";
+    const bool two_fingers =
+        digits == 2 && found.text.find_first_of("06789") == std::string_view::npos;
+    if (two_fingers) {
+      hint = fmt::format("write a silent change of finger as {}>{}", found.text[0], found.text[1]);
+    }
+    if (rest_.text.empty()) {
+      reporter_.error(
+          "finger-range", word_.span(),
+          fmt::format("expected a finger from 1 to 5 after {}, found nothing", quoted(word_.text)),
+          std::move(hint));
+      return false;
+    }
+    return fail("finger-range", found, "a finger from 1 to 5", std::move(hint));
+  }
+
+  bool read_tie(Note& note) {
+    note.tied = next() == '~';
+    if (note.tied) skip(1);
+    if (rest_.text.empty()) return true;
+    std::string hint = "put a blank between notes";
+    if (note.tied && next() == ':') hint = "write the finger before the tie, as in C4:1~";
+    if (next() == '-' && note.finger) hint = "write a silent change of finger as 4>1";
+    if (next() == '?') hint = "a finger that is not known is :?, a suggested one is :2?";
+    return fail("note-end", rest_, "the end of the note", std::move(hint));
+  }
+
+  Piece word_;
+  Piece rest_;
+  std::optional<Pitch>& running_;
+  Reporter& reporter_;
+};
+
+/// A hand strikes a key once: of notes on the same key the first counts. `notes` are in the order
+/// of their keys.
+void keep_one_on_each_key(std::vector<Note>& notes, Reporter& reporter) {
+  const auto same_key = [&reporter](const Note& kept, const Note& again) {
+    if (midi_number(kept.pitch) != midi_number(again.pitch)) return false;
+    reporter.warning("same-key", again.span,
+                     fmt::format("expected each key once in a chord, found {} again; the first "
+                                 "counts",
+                                 to_string(again.pitch)));
+    return true;
+  };
+  notes.erase(std::unique(notes.begin(), notes.end(), same_key), notes.end());
+}
+
+std::vector<Piece> members_of(Piece chord) {
+  std::vector<Piece> members;
+  while (true) {
+    const std::size_t plus = chord.text.find('+');
+    members.push_back(chord.part(0, plus));
+    if (plus == std::string_view::npos) return members;
+    chord = chord.from(plus + 1);
+  }
+}
+
+bool has_empty_member(const std::vector<Piece>& members) {
+  return std::any_of(members.begin(), members.end(),
+                     [](const Piece& member) { return member.text.empty(); });
+}
+
+void report_empty_member(Piece word, Reporter& reporter) {
+  const bool chord = word.text.find('+') != std::string_view::npos;
+  reporter.error("note", word.span(),
+                 fmt::format("expected a note {}, found {}",
+                             chord ? "at both sides of +" : "after ^", quoted(word.text)),
+                 chord ? "the notes of a chord are joined by +, as in C4:1+E4:3"
+                       : "a grace note is written as in ^D5:3 C5:2");
+}
+
+}  // namespace
+
+std::optional<NoteWord> read_note_word(Piece word, std::optional<Pitch>& running,
+                                       Reporter& reporter) {
+  NoteWord read;
+  read.grace = word.text.starts_with('^');
+  const std::vector<Piece> members = members_of(read.grace ? word.from(1) : word);
+  if (has_empty_member(members)) {
+    report_empty_member(word, reporter);
+    return std::nullopt;
+  }
+  for (const Piece member : members) {
+    if (std::optional<Note> note = NoteReader(member, running, reporter).read()) {
+      read.notes.push_back(std::move(*note));
+    }
+  }
+  if (read.notes.size() < members.size()) return std::nullopt;
+  std::stable_sort(read.notes.begin(), read.notes.end(), [](const Note& left, const Note& right) {
+    return midi_number(left.pitch) < midi_number(right.pitch);
+  });
+  keep_one_on_each_key(read.notes, reporter);
+  return read;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,115 @@
+#include "read/notation/passage_builder.hpp"
+
+#include "read/bar_lines.hpp"
+#include "read/notation/bar_check.hpp"
+#include "read/notation/digit_check.hpp"
+#include "score/ties.hpp"
+#include "score/timeline.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+bool has_notes(const Passage& passage) {
+  for (const Line& line : passage.lines) {
+    for (const Event& event : line.events) {
+      if (!event.is_rest()) return true;
+    }
+  }
+  return false;
+}
+
+void warn_of_ties_to_nothing(Line& line, Reporter& reporter) {
+  for (const Span span : resolve_ties(line)) {
+    reporter.warning("tie-to-nothing", span,
+                     fmt::format("expected another note on this key in the {} hand for the tie to "
+                                 "lead to, found none before a rest or the end",
+                                 to_string(line.hand)));
+  }
+}
+
+}  // namespace
+
+bool PassageBuilder::has_events() const {
+  return std::any_of(hands_.begin(), hands_.end(),
+                     [](const HandInProgress& hand) { return !hand.line.events.empty(); });
+}
+
+void PassageBuilder::add_notes(std::vector<Note> notes, bool grace, Span span) {
+  HandInProgress& hand = current();
+  Event event;
+  event.notes = std::move(notes);
+  event.duration = hand.value;
+  if (grace && hand.value) event.duration = Fraction{};
+  event.bar = hand.bar;
+  event.grace = grace;
+  event.span = span;
+  hand.line.events.push_back(std::move(event));
+  hand.bar_has_events = true;
+}
+
+void PassageBuilder::add_breath() {
+  std::vector<Event>& events = current().line.events;
+  if (!events.empty()) events.back().breath_after = true;
+}
+
+void PassageBuilder::add_bar_line(BarLineStyle style) {
+  HandInProgress& hand = current();
+  append_bar_line(hand.line, style);
+  if (!hand.bar_has_events) return;
+  hand.bar = hand.next_bar.value_or(hand.bar + 1);
+  hand.next_bar.reset();
+  hand.bar_has_events = false;
+}
+
+void PassageBuilder::number_next_bar(std::int32_t number, Span place, Reporter& reporter) {
+  for (HandInProgress& hand : hands_) {
+    if (hand.line.events.empty() || number > hand.line.events.back().bar) continue;
+    reporter.error("bar-order", place,
+                   fmt::format("expected a bar number above {}, where the {} hand is, found {}",
+                               hand.line.events.back().bar, to_string(hand.line.hand), number),
+                   "start a passage of its own for bars that come again");
+    return;
+  }
+  for (HandInProgress& hand : hands_) {
+    if (hand.bar_has_events) {
+      hand.next_bar = number;
+    } else {
+      hand.bar = number;
+    }
+  }
+}
+
+std::int32_t PassageBuilder::first_open_bar() const {
+  std::int32_t bar = 0;
+  for (const HandInProgress& hand : hands_) {
+    if (!hand.line.events.empty()) bar = std::max(bar, hand.line.events.back().bar + 1);
+  }
+  return bar;
+}
+
+Passage PassageBuilder::finish(Reporter& reporter) {
+  for (HandInProgress& hand : hands_) {
+    if (hand.line.events.empty()) continue;
+    warn_of_ties_to_nothing(hand.line, reporter);
+    passage_.lines.push_back(std::move(hand.line));
+  }
+  settle_changes(passage_);
+  if (!set_onsets(passage_)) {
+    reporter.error("time", place_,
+                   "expected note values whose sums stay exact, found too many "
+                   "different ones in this passage");
+  }
+  check_bars(passage_, reporter);
+  check_digits(passage_, reporter);
+  if (!has_notes(passage_) && reporter.errors() == 0) {
+    reporter.warning("no-notes", place_, "expected notes in this passage, found none");
+  }
+  return std::move(passage_);
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,246 @@
+#include "fingerturn/read.hpp"
+#include "read/notation/header.hpp"
+#include "read/notation/lexer.hpp"
+#include "read/notation/note.hpp"
+#include "read/notation/passage_builder.hpp"
+#include "read/notation/value.hpp"
+#include "read/reporter.hpp"
+#include "text/lower_case.hpp"
+#include "text/utf8.hpp"
+
+#include <optional>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+/// Reports a byte that does not belong in a text; true where there was one.
+bool report_bad_byte(Piece piece, Reporter& reporter) {
+  const std::optional<BadByte> bad = find_bad_byte(piece.text);
+  if (!bad) return false;
+  const auto byte = static_cast<unsigned char>(piece.text[bad->offset]);
+  const auto value =
+      static_cast<std::uint32_t>(first_code_point(piece.text.substr(bad->offset)).value);
+  const Span span = span_at(piece.begin + bad->offset, bad->bytes);
+  if (bad->control) {
+    reporter.error("control-character", span,
+                   fmt::format("expected text, found the control character 0x{:02X}", value));
+  } else {
+    reporter.error("not-utf8", span, fmt::format("expected UTF-8, found the byte 0x{:02X}", byte),
+                   "save the file as UTF-8");
+  }
+  return true;
+}
+
+/// Whether a word begins as a line of notes does.
+bool is_hand_prefix(std::string_view word) {
+  const std::optional<HeaderLine> header = header_of({word, 0});
+  return header &&
+         (header->name == HeaderName::right_hand || header->name == HeaderName::left_hand);
+}
+
+/// Goes through the lines of a source in their order.
+class NotationReader {
+ public:
+  explicit NotationReader(const Source& source) : source_(source) {}
+
+  ReadResult read() {
+    if (!is_notation()) return {{}, reporter_.take(), {}};
+    for (std::size_t number = 1; number <= source_.line_count(); ++number) {
+      const Piece line{source_.line_text(number), source_.line_start(number)};
+      read_line(trimmed(without_comment(line)));
+    }
+    finish_passage();
+    if (score_.passages.empty() && reporter_.errors() == 0) {
+      reporter_.warning("no-notes", {}, "expected a passage, found none in this file");
+    }
+    return {std::move(score_), reporter_.take(), {}};
+  }
+
+ private:
+  /// Whether the source may be notation at all; if not, one message says so instead of many.
+  bool is_notation() {
+    const std::string_view text = source_.text();
+    if (text.size() > kLargestNotation) {
+      reporter_.error(
+          "too-large", {},
+          fmt::format("expected at most {} bytes, found {}", kLargestNotation, text.size()),
+          "divide the passages among several files");
+    } else if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
+      reporter_.error("not-utf8", span_at(0, 2), "expected UTF-8, found UTF-16",
+                      "save the file as UTF-8");
+    } else if (source_.line_text(1).starts_with("<")) {
+      reporter_.error("not-notation", span_at(source_.line_start(1), 1),
+                      "expected passage notation, found XML");
+    } else {
+      return true;
+    }
+    return false;
+  }
+
+  PassageBuilder& builder(Span place) {
+    if (!builder_) builder_.emplace(place);
+    return *builder_;
+  }
+
+  void finish_passage() {
+    if (builder_) score_.passages.push_back(builder_->finish(reporter_));
+    builder_.reset();
+    title_given_ = false;
+  }
+
+  void read_line(Piece line) {
+    if (line.text.empty()) return;
+    const std::optional<HeaderLine> header = header_of(line);
+    if (!header) {
+      read_tokens(line);
+    } else if (!report_bad_byte(header->value, reporter_)) {
+      read_header(*header, line);
+    }
+  }
+
+  void read_header(const HeaderLine& header, Piece line) {
+    const Piece value = header.value;
+    switch (header.name) {
+      case HeaderName::passage:
+        return start_passage(value, line);
+      case HeaderName::composer:
+        return set_text(&Passage::composer, header, line);
+      case HeaderName::source:
+        return set_text(&Passage::source, header, line);
+      case HeaderName::hand:
+        return read_hand(value, line);
+      case HeaderName::meter:
+        if (const auto meter = read_meter(value, reporter_)) builder(line.span()).set_meter(*meter);
+        return;
+      case HeaderName::tempo:
+        if (const auto tempo = read_tempo(value, reporter_)) builder(line.span()).set_tempo(*tempo);
+        return;
+      case HeaderName::bar:
+        return read_bar_number(value, line);
+      case HeaderName::reach:
+        return read_reach(header, line);
+      case HeaderName::right_hand:
+      case HeaderName::left_hand: {
+        const bool right = header.name == HeaderName::right_hand;
+        builder(line.span()).choose_hand(right ? Hand::right : Hand::left);
+        return read_tokens(value);
+      }
+      case HeaderName::unknown:
+        return report_unknown_header(header);
+    }
+  }
+
+  void start_passage(Piece title, Piece line) {
+    // Headers that stand above the first title belong to that passage.
+    if (builder_ && (title_given_ || builder_->has_events())) finish_passage();
+    builder(line.span()).passage().title = std::string(title.text);
+    title_given_ = true;
+  }
+
+  void set_text(std::string Passage::*text, const HeaderLine& header, Piece line) {
+    std::string& held = builder(line.span()).passage().*text;
+    if (!held.empty()) warn_of_repetition(header);
+    held = std::string(header.value.text);
+  }
+
+  void warn_of_repetition(const HeaderLine& header) {
+    reporter_.warning("repeated-header", header.written_name.span(),
+                      fmt::format("expected {} once in a passage; this one counts",
+                                  quoted(header.written_name.text)));
+  }
+
+  void read_hand(Piece value, Piece line) {
+    const std::string hand = lower_case(value.text);
+    if (hand == "right" || hand == "left") {
+      return builder(line.span()).choose_hand(hand == "right" ? Hand::right : Hand::left);
+    }
+    reporter_.error("hand", value.text.empty() ? line.span() : value.span(),
+                    fmt::format("expected right or left, found {}", quoted(value.text)),
+                    "for both hands begin the lines of notes with RH: and LH:");
+  }
+
+  void read_bar_number(Piece value, Piece line) {
+    constexpr int kHighestBar = 999999;
+    if (const auto bar = read_number(value, 0, kHighestBar, "a bar number", reporter_)) {
+      builder(line.span()).number_next_bar(*bar, value.span(), reporter_);
+    }
+  }
+
+  void read_reach(const HeaderLine& header, Piece line) {
+    const auto reach = read_number(header.value, kSmallestReach, kWidestReach,
+                                   "the widest interval of 1-5 in semitones", reporter_);
+    if (!reach) return;
+    std::optional<int>& held = builder(line.span()).passage().reach_semitones;
+    if (held) warn_of_repetition(header);
+    held = reach;
+  }
+
+  void report_unknown_header(const HeaderLine& header) {
+    const std::string_view nearest = nearest_header(header.written_name.text);
+    reporter_.error(
+        "header", header.written_name.span(),
+        fmt::format("expected notes or a header line, found {}", quoted(header.written_name.text)),
+        nearest.empty() ? "header lines are passage, composer, source, hand, meter, tempo, bar and "
+                          "reach; lines of notes may begin with RH: or LH:"
+                        : fmt::format("did you mean {}?", nearest));
+  }
+
+  void read_tokens(Piece line) {
+    while (const std::optional<Token> token = next_token(line)) {
+      if (token->kind == TokenKind::word && report_bad_byte(token->piece, reporter_)) continue;
+      read_token(*token);
+    }
+  }
+
+  void read_token(const Token& token) {
+    PassageBuilder& passage = builder(token.piece.span());
+    switch (token.kind) {
+      case TokenKind::bar_line:
+        return passage.add_bar_line(token.style);
+      case TokenKind::breath:
+        return passage.add_breath();
+      case TokenKind::word:
+        return read_word(token.piece, passage);
+    }
+  }
+
+  void read_word(Piece word, PassageBuilder& passage) {
+    const char first = word.text.front();
+    if (is_hand_prefix(word.text)) {
+      reporter_.error("hand-place", word.span(),
+                      fmt::format("expected notes of the same hand, found {}", quoted(word.text)),
+                      "RH: and LH: stand at the beginning of a line");
+    } else if (first >= '0' && first <= '9') {
+      if (const auto value = read_note_value(word, reporter_)) passage.current().value = value;
+    } else if (first == 'r' || first == 'R') {
+      read_rest(word, passage);
+    } else if (auto notes = read_note_word(word, passage.current().pitch, reporter_)) {
+      passage.add_notes(std::move(notes->notes), notes->grace, word.span());
+    }
+  }
+
+  void read_rest(Piece word, PassageBuilder& passage) {
+    if (word.text.size() == 1) return passage.add_rest(word.span());
+    reporter_.error("rest", word.span(),
+                    fmt::format("expected a rest, r, found {}", quoted(word.text)),
+                    word.text[1] == ':' ? "a rest has no finger"
+                                        : "the value of a rest stands before it, as in 1/4 r");
+  }
+
+  const Source& source_;
+  Reporter reporter_;
+  Score score_;
+  std::optional<PassageBuilder> builder_;
+  bool title_given_ = false;
+};
+
+}  // namespace
+
+ReadResult read_notation(const Source& source) noexcept { return NotationReader(source).read(); }
+
+}  // namespace fingerturn

@@ -1,0 +1,128 @@
+#include "read/notation/value.hpp"
+
+#include <charconv>
+#include <cstdint>
+#include <string_view>
+#include <system_error>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+constexpr std::int64_t kLargestNumber = 999999;
+
+/// Takes a whole number of one to six digits off the front of a text.
+std::optional<std::int64_t> take_number(std::string_view& text) {
+  constexpr std::size_t kMostDigits = 6;
+  std::int64_t number = 0;
+  const char* const end = text.data() + text.size();
+  if (text.empty() || text.front() < '0' || text.front() > '9') return std::nullopt;
+  const auto [stop, problem] = std::from_chars(text.data(), end, number);
+  const auto length = static_cast<std::size_t>(stop - text.data());
+  if (problem != std::errc{} || length > kMostDigits) return std::nullopt;
+  text.remove_prefix(length);
+  return number;
+}
+
+struct Ratio {
+  std::int64_t above = 0;
+  std::int64_t below = 0;
+};
+
+/// Takes "above/below", both above zero, off the front of a text.
+std::optional<Ratio> take_ratio(std::string_view& text) {
+  const std::optional<std::int64_t> above = take_number(text);
+  if (!above || *above == 0 || !text.starts_with('/')) return std::nullopt;
+  text.remove_prefix(1);
+  const std::optional<std::int64_t> below = take_number(text);
+  if (!below || *below == 0) return std::nullopt;
+  return Ratio{*above, *below};
+}
+
+/// What dots or a triplet sign make of a value; nothing for any other ending.
+std::optional<Fraction> factor_of(std::string_view ending) {
+  if (ending.empty()) return Fraction{1, 1};
+  if (ending == ".") return Fraction{3, 2};
+  if (ending == "..") return Fraction{7, 4};
+  if (ending == "t") return Fraction{2, 3};
+  return std::nullopt;
+}
+
+std::optional<Fraction> value_of(std::string_view text) {
+  const std::optional<Ratio> ratio = take_ratio(text);
+  if (!ratio) return std::nullopt;
+  const std::optional<Fraction> factor = factor_of(text);
+  if (!factor) return std::nullopt;
+  const std::optional<Fraction> value = product(*reduced(ratio->above, ratio->below), *factor);
+  // What cannot be written as one fraction again is refused.
+  const bool writable =
+      value && value->numerator <= kLargestNumber && value->denominator <= kLargestNumber;
+  return writable ? value : std::nullopt;
+}
+
+std::optional<double> decimal_of(std::string_view text) {
+  double number = 0;
+  const char* const end = text.data() + text.size();
+  const auto [stop, problem] = std::from_chars(text.data(), end, number, std::chars_format::fixed);
+  if (problem != std::errc{} || stop != end) return std::nullopt;
+  return number;
+}
+
+}  // namespace
+
+std::optional<Fraction> read_note_value(Piece word, Reporter& reporter) {
+  if (const std::optional<Fraction> value = value_of(word.text)) return value;
+  reporter.error("note-value", word.span(),
+                 fmt::format("expected a note value, found {}", quoted(word.text)),
+                 "an eighth is 1/8, a dotted one 1/8., one of a triplet 1/8t, a whole note 1/1");
+  return std::nullopt;
+}
+
+std::optional<Meter> read_meter(Piece value, Reporter& reporter) {
+  std::string_view text = value.text;
+  if (const std::optional<Ratio> ratio = take_ratio(text); ratio && text.empty()) {
+    const Meter meter{static_cast<int>(ratio->above), static_cast<int>(ratio->below)};
+    if (is_plausible(meter)) return meter;
+  }
+  reporter.error("meter", value.span(),
+                 fmt::format("expected a time signature, found {}", quoted(value.text)),
+                 "write beats and beat value, as in 4/4 or 6/8");
+  return std::nullopt;
+}
+
+std::optional<Tempo> read_tempo(Piece value, Reporter& reporter) {
+  Tempo tempo;
+  Piece number = value;
+  const std::size_t equals = value.text.find('=');
+  if (equals != std::string_view::npos) {
+    const std::optional<Fraction> unit = read_note_value(trimmed(value.part(0, equals)), reporter);
+    if (!unit) return std::nullopt;
+    tempo.beat_unit = *unit;
+    number = trimmed(value.from(equals + 1));
+  }
+  const std::optional<double> per_minute = decimal_of(number.text);
+  if (per_minute && is_plausible_tempo(*per_minute)) {
+    tempo.per_minute = *per_minute;
+    return tempo;
+  }
+  reporter.error("tempo", value.span(),
+                 fmt::format("expected a tempo from 1 to 2000, found {}", quoted(value.text)),
+                 "write quarter notes a minute, as in 72, or 1/8 = 144");
+  return std::nullopt;
+}
+
+std::optional<int> read_number(Piece value, int least, int most, std::string_view what,
+                               Reporter& reporter) {
+  std::string_view text = value.text;
+  const std::optional<std::int64_t> number = take_number(text);
+  if (number && text.empty() && *number >= least && *number <= most) {
+    return static_cast<int>(*number);
+  }
+  reporter.error(
+      "number", value.span(),
+      fmt::format("expected {} from {} to {}, found {}", what, least, most, quoted(value.text)));
+  return std::nullopt;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,18 @@
+#include "rules/turn/first_note.hpp"
+
+#include "rules/turn/missing_finger.hpp"
+#include "rules/turn/side.hpp"
+
+namespace fingerturn {
+
+FirstSide first_side(std::span<const Strike> gesture) noexcept {
+  for (std::size_t i = 1; i < gesture.size(); ++i) {
+    const FingerStep step = finger_step(gesture[i - 1], gesture[i]);
+    // What lies behind a missing finger says nothing about the note before it.
+    if (step == FingerStep::unknown) break;
+    if (const std::optional<Side> side = side_of(step)) return {opposite(*side), i};
+  }
+  return {side_of_outer_finger(gesture.front()), 0};
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,240 @@
+#include "scales/names.hpp"
+
+#include "scales/line_of_fifths.hpp"
+#include "score/accidental.hpp"
+#include "text/lower_case.hpp"
+#include "text/nearest_word.hpp"
+#include "text/utf8.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <span>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+/// Longer texts are not read: no name comes near.
+constexpr std::size_t kLongestName = 60;
+
+/// How a kind is said, in words with one blank between them.
+struct Phrase {
+  std::string_view words;
+  ScaleKind kind;
+};
+
+constexpr std::array<Phrase, 18> kPhrases{{
+    {"major", ScaleKind::major},
+    {"major scale", ScaleKind::major},
+    {"minor", ScaleKind::natural_minor},
+    {"minor scale", ScaleKind::natural_minor},
+    {"natural minor", ScaleKind::natural_minor},
+    {"natural minor scale", ScaleKind::natural_minor},
+    {"harmonic minor", ScaleKind::harmonic_minor},
+    {"harmonic minor scale", ScaleKind::harmonic_minor},
+    {"melodic minor", ScaleKind::melodic_minor},
+    {"melodic minor scale", ScaleKind::melodic_minor},
+    {"chromatic", ScaleKind::chromatic},
+    {"chromatic scale", ScaleKind::chromatic},
+    {"major arpeggio", ScaleKind::major_arpeggio},
+    {"minor arpeggio", ScaleKind::minor_arpeggio},
+    {"dominant seventh", ScaleKind::dominant_seventh},
+    {"dominant seventh arpeggio", ScaleKind::dominant_seventh},
+    {"diminished seventh", ScaleKind::diminished_seventh},
+    {"diminished seventh arpeggio", ScaleKind::diminished_seventh},
+}};
+
+/// What says too little to be taken, and what is most likely meant.
+constexpr std::array<Phrase, 9> kIncomplete{{
+    {"", ScaleKind::major},
+    {"scale", ScaleKind::major},
+    {"harmonic", ScaleKind::harmonic_minor},
+    {"melodic", ScaleKind::melodic_minor},
+    {"arpeggio", ScaleKind::major_arpeggio},
+    {"seventh", ScaleKind::dominant_seventh},
+    {"seventh arpeggio", ScaleKind::dominant_seventh},
+    {"diminished", ScaleKind::diminished_seventh},
+    {"diminished arpeggio", ScaleKind::diminished_seventh},
+}};
+
+/// Shorter or other words for the same.
+struct Synonym {
+  std::string_view typed;
+  std::string_view meant;
+};
+
+constexpr std::array<Synonym, 7> kSynonyms{{{"7", "seventh"},
+                                            {"7th", "seventh"},
+                                            {"arpeggios", "arpeggio"},
+                                            {"dim", "diminished"},
+                                            {"dom", "dominant"},
+                                            {"maj", "major"},
+                                            {"min", "minor"}}};
+
+using Words = std::vector<std::string>;
+
+Words words_of(std::string_view text) {
+  constexpr std::string_view kBetween = " \t\r\n-_";
+  const std::string lower = lower_case(text);
+  Words words;
+  for (std::size_t begin = lower.find_first_not_of(kBetween); begin != std::string::npos;) {
+    const std::size_t end = std::min(lower.find_first_of(kBetween, begin), lower.size());
+    words.push_back(lower.substr(begin, end - begin));
+    begin = lower.find_first_not_of(kBetween, end);
+  }
+  return words;
+}
+
+std::string joined(const Words& words) { return fmt::format("{}", fmt::join(words, " ")); }
+
+std::optional<int> alter_of_word(std::string_view word) {
+  if (word == "flat") return -1;
+  if (word == "sharp") return 1;
+  return std::nullopt;
+}
+
+/// What the text after a letter says of it: a sign, a word, or nothing at all.
+std::optional<int> alter_of(std::string_view text) {
+  if (text.empty()) return 0;
+  const AccidentalPrefix sign = read_accidental(text);
+  if (sign.bytes == text.size()) return sign.alter;
+  return alter_of_word(text);
+}
+
+/// Takes the tonic away from the beginning of the words.
+std::optional<int> take_tonic(Words& words) {
+  if (words.empty()) return std::nullopt;
+  const std::optional<Step> step = step_of_letter(words.front().front());
+  std::optional<int> alter = alter_of(std::string_view(words.front()).substr(1));
+  if (!step || !alter) return std::nullopt;
+  const bool letter_alone = words.front().size() == 1;
+  words.erase(words.begin());
+  if (letter_alone && !words.empty()) {
+    if (const std::optional<int> next = alter_of_word(words.front())) {
+      alter = next;
+      words.erase(words.begin());
+    }
+  }
+  return fifths_of(*step, *alter);
+}
+
+std::string full_words(Words words) {
+  for (std::string& word : words) {
+    for (const Synonym& synonym : kSynonyms) {
+      if (word == synonym.typed) word = synonym.meant;
+    }
+  }
+  return joined(words);
+}
+
+std::optional<ScaleKind> kind_among(std::span<const Phrase> phrases, std::string_view words) {
+  for (const Phrase& phrase : phrases) {
+    if (words == phrase.words) return phrase.kind;
+  }
+  return std::nullopt;
+}
+
+bool is_usual(ScaleName name) {
+  const ScaleForm& form = scale_form(name.kind);
+  return name.tonic >= form.flattest_tonic && name.tonic <= form.sharpest_tonic;
+}
+
+/// The same keys, spelled as they usually are.
+ScaleName usual_spelling(ScaleName name) {
+  const ScaleForm& form = scale_form(name.kind);
+  while (name.tonic < form.flattest_tonic) name.tonic += kEnharmonicFifths;
+  while (name.tonic > form.sharpest_tonic) name.tonic -= kEnharmonicFifths;
+  return name;
+}
+
+/// The name that comes nearest to these words, among those of the same letter.
+std::optional<ScaleName> nearest_name(const std::string& typed) {
+  std::vector<ScaleName> names;
+  std::vector<std::string> texts;
+  for (const ScaleName name : all_scale_names()) {
+    const Words tonic = words_of(spoken_note(name.tonic));
+    if (typed.empty() || tonic.front().front() != typed.front()) continue;
+    for (const Phrase& phrase : kPhrases) {
+      if (phrase.kind != name.kind) continue;
+      names.push_back(name);
+      texts.push_back(fmt::format("{} {}", joined(tonic), phrase.words));
+    }
+  }
+  const std::vector<std::string_view> candidates(texts.begin(), texts.end());
+  const std::string_view nearest = nearest_word(typed, candidates);
+  if (nearest.empty()) return std::nullopt;
+  const auto found = std::find(candidates.begin(), candidates.end(), nearest);
+  return names[static_cast<std::size_t>(found - candidates.begin())];
+}
+
+/// What is meant where the words after the tonic are no kind.
+std::optional<ScaleName> meant_by(int tonic, const std::string& said) {
+  if (const std::optional<ScaleKind> kind = kind_among(kIncomplete, said)) {
+    return usual_spelling({tonic, *kind});
+  }
+  return nearest_name(joined(words_of(spoken_note(tonic))) + ' ' + said);
+}
+
+/// The text in quotes, fit for a message.
+std::string quoted(std::string_view text) {
+  std::size_t end = 0;
+  for (std::size_t count = 0; count < kLongestName && end < text.size(); ++count) {
+    end += first_code_point(text.substr(end)).bytes;
+  }
+  const std::string_view cut = end < text.size() ? "..." : "";
+  return fmt::format("\"{}{}\"", printable(text.substr(0, end)), cut);
+}
+
+std::string refusal(std::string_view text, std::string_view cure) {
+  return fmt::format("there is no scale {}; {}", quoted(text), cure);
+}
+
+ReadScaleName refused(std::string_view text, std::optional<ScaleName> meant) {
+  if (meant) {
+    return {std::nullopt, refusal(text, fmt::format("did you mean \"{}\"?", to_string(*meant)))};
+  }
+  constexpr std::string_view kCure =
+      R"(a name is a note and a kind, as in "B-flat major" or "C harmonic minor")";
+  return {std::nullopt, refusal(text, kCure), true};
+}
+
+/// Whether the words begin with the note that is B where German is not spoken.
+bool begins_with_german_h(const Words& words) {
+  return !words.empty() && words.front().front() == 'h' &&
+         alter_of(std::string_view(words.front()).substr(1));
+}
+
+}  // namespace
+
+std::vector<ScaleName> all_scale_names() {
+  std::vector<ScaleName> names;
+  for (const ScaleForm& form : scale_forms()) {
+    for (int tonic = form.flattest_tonic; tonic <= form.sharpest_tonic; ++tonic) {
+      names.push_back({tonic, form.kind});
+    }
+  }
+  return names;
+}
+
+std::string to_string(ScaleName name) {
+  return fmt::format("{} {}", spoken_note(name.tonic), scale_form(name.kind).name);
+}
+
+ReadScaleName read_scale_name(std::string_view text) {
+  if (text.size() > kLongestName) return refused(text, std::nullopt);
+  Words words = words_of(text);
+  if (begins_with_german_h(words)) return {std::nullopt, refusal(text, kGermanH)};
+  const std::string typed = joined(words);
+  const std::optional<int> tonic = take_tonic(words);
+  if (!tonic) return refused(text, nearest_name(typed));
+  const std::string said = full_words(words);
+  const std::optional<ScaleKind> kind = kind_among(kPhrases, said);
+  if (!kind) return refused(text, meant_by(*tonic, said));
+  const ScaleName name{*tonic, *kind};
+  if (!is_usual(name)) return refused(text, usual_spelling(name));
+  return {name, {}};
+}
+
+}  // namespace fingerturn

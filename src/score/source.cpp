@@ -1,0 +1,57 @@
+#include "fingerturn/source.hpp"
+
+#include "text/utf8.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace fingerturn {
+namespace {
+
+std::vector<std::size_t> find_line_starts(std::string_view text) {
+  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+  std::vector<std::size_t> starts{text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0};
+  // Most texts have no carriage returns, and looking for one byte is much faster than for two.
+  const bool only_line_feeds = text.find('\r') == std::string_view::npos;
+  const auto next_end = [&](std::size_t from) {
+    return only_line_feeds ? text.find('\n', from) : text.find_first_of("\r\n", from);
+  };
+  for (std::size_t end = next_end(0); end < text.size(); end = next_end(end + 1)) {
+    if (text.substr(end, 2) == "\r\n") ++end;
+    starts.push_back(end + 1);
+  }
+  return starts;
+}
+
+}  // namespace
+
+Source::Source(std::string name, std::string text)
+    : name_(std::move(name)), text_(std::move(text)), line_starts_(find_line_starts(text_)) {}
+
+std::size_t Source::line_start(std::size_t number) const noexcept {
+  if (number == 0 || number > line_starts_.size()) return text_.size();
+  return line_starts_[number - 1];
+}
+
+std::string_view Source::line_text(std::size_t number) const noexcept {
+  const std::size_t begin = line_start(number);
+  std::size_t end = line_start(number + 1);
+  while (end > begin && (text_[end - 1] == '\n' || text_[end - 1] == '\r')) --end;
+  return std::string_view(text_).substr(begin, end - begin);
+}
+
+Place Source::place_of(std::size_t offset) const noexcept {
+  offset = std::clamp(offset, line_starts_.front(), text_.size());
+  const auto after = std::upper_bound(line_starts_.begin(), line_starts_.end(), offset);
+  const auto line = static_cast<std::size_t>(after - line_starts_.begin());
+  const std::size_t begin = line_starts_[line - 1];
+  return {line, 1 + count_code_points(text().substr(begin, offset - begin))};
+}
+
+std::string_view Source::text_of(Span span) const noexcept {
+  const std::size_t begin = std::min<std::size_t>(span.begin, text_.size());
+  const std::size_t end = std::clamp<std::size_t>(span.end, begin, text_.size());
+  return text().substr(begin, end - begin);
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,155 @@
+#include "score/timeline.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+
+namespace fingerturn {
+namespace {
+
+using BarLengths = std::map<std::int32_t, std::optional<Fraction>>;
+
+/// Walks one bar of a line; `each` gets the event and its time in the bar, where known. Gives the
+/// length of the bar, where known.
+template <typename Events, typename Each>
+std::optional<Fraction> walk_bar(Events& events, std::size_t& at, bool& exact, const Each& each) {
+  std::optional<Fraction> time = Fraction{};
+  const std::int32_t bar = events[at].bar;
+  for (; at < events.size() && events[at].bar == bar; ++at) {
+    each(events[at], time);
+    if (!time || !events[at].duration) {
+      time.reset();
+      continue;
+    }
+    time = sum(*time, *events[at].duration);
+    if (!time) exact = false;
+  }
+  return time;
+}
+
+void measure_bars(const Line& line, BarLengths& lengths, bool& exact) {
+  for (std::size_t at = 0; at < line.events.size();) {
+    const std::int32_t bar = line.events[at].bar;
+    const auto length =
+        walk_bar(line.events, at, exact, [](const Event&, const std::optional<Fraction>&) {});
+    std::optional<Fraction>& longest = lengths[bar];
+    if (length && (!longest || *longest < *length)) longest = length;
+  }
+}
+
+/// Turns the lengths of the bars into their beginnings.
+BarLengths bar_starts(const BarLengths& lengths, bool& exact) {
+  BarLengths starts;
+  std::optional<Fraction> time = Fraction{};
+  for (const auto& [bar, length] : lengths) {
+    starts[bar] = time;
+    if (!time || !length) {
+      time.reset();
+      continue;
+    }
+    time = sum(*time, *length);
+    if (!time) exact = false;
+  }
+  return starts;
+}
+
+void place_events(Line& line, const BarLengths& starts, bool& exact) {
+  for (std::size_t at = 0; at < line.events.size();) {
+    const std::optional<Fraction>& start = starts.at(line.events[at].bar);
+    walk_bar(line.events, at, exact, [&](Event& event, const std::optional<Fraction>& time) {
+      event.onset.reset();
+      if (!start || !time || !event.duration) return;
+      event.onset = sum(*start, *time);
+      if (!event.onset) exact = false;
+    });
+  }
+}
+
+template <typename Value>
+void settle(std::vector<FromBar<Value>>& changes, const std::vector<std::int32_t>& bars) {
+  std::vector<FromBar<Value>> settled;
+  for (FromBar<Value>& change : changes) {
+    const auto bar = std::lower_bound(bars.begin(), bars.end(), change.bar);
+    if (bar == bars.end()) continue;
+    change.bar = *bar;
+    if (!settled.empty() && settled.back().bar == change.bar) settled.pop_back();
+    settled.push_back(change);
+  }
+  changes = std::move(settled);
+}
+
+template <typename Value>
+const Value* value_in_bar(const std::vector<FromBar<Value>>& changes, std::int32_t bar) noexcept {
+  const auto after = std::upper_bound(
+      changes.begin(), changes.end(), bar,
+      [](std::int32_t number, const FromBar<Value>& change) { return number < change.bar; });
+  return after == changes.begin() ? nullptr : &std::prev(after)->value;
+}
+
+}  // namespace
+
+std::vector<std::int32_t> bars_of(const Passage& passage) {
+  std::vector<std::int32_t> bars;
+  for (const Line& line : passage.lines) {
+    for (const Event& event : line.events) {
+      if (bars.empty() || bars.back() != event.bar) bars.push_back(event.bar);
+    }
+  }
+  std::sort(bars.begin(), bars.end());
+  bars.erase(std::unique(bars.begin(), bars.end()), bars.end());
+  return bars;
+}
+
+bool set_onsets(Passage& passage) {
+  bool exact = true;
+  BarLengths lengths;
+  for (const Line& line : passage.lines) measure_bars(line, lengths, exact);
+  const BarLengths starts = bar_starts(lengths, exact);
+  for (Line& line : passage.lines) place_events(line, starts, exact);
+  return exact;
+}
+
+void settle_changes(Passage& passage) {
+  const std::vector<std::int32_t> bars = bars_of(passage);
+  settle(passage.meters, bars);
+  settle(passage.tempos, bars);
+}
+
+const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
+  return value_in_bar(passage.meters, bar);
+}
+
+const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept {
+  return value_in_bar(passage.tempos, bar);
+}
+
+std::vector<std::size_t> bar_beginnings(const Line& line) {
+  std::vector<std::size_t> beginnings;
+  for (std::size_t i = 0; i < line.events.size(); ++i) {
+    if (i == 0 || line.events[i].bar != line.events[i - 1].bar) beginnings.push_back(i);
+  }
+  return beginnings;
+}
+
+std::size_t bar_beginning(const std::vector<std::size_t>& beginnings, std::size_t event) noexcept {
+  const auto after = std::upper_bound(beginnings.begin(), beginnings.end(), event);
+  return after == beginnings.begin() ? 0 : *std::prev(after);
+}
+
+std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept {
+  const std::optional<Fraction> before = product(bar_onset, {-1, 1});
+  const std::optional<Fraction> time = before ? sum(onset, *before) : std::nullopt;
+  const std::optional<Fraction> beats = time ? product(*time, {meter.beat_type, 1}) : std::nullopt;
+  return beats ? sum(*beats, {1, 1}) : std::nullopt;
+}
+
+std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::size_t event,
+                                const std::vector<std::size_t>& beginnings) {
+  const Event& found = line.events[event];
+  const std::optional<Fraction>& bar_onset = line.events[bar_beginning(beginnings, event)].onset;
+  const Meter* meter = meter_in_bar(passage, found.bar);
+  if (meter == nullptr || !bar_onset || !found.onset) return std::nullopt;
+  return beat_at(*meter, *bar_onset, *found.onset);
+}
+
+}  // namespace fingerturn

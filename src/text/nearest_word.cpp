@@ -1,0 +1,46 @@
+#include "text/nearest_word.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <numeric>
+#include <vector>
+
+namespace fingerturn {
+namespace {
+
+/// How many letters must be added, left out or changed to turn one word into the other.
+std::size_t edit_distance(std::string_view from, std::string_view to) {
+  std::vector<std::size_t> row(to.size() + 1);
+  std::iota(row.begin(), row.end(), std::size_t{0});
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    std::size_t diagonal = row[0];
+    row[0] = i + 1;
+    for (std::size_t j = 0; j < to.size(); ++j) {
+      const std::size_t changed = diagonal + (from[i] == to[j] ? 0 : 1);
+      diagonal = row[j + 1];
+      row[j + 1] = std::min({row[j + 1] + 1, row[j] + 1, changed});
+    }
+  }
+  return row.back();
+}
+
+}  // namespace
+
+std::string_view nearest_word(std::string_view word, std::span<const std::string_view> candidates) {
+  // A long word is no typing mistake, and comparing it would take long.
+  constexpr std::size_t kLongestWord = 40;
+  constexpr std::size_t kMostEdits = 2;
+  if (word.size() > kLongestWord) return {};
+  std::string_view nearest;
+  std::size_t fewest = kMostEdits + 1;
+  for (const std::string_view candidate : candidates) {
+    const std::size_t edits = edit_distance(word, candidate);
+    if (edits < fewest && 2 * edits < word.size()) {
+      fewest = edits;
+      nearest = candidate;
+    }
+  }
+  return nearest;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,25 @@
+#include "text/tempo_words.hpp"
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+
+std::string tempo_number(double quarters_per_minute) {
+  constexpr double kHundredths = 100;
+  return fmt::format("{}", std::round(quarters_per_minute * kHundredths) / kHundredths);
+}
+
+std::string tempo_not_above(double quarters_per_minute) {
+  // What stands for a whole number in binary may lie a hair below it.
+  constexpr double kHair = 1e-6;
+  constexpr double kLeastWhole = 10;
+  constexpr double kTenths = 10;
+  if (quarters_per_minute >= kLeastWhole) {
+    return fmt::format("{}", std::floor(quarters_per_minute + kHair));
+  }
+  return fmt::format("{}", std::floor(quarters_per_minute * kTenths + kHair) / kTenths);
+}
+
+}  // namespace fingerturn

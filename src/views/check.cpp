@@ -1,0 +1,219 @@
+#include "fingerturn/check.hpp"
+
+#include "views/level_count.hpp"
+#include "score/timeline.hpp"
+#include "text/utf8.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+/// An event and where it stands.
+struct Spot {
+  std::size_t passage = 0;
+  const Line* line = nullptr;
+  std::size_t event = 0;
+};
+
+/// A finding and where in the source its place is to be looked for.
+struct Found {
+  PlacedFinding finding;
+  std::size_t offset = 0;
+};
+
+/// Tells the places of offsets that never go back. Each is counted on from the one before, since
+/// a source may be one long line.
+class PlaceCounter {
+ public:
+  explicit PlaceCounter(const Source& source) : source_(source) {}
+
+  Place at(std::size_t offset) {
+    if (!begun_ || offset >= source_.line_start(place_.line + 1)) {
+      place_ = source_.place_of(offset);
+    } else {
+      place_.column += count_code_points(source_.text().substr(offset_, offset - offset_));
+    }
+    begun_ = true;
+    offset_ = offset;
+    return place_;
+  }
+
+ private:
+  const Source& source_;
+  bool begun_ = false;
+  std::size_t offset_ = 0;
+  Place place_;
+};
+
+/// Gives a finding the place of an event.
+void set_place(PlacedFinding& finding, const Score& score, const Spot& spot,
+               const std::vector<std::size_t>& beginnings) {
+  finding.passage = spot.passage;
+  finding.hand = spot.line->hand;
+  finding.bar = spot.line->events[spot.event].bar;
+  finding.beat = beat_of(score.passages[spot.passage], *spot.line, spot.event, beginnings);
+}
+
+void add_watch_list(const Score& score, std::size_t passage, const Line& line,
+                    LineAnalysis& analysis, std::vector<Found>& found) {
+  if (analysis.watch.empty()) return;
+  const std::vector<std::size_t> beginnings = bar_beginnings(line);
+  for (Finding& finding : analysis.watch) {
+    PlacedFinding placed;
+    placed.code = finding.rule;
+    placed.level = finding.level;
+    placed.message = std::move(finding.message);
+    set_place(placed, score, {passage, &line, finding.event}, beginnings);
+    found.push_back({std::move(placed), line.events[finding.event].span.begin});
+  }
+}
+
+/// The event with the last note that begins at or before an offset; none where there is none.
+std::optional<Spot> spot_at(const Score& score, std::size_t offset) {
+  std::optional<Spot> spot;
+  std::size_t nearest = 0;
+  for (std::size_t p = 0; p < score.passages.size(); ++p) {
+    for (const Line& line : score.passages[p].lines) {
+      for (std::size_t e = 0; e < line.events.size(); ++e) {
+        for (const Note& note : line.events[e].notes) {
+          if (note.span.begin > offset || note.span.begin < nearest) continue;
+          nearest = note.span.begin;
+          spot = Spot{p, &line, e};
+        }
+      }
+    }
+  }
+  return spot;
+}
+
+/// A reader's words as a sentence, without the place, which the finding has already.
+std::string sentence_of(std::string message) {
+  const std::size_t place = message.rfind(", in bar ");
+  if (place != std::string::npos) message.erase(place);
+  if (!message.empty() && message[0] >= 'a' && message[0] <= 'z') {
+    message[0] = static_cast<char>(message[0] - 'a' + 'A');
+  }
+  return message + '.';
+}
+
+void add_warnings(const ReadResult& result, std::optional<Hand> hand, std::vector<Found>& found) {
+  for (const Diagnostic& diagnostic : result.diagnostics.kept) {
+    if (!is_finding(diagnostic)) continue;
+    const std::optional<Spot> spot = spot_at(result.score, diagnostic.span.begin);
+    if (spot && hand && spot->line->hand != *hand) continue;
+    PlacedFinding finding;
+    finding.code = diagnostic.code;
+    finding.level = Level::caution;
+    finding.message = spot ? sentence_of(diagnostic.message) : diagnostic.message;
+    if (spot) set_place(finding, result.score, *spot, bar_beginnings(*spot->line));
+    found.push_back({std::move(finding), diagnostic.span.begin});
+  }
+}
+
+void add_totals(const Totals& from, Totals& to) {
+  to.events += from.events;
+  to.fingered += from.fingered;
+  to.preparatory += from.preparatory;
+  to.single_rotations += from.single_rotations;
+  to.double_rotations += from.double_rotations;
+  to.level += from.level;
+  to.undetermined += from.undetermined;
+  to.swings += from.swings;
+  to.crossings += from.crossings;
+  to.longest_double_run = std::max(to.longest_double_run, from.longest_double_run);
+}
+
+std::string first_error(const Source& source, const Diagnostics& diagnostics) {
+  const auto error =
+      std::find_if(diagnostics.kept.begin(), diagnostics.kept.end(),
+                   [](const Diagnostic& entry) { return entry.severity == Severity::error; });
+  if (error == diagnostics.kept.end()) return "it could not be read";
+  const Place place = source.place_of(error->span.begin);
+  return fmt::format("line {}, column {}: {} [{}]", place.line, place.column, error->message,
+                     error->code);
+}
+
+/// The notation is typed as text; all else is a score that a program wrote.
+Placing placing_of(const Source& source) {
+  return form_of(source) == SourceForm::notation ? Placing::line_and_column : Placing::bar_and_beat;
+}
+
+/// What the rules found, with the counts of the lines in which they looked.
+std::vector<Found> found_by_rules(const Score& score, Analysis& analysis, std::optional<Hand> hand,
+                                  Totals& totals) {
+  std::vector<Found> found;
+  for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
+    for (std::size_t l = 0; l < analysis.passages[p].lines.size(); ++l) {
+      LineAnalysis& line = analysis.passages[p].lines[l];
+      if (hand && line.hand != *hand) continue;
+      add_totals(line.totals, totals);
+      add_watch_list(score, p, score.passages[p].lines[l], line, found);
+    }
+  }
+  return found;
+}
+
+}  // namespace
+
+void CheckCounts::add(const CheckCounts& other) noexcept {
+  passages += other.passages;
+  add_totals(other.totals, totals);
+  info += other.info;
+  caution += other.caution;
+  strain += other.strain;
+}
+
+bool CheckCounts::reaches(Level level) const noexcept {
+  switch (level) {
+    case Level::info:
+      return info + caution + strain > 0;
+    case Level::caution:
+      return caution + strain > 0;
+    case Level::strain:
+      break;
+  }
+  return strain > 0;
+}
+
+void AllCounts::add(const FileCounts& file) noexcept {
+  ++(file.ok() ? read : failed);
+  counts.add(file.counts);
+}
+
+bool is_finding(const Diagnostic& diagnostic) noexcept {
+  return diagnostic.severity == Severity::warning && diagnostic.code == "finger-range";
+}
+
+FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
+                std::optional<Hand> hand) noexcept {
+  const Source& text = text_read(result, source);
+  FileCheck check;
+  check.file.source = source.name();
+  check.placing = placing_of(source);
+  if (!result.ok()) {
+    check.file.error = first_error(text, result.diagnostics);
+    return check;
+  }
+  for (const Passage& passage : result.score.passages) check.titles.push_back(passage.title);
+  CheckCounts& counts = check.file.counts;
+  counts.passages = result.score.passages.size();
+  std::vector<Found> found = found_by_rules(result.score, analysis, hand, counts.totals);
+  add_warnings(result, hand, found);
+  std::stable_sort(found.begin(), found.end(), [](const Found& left, const Found& right) {
+    return left.offset < right.offset;
+  });
+  PlaceCounter places(text);
+  check.findings.reserve(found.size());
+  for (Found& entry : found) {
+    entry.finding.place = places.at(entry.offset);
+    ++count_of(counts, entry.finding.level);
+    check.findings.push_back(std::move(entry.finding));
+  }
+  return check;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,140 @@
+#include "write/compare/blocks.hpp"
+
+#include "text/beat_text.hpp"
+#include "write/shared/note_words.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace fingerturn {
+namespace {
+
+std::string fingers_words(const Line& line, std::size_t place) {
+  std::string words;
+  for (const Note& note : line.events[place].notes) {
+    if (note.held) continue;
+    words += (words.empty() ? "" : "+") +
+             finger_words(fingers_on_key(line, place, note), note.suggested);
+  }
+  return words;
+}
+
+Parts parts_of(const Line& line, const EventAnalysis& entry, const Signs& signs) {
+  const ShownEvent shown{&line.events[entry.event], entry.event, &entry};
+  const auto cell = [&](Row row) { return row_cell(row, shown, line.hand, signs); };
+  // One question mark says that nothing is known.
+  if (entry.rotation == Rotation::undetermined && !entry.side) {
+    return {Cell{fingers_words(line, entry.event)}, cell(Row::rotation), Cell{}, Cell{}};
+  }
+  return {Cell{fingers_words(line, entry.event)}, cell(Row::rotation), cell(Row::play),
+          cell(Row::crossing)};
+}
+
+/// Gathers what is said, bar by bar.
+class Blocks {
+ public:
+  Blocks(const HandComparison& hand, const ComparisonReport& report, const Signs& signs)
+      : hand_(hand), signs_(signs) {
+    for (const Fingering& fingering : report.fingerings) {
+      lines_.push_back(line_of_hand(fingering.passage, hand.hand));
+    }
+  }
+
+  std::vector<Block> gather() {
+    auto differing = hand_.differing.begin();
+    for (std::size_t begin = 0, end = 0; begin < hand_.bars.size(); begin = end) {
+      const std::int32_t bar = hand_.bars[begin];
+      Block block{{bar, bar}, {}};
+      for (end = begin; end < hand_.bars.size() && hand_.bars[end] == bar; ++end) {
+        const bool differs = differing != hand_.differing.end() && differing->number == end;
+        add(differs ? &*differing++ : nullptr, block.entries);
+      }
+      const bool nothing_differs = block.entries.size() == 1 && block.entries[0].alike > 0;
+      if (nothing_differs) block.entries.clear();
+      put(std::move(block));
+    }
+    return std::move(blocks_);
+  }
+
+ private:
+  void add(const DifferingEvent* event, std::vector<Entry>& entries) const {
+    if (event != nullptr) {
+      entries.push_back(entry_for(*event));
+    } else if (!entries.empty() && entries.back().alike > 0) {
+      ++entries.back().alike;
+    } else {
+      entries.push_back({1, "", "", {}});
+    }
+  }
+
+  [[nodiscard]] Entry entry_for(const DifferingEvent& event) const {
+    Entry entry;
+    if (event.beat) entry.beat = beat_text(*event.beat);
+    entry.notes = struck_notes_words(lines_[0]->events[event.played[0].event]);
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+      entry.played.push_back(parts_of(*lines_[i], event.played[i], signs_));
+    }
+    return entry;
+  }
+
+  /// Adds a block, or lengthens the one before where the same is to be said.
+  void put(Block block) {
+    const std::int32_t bar = block.bars.first;
+    if (!block.entries.empty() && block.entries == last_) {
+      block.entries.clear();
+      block.as_in = last_bar_;
+    } else if (!block.entries.empty()) {
+      last_ = block.entries;
+      last_bar_ = bar;
+    }
+    const bool continues = !blocks_.empty() && block.entries.empty() &&
+                           blocks_.back().entries.empty() && blocks_.back().as_in == block.as_in;
+    if (continues) {
+      blocks_.back().bars.last = bar;
+    } else {
+      blocks_.push_back(std::move(block));
+    }
+  }
+
+  const HandComparison& hand_;
+  const Signs& signs_;
+  std::vector<const Line*> lines_;
+  std::vector<Block> blocks_;
+  std::vector<Entry> last_;
+  std::int32_t last_bar_ = 0;
+};
+
+}  // namespace
+
+std::vector<Block> blocks_of(const HandComparison& hand, const ComparisonReport& report,
+                             const Signs& signs) {
+  return Blocks(hand, report, signs).gather();
+}
+
+/// Whether two ways to play are the same; a finger that is suggested is no other than one given.
+bool is_same_way(const Parts& one, const Parts& other) {
+  const auto unmarked = [](const Parts& parts) {
+    std::string fingers = parts[0].text;
+    if (fingers.size() > 1) std::erase(fingers, '?');
+    return fingers;
+  };
+  return unmarked(one) == unmarked(other) &&
+         std::equal(one.begin() + 1, one.end(), other.begin() + 1);
+}
+
+std::vector<Group> groups_of(const Entry& entry) {
+  std::vector<Group> groups;
+  for (std::size_t i = 0; i < entry.played.size(); ++i) {
+    const auto group = std::find_if(groups.begin(), groups.end(), [&](const Group& other) {
+      return is_same_way(*other.parts, entry.played[i]);
+    });
+    if (group == groups.end()) {
+      groups.push_back({fingering_label(i), &entry.played[i]});
+    } else {
+      group->labels += ' ' + fingering_label(i);
+    }
+  }
+  return groups;
+}
+
+}  // namespace fingerturn

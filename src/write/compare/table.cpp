@@ -1,0 +1,137 @@
+#include "text/tempo_words.hpp"
+#include "write/compare/parts.hpp"
+#include "write/text/signs.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+#include <vector>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+constexpr std::string_view kUnknown = "-";
+constexpr std::string_view kNone = "0";
+constexpr std::size_t kLabel = 15;
+constexpr std::size_t kGap = 2;
+
+using CellOf = std::string (*)(const FingeringResult&);
+
+/// A row of the table. One that is not always there is left out where it would say nothing.
+struct Row {
+  std::string_view label;
+  CellOf cell;
+  bool always = false;
+};
+
+template <std::size_t Totals::*Count>
+std::string count_cell(const FingeringResult& result) {
+  return std::to_string(result.totals.*Count);
+}
+
+template <double Totals::*Number>
+std::string number_cell(const FingeringResult& result) {
+  return fmt::format("{}", result.totals.*Number);
+}
+
+template <std::size_t FingeringResult::*Count>
+std::string level_cell(const FingeringResult& result) {
+  return std::to_string(result.*Count);
+}
+
+std::string difficulty_cell(const FingeringResult& result) {
+  return result.difficulty ? fmt::format("{:.1f}", *result.difficulty) : std::string(kUnknown);
+}
+
+std::string tempo_cell(const FingeringResult& result) {
+  const std::optional<double>& tempo = result.totals.full_swing_tempo;
+  return tempo ? tempo_not_above(*tempo) : std::string(kUnknown);
+}
+
+constexpr std::array<Row, 16> kRows{{
+    {"difficulty", difficulty_cell, true},
+    {"preparatory", count_cell<&Totals::preparatory>, true},
+    {"single", count_cell<&Totals::single_rotations>, true},
+    {"double", count_cell<&Totals::double_rotations>, true},
+    {"level", count_cell<&Totals::level>},
+    {"undetermined", count_cell<&Totals::undetermined>},
+    {"swings", count_cell<&Totals::swings>, true},
+    {"crossings", count_cell<&Totals::crossings>, true},
+    {"carried", number_cell<&Totals::carried>},
+    {"largest carry", number_cell<&Totals::largest_carry>},
+    {"moves in", count_cell<&Totals::moves_in>},
+    {"moves out", count_cell<&Totals::moves_out>},
+    {"info", level_cell<&FingeringResult::info>},
+    {"caution", level_cell<&FingeringResult::caution>},
+    {"strain", level_cell<&FingeringResult::strain>},
+    {"full swings to", tempo_cell},
+}};
+
+struct FilledRow {
+  std::string_view label;
+  std::vector<std::string> cells;
+};
+
+std::vector<FilledRow> filled_rows(const HandComparison& hand) {
+  std::vector<FilledRow> rows;
+  for (const Row& row : kRows) {
+    FilledRow filled{row.label, {}};
+    bool says_something = row.always;
+    for (const FingeringResult& result : hand.results) {
+      filled.cells.push_back(row.cell(result));
+      says_something |= filled.cells.back() != kNone && filled.cells.back() != kUnknown;
+    }
+    if (says_something) rows.push_back(std::move(filled));
+  }
+  return rows;
+}
+
+std::size_t widest_cell(const std::vector<FilledRow>& rows) {
+  constexpr std::size_t kNarrowest = 3;
+  std::size_t width = kNarrowest;
+  for (const FilledRow& row : rows) {
+    for (const std::string& cell : row.cells) width = std::max(width, cell.size());
+  }
+  return width;
+}
+
+/// A row with the cells from `begin` to `end`.
+std::string row_text(const FilledRow& row, std::size_t begin, std::size_t end, std::size_t width,
+                     const TextStyle& style) {
+  std::string text =
+      emphasised(fmt::format("{:<{}}", row.label, kLabel), Emphasis::faint, style.colour);
+  for (std::size_t i = begin; i < end; ++i)
+    text += fmt::format("{:>{}}", row.cells[i], width + kGap);
+  return text + '\n';
+}
+
+std::string head_row(Hand hand, std::size_t begin, std::size_t end, std::size_t width,
+                     const TextStyle& style) {
+  FilledRow head{"", {}};
+  for (std::size_t i = 0; i < end; ++i) head.cells.push_back(fingering_label(i));
+  std::string text = row_text(head, begin, end, width, {});
+  const std::string words = to_string(hand) + " hand";
+  text.replace(0, words.size(), words);
+  text.pop_back();
+  return emphasised(text, Emphasis::strong, style.colour) + '\n';
+}
+
+}  // namespace
+
+std::string results_table(const HandComparison& hand, const TextStyle& style) {
+  const std::vector<FilledRow> rows = filled_rows(hand);
+  const std::size_t width = widest_cell(rows);
+  const std::size_t room = static_cast<std::size_t>(style.columns) - kLabel;
+  const std::size_t fit = std::max<std::size_t>(1, room / (width + kGap));
+  std::string text;
+  for (std::size_t begin = 0; begin < hand.results.size(); begin += fit) {
+    const std::size_t end = std::min(begin + fit, hand.results.size());
+    text += '\n' + head_row(hand.hand, begin, end, width, style);
+    for (const FilledRow& row : rows) text += row_text(row, begin, end, width, style);
+  }
+  return text;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,229 @@
+#include "fingerturn/report.hpp"
+#include "score/suggestion_mark.hpp"
+#include "text/escape.hpp"
+#include "write/musicxml/places.hpp"
+#include "write/musicxml/signs.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <vector>
+
+#include <fmt/format.h>
+
+/// The user's own MusicXML with marks put in between its bytes. Nothing else is changed, and marks
+/// of an earlier run are taken out first.
+namespace fingerturn {
+namespace {
+
+/// Lines of text between two tags; the line feeds between them are kept from being blank space.
+std::string markup_of_lines(std::string_view text) {
+  std::string markup;
+  for (std::size_t end = text.find('\n'); end != std::string_view::npos; end = text.find('\n')) {
+    markup += escaped_markup(text.substr(0, end)) + "&#10;";
+    text.remove_prefix(end + 1);
+  }
+  return markup + escaped_markup(text);
+}
+
+/// A sign and the note that it stands under, as its place in MusicXmlPlaces::notes.
+struct Mark {
+  std::size_t note = 0;
+  bool visiting = false;  ///< on the other hand's staff: its lyric stands one line lower
+  std::string sign;
+};
+
+/// A text to be put in.
+struct Insertion {
+  std::uint32_t at = 0;
+  std::string text;
+};
+
+/// The text with the insertions, which are in its order, and without the marks of an earlier run.
+std::string edited(std::string_view original, const std::vector<Span>& own_marks,
+                   const std::vector<Insertion>& insertions) {
+  std::string out;
+  std::size_t done = 0;
+  auto insertion = insertions.begin();
+  const auto copy_up_to = [&](std::size_t place) {
+    for (; insertion != insertions.end() && insertion->at <= place; ++insertion) {
+      out += original.substr(done, insertion->at - done);
+      out += insertion->text;
+      done = insertion->at;
+    }
+    out += original.substr(done, place - done);
+  };
+  for (const Span mark : own_marks) {
+    copy_up_to(mark.begin);
+    done = mark.end;
+  }
+  copy_up_to(original.size());
+  return out;
+}
+
+/// Collects what is to be put into a score.
+class ScoreMarks {
+ public:
+  ScoreMarks(std::string_view original, const MusicXmlPlaces& places, MusicXmlStyle style)
+      : original_(original), places_(places), style_(style) {}
+
+  void add_passage(const Passage& passage, const PassageAnalysis& analysis) {
+    for (std::size_t i = 0; i < std::min(passage.lines.size(), analysis.lines.size()); ++i) {
+      add_line(passage.lines[i], analysis.lines[i]);
+      add_suggestions(passage.lines[i]);
+    }
+  }
+
+  /// All insertions in the order of the text.
+  std::vector<Insertion> insertions() {
+    keep_one_for_each_place();
+    // Of one place the fingers come first: lyrics follow notations.
+    std::vector<Insertion> all = fingers_;
+    for (const Mark& mark : marks_) all.push_back(lyric_of(mark));
+    if (const std::optional<Insertion> legend = this->legend()) all.push_back(*legend);
+    std::stable_sort(all.begin(), all.end(), [](const Insertion& left, const Insertion& right) {
+      return left.at < right.at;
+    });
+    return all;
+  }
+
+ private:
+  [[nodiscard]] std::string_view text_of(Span span) const {
+    return original_.substr(span.begin, span.end - span.begin);
+  }
+
+  /// The note element that a span of the score begins at.
+  [[nodiscard]] const NotePlace* note_at(std::uint32_t begin) const {
+    const auto found = std::lower_bound(
+        places_.notes.begin(), places_.notes.end(), begin,
+        [](const NotePlace& note, std::uint32_t offset) { return note.begin < offset; });
+    return found != places_.notes.end() && found->begin == begin ? &*found : nullptr;
+  }
+
+  /// The note under which an event's sign stands: the first that is struck, or the first of its
+  /// chord.
+  [[nodiscard]] std::optional<std::size_t> carrier_of(const Event& event) const {
+    const Note* first = nullptr;
+    for (const Note& note : event.notes) {
+      if (!note.held && (first == nullptr || note.span.begin < first->span.begin)) first = &note;
+    }
+    const NotePlace* const place = first == nullptr ? nullptr : note_at(first->span.begin);
+    return place == nullptr ? std::nullopt : std::optional<std::size_t>(place->carrier);
+  }
+
+  void add_line(const Line& line, const LineAnalysis& analysis) {
+    std::vector<Mark> marks;
+    for (const EventAnalysis& event : analysis.events) {
+      if (event.event >= line.events.size()) continue;
+      const std::optional<std::size_t> note = carrier_of(line.events[event.event]);
+      if (!note) continue;
+      marks.push_back({*note, false, score_sign(analysis, event, style_.words)});
+      add_needs(event, needs_);
+    }
+    const std::int32_t home = commonest_staff(marks);
+    for (Mark& mark : marks) {
+      mark.visiting = places_.notes[mark.note].staff != home;
+      needs_.visits |= mark.visiting;
+    }
+    marks_.insert(marks_.end(), marks.begin(), marks.end());
+  }
+
+  void add_suggestions(const Line& line) {
+    for (const Event& event : line.events) {
+      for (const Note& note : event.notes) {
+        const NotePlace* const place = note.suggested ? note_at(note.span.begin) : nullptr;
+        if (place != nullptr) fingers_.push_back(finger_of(note, *place));
+      }
+    }
+  }
+
+  [[nodiscard]] Insertion finger_of(const Note& note, const NotePlace& place) const {
+    std::string fingers;
+    for (const Finger finger : written_fingers(note)) {
+      fingers += fmt::format("<fingering{} font-style=\"italic\">{}</fingering>",
+                             fingers.empty() ? "" : " substitution=\"yes\"", finger);
+    }
+    return {place.notations.at,
+            fmt::format("{}<notations><level>{}</level><technical>{}</technical></notations>",
+                        text_of(place.notations.blanks), kSuggestionLevel, fingers)};
+  }
+
+  /// The staff under which a hand has most signs.
+  [[nodiscard]] std::int32_t commonest_staff(const std::vector<Mark>& marks) const {
+    std::map<std::int32_t, std::size_t> signs;
+    for (const Mark& mark : marks) ++signs[places_.notes[mark.note].staff];
+    const auto most = std::max_element(
+        signs.begin(), signs.end(),
+        [](const auto& left, const auto& right) { return left.second < right.second; });
+    return most == signs.end() ? 1 : most->first;
+  }
+
+  /// Two hands that share a chord, or a note: the sign of the first one stays.
+  void keep_one_for_each_place() {
+    const auto place = [](const Mark& mark) { return std::tie(mark.note, mark.visiting); };
+    std::stable_sort(marks_.begin(), marks_.end(), [&](const Mark& left, const Mark& right) {
+      return place(left) < place(right);
+    });
+    const auto end = std::unique(
+        marks_.begin(), marks_.end(),
+        [&](const Mark& left, const Mark& right) { return place(left) == place(right); });
+    marks_.erase(end, marks_.end());
+  }
+
+  [[nodiscard]] Insertion lyric_of(const Mark& mark) const {
+    const NotePlace& note = places_.notes[mark.note];
+    const std::int32_t number = places_.parts[note.part].highest_lyric + (mark.visiting ? 2 : 1);
+    return {note.lyric.at,
+            fmt::format("{}<lyric number=\"{}\" name=\"{}\" placement=\"below\">"
+                        "<syllabic>single</syllabic><text>{}</text></lyric>",
+                        text_of(note.lyric.blanks), number, kLyricName, escaped_markup(mark.sign))};
+  }
+
+  /// The legend stands once, in the part of the first sign.
+  [[nodiscard]] std::optional<Insertion> legend() const {
+    if (marks_.empty()) return std::nullopt;
+    const auto& place = places_.parts[places_.notes[marks_.front().note].part].legend;
+    if (!place) return std::nullopt;
+    std::string text = score_legend(needs_, style_.words);
+    text.pop_back();
+    return Insertion{place->at,
+                     fmt::format("{}<direction placement=\"above\"><direction-type>"
+                                 "<words xml:lang=\"{}\" font-size=\"8\">{}</words>"
+                                 "</direction-type></direction>",
+                                 text_of(place->blanks), kLegendLanguage, markup_of_lines(text))};
+  }
+
+  std::string_view original_;
+  const MusicXmlPlaces& places_;
+  MusicXmlStyle style_;
+  std::vector<Mark> marks_;
+  std::vector<Insertion> fingers_;  ///< that are suggested
+  LegendNeeds needs_;
+};
+
+}  // namespace
+
+std::string write_musicxml(const Source& original, const Report& report,
+                           const MusicXmlStyle& style) noexcept {
+  const std::optional<MusicXmlPlaces> places = find_places(original.text());
+  if (!places) return std::string(original.text());
+  ScoreMarks marks(original.text(), *places, style);
+  const auto& passages = report.score.passages;
+  const auto& analyses = report.analysis.passages;
+  for (std::size_t i = 0; i < std::min(passages.size(), analyses.size()); ++i) {
+    marks.add_passage(passages[i], analyses[i]);
+  }
+  return edited(original.text(), places->own_marks, marks.insertions());
+}
+
+std::string without_own_marks(std::string_view musicxml) noexcept {
+  const std::optional<MusicXmlPlaces> places = find_places(musicxml);
+  return places ? edited(musicxml, places->own_marks, {}) : std::string(musicxml);
+}
+
+}  // namespace fingerturn

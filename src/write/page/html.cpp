@@ -1,0 +1,95 @@
+#include "text/escape.hpp"
+#include "write/page/html_parts.hpp"
+#include "write/page/svg_hand.hpp"
+#include "write/shared/passage_words.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <fmt/format.h>
+
+/// The handout: one page that needs nothing else, with no script.
+namespace fingerturn {
+namespace {
+
+/// The empty picture keeps browsers from asking a server for one of the site.
+constexpr std::string_view kHead =
+    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+    "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"/>\n"
+    "<meta name=\"color-scheme\" content=\"light dark\"/>\n"
+    "<link rel=\"icon\" href=\"data:,\"/>\n";
+
+void add_contents(std::string& out, const Report& report) {
+  out +=
+      "<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">Contents</h2>\n"
+      "<ol class=\"contents\">\n";
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    out += fmt::format("<li><a href=\"#passage-{}\"><bdi>{}</bdi></a></li>\n", i + 1,
+                       escaped_markup(title_of(report, report.score.passages[i])));
+  }
+  out += "</ol>\n</nav>\n";
+}
+
+/// Each passage under a heading of its own.
+void add_passages(HtmlPage& page, const Report& report) {
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    page.out += fmt::format(
+        "<section class=\"passage\" aria-labelledby=\"passage-{0}\">\n"
+        "<h2 id=\"passage-{0}\"><bdi>{1}</bdi></h2>\n",
+        i + 1, escaped_markup(title_of(report, report.score.passages[i])));
+    add_passage_body(page, report, i, 3);
+    page.out += "</section>\n";
+  }
+}
+
+/// Everything before the body's content: what the page is called and how it looks.
+std::string page_head(std::string_view title) {
+  return fmt::format("{}<title>{}</title>\n<style>\n{}{}</style>\n</head>\n<body>\n", kHead, title,
+                     page_style(), picture_style()) +
+         fmt::format("<header><h1><bdi>{}</bdi></h1></header>\n", title);
+}
+
+std::string page_foot() {
+  std::string foot = "</main>\n<footer class=\"caution\">\n<h2>Caution</h2>\n";
+  add_element(foot, "p", caution());
+  return foot + "</footer>\n</body>\n</html>\n";
+}
+
+}  // namespace
+
+std::string write_html(const Report& report, const PageStyle& style) noexcept {
+  const std::vector<Passage>& passages = report.score.passages;
+  const bool single = passages.size() == 1;
+  const std::string title =
+      escaped_markup(single ? title_of(report, passages.front()) : report.source_name);
+  HtmlPage page;
+  page.unfolded = style.unfolded;
+  page.out += page_head(title);
+  if (passages.size() > 1) add_contents(page.out, report);
+  page.out += "<main>\n";
+  if (single) {
+    add_passage_body(page, report, 0, 2);
+  } else {
+    add_passages(page, report);
+  }
+  add_legend(page, report);
+  add_sources(page, report);
+  return page.out + page_foot();
+}
+
+std::string write_html_index(std::span<const PageLink> links, IndexOf what) noexcept {
+  std::string out = page_head("Contents") + "<main>\n<ol class=\"contents\">\n";
+  for (const PageLink& link : links) {
+    const std::string name = escaped_markup(link.file_name);
+    const std::string title = escaped_markup(link.title);
+    out += fmt::format(R"(<li><a href="{}"><bdi>{}</bdi></a>)", name, title);
+    if (what == IndexOf::pictures) {
+      out += fmt::format(R"(<br/><img src="{}" alt="Picture of the swings: {}"/>)", name, title);
+    }
+    out += "</li>\n";
+  }
+  return out + "</ol>\n" + page_foot();
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,216 @@
+#include "fingerturn/report.hpp"
+#include "text/escape.hpp"
+#include "write/page/part.hpp"
+#include "write/shared/cues.hpp"
+#include "write/shared/note_words.hpp"
+#include "write/shared/passage_words.hpp"
+#include "write/text/legend.hpp"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <fmt/format.h>
+
+/// Notes to keep: Markdown as CommonMark has it, with tables. Every text that is not a sign of the
+/// form itself is escaped.
+namespace fingerturn {
+namespace {
+
+void add_heading(std::string& out, int level, std::string_view words) {
+  out += fmt::format("\n{} {}\n\n", std::string(static_cast<std::size_t>(level), '#'),
+                     escaped_markdown(words));
+}
+
+/// A row of a table, its label first; `words_of` gives the words of an event.
+template <typename WordsOf>
+void add_row(std::string& out, const PagePart& part, std::size_t line, const PageSystem& system,
+             std::string_view label, const WordsOf& words_of) {
+  out += fmt::format("| {} |", label);
+  for (const Piece& piece : system) {
+    for (std::size_t i = piece.first_column; i < piece.first_column + piece.column_count; ++i) {
+      const auto& shown = part.layout.columns[i].events[line];
+      const std::string words = shown ? escaped_markdown(words_of(*shown)) : std::string();
+      out += words.empty() ? " |" : " " + words + " |";
+    }
+  }
+  out += '\n';
+}
+
+/// Chords from the lowest note up, as they are written in the notation.
+std::string joined(const std::vector<std::string>& cells) {
+  std::string words;
+  for (auto cell = cells.rbegin(); cell != cells.rend(); ++cell) {
+    words += (words.empty() ? "" : "+") + *cell;
+  }
+  return words;
+}
+
+/// The first row of a table: the numbers of the bars where they begin.
+void add_table_head(std::string& out, const PageSystem& system) {
+  std::string names = "| bar |";
+  std::string rule = "|---|";
+  for (const Piece& piece : system) {
+    names += piece.goes_on && &piece != &system.front()
+                 ? " |"
+                 : fmt::format(fmt::runtime(piece.goes_on ? " ({}) |" : " {} |"), piece.bar);
+    rule += ":-:|";
+    for (std::size_t i = 1; i < piece.column_count; ++i) {
+      names += " |";
+      rule += ":-:|";
+    }
+  }
+  out += names + '\n' + rule + '\n';
+}
+
+void add_hand(std::string& out, const PagePart& part, std::size_t number,
+              const PageSystem& system) {
+  const Line& line = *part.lines[number].line;
+  const std::string hand = part.lines.size() > 1 ? to_string(line.hand) + " " : "";
+  add_row(out, part, number, system, hand + "note",
+          [](const ShownEvent& shown) { return joined(note_cells(shown)); });
+  add_row(out, part, number, system, hand + "finger",
+          [&](const ShownEvent& shown) { return joined(finger_cells(shown, line)); });
+  for (const Row row : kRows) {
+    if (!shows_row(row, part, number, system)) continue;
+    add_row(out, part, number, system, label_of(row), [&](const ShownEvent& shown) {
+      return row_cell(row, shown, line.hand, kUnicodeSigns).text;
+    });
+  }
+}
+
+void add_part(std::string& out, const PagePart& part) {
+  for (const PageSystem& system : part.layout.systems) {
+    out += '\n';
+    add_table_head(out, system);
+    for (std::size_t i = 0; i < part.lines.size(); ++i) add_hand(out, part, i, system);
+  }
+}
+
+std::string hand_name(Hand hand) { return hand == Hand::right ? "Right hand" : "Left hand"; }
+
+void add_item(std::string& out, std::string_view label, std::string_view words) {
+  if (!words.empty()) out += fmt::format("- {}: {}\n", label, escaped_markdown(words));
+}
+
+void add_totals(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
+                int level) {
+  add_heading(out, level, "Totals");
+  for (const LineAnalysis& line : analysis.lines) {
+    add_item(out, hand_name(line.hand), totals_words(line.totals));
+  }
+  add_item(out, "Tempo", full_swing_words(analysis));
+  add_item(out, "Together", together_words(passage, analysis));
+}
+
+void add_watch_list(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
+                    int level) {
+  std::set<std::string_view> named;
+  std::string list;
+  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+    for (const Finding& finding : analysis.lines[i].watch) {
+      named.insert(finding.rule);
+      list += fmt::format("- {}, bar {}, **{}**: {} (`{}`)\n", hand_name(passage.lines[i].hand),
+                          passage.lines[i].events[finding.event].bar, name_of(finding.level),
+                          escaped_markdown(finding.message), finding.rule);
+    }
+  }
+  if (list.empty()) return;
+  add_heading(out, level, "Watch list");
+  out += list + "\nSources:\n\n";
+  for (const Rule& rule : rules()) {
+    if (named.contains(rule.id)) {
+      out += fmt::format("- `{}`: {}\n", rule.id, escaped_markdown(rule.sources));
+    }
+  }
+}
+
+void add_sentences(std::string& out, const Line& line, const LineAnalysis& analysis,
+                   const MarkdownStyle& style, int level) {
+  add_heading(out, level, hand_name(line.hand) + ", note for note");
+  std::optional<std::int32_t> bar;
+  for (const EventAnalysis& entry : analysis.events) {
+    const std::int32_t number = line.events[entry.event].bar;
+    if (bar != number) out += fmt::format("{}Bar {}:\n\n", bar ? "\n" : "", number);
+    bar = number;
+    out += fmt::format("- **{}**", escaped_markdown(event_words(line, entry.event)));
+    if (style.cues) out += fmt::format(" {}.", escaped_markdown(cue_of(entry, line.hand)));
+    if (style.detail) out += ' ' + escaped_markdown(reason_of(entry, line.hand));
+    out += '\n';
+  }
+}
+
+void add_passage(std::string& out, const Report& report, std::size_t number,
+                 const MarkdownStyle& style, int level) {
+  const Passage& passage = report.score.passages[number];
+  const PassageAnalysis& analysis = report.analysis.passages[number];
+  out += escaped_markdown(head_line(passage, analysis, report.analysis.bars)) + '\n';
+  for (const std::string& remark : passage.remarks) out += '\n' + escaped_markdown(remark) + '\n';
+  const std::vector<PagePart> parts = page_parts(report, number);
+  if (parts.size() > 1) out += '\n' + escaped_markdown(hands_apart_words()) + '\n';
+  for (const PagePart& part : parts) {
+    if (parts.size() > 1) add_heading(out, level, hand_name(part.lines.front().line->hand));
+    add_part(out, part);
+  }
+  if (parts.empty()) return;
+  add_totals(out, passage, analysis, level);
+  add_watch_list(out, passage, analysis, level);
+  if (!style.detail && !style.cues) return;
+  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+    add_sentences(out, passage.lines[i], analysis.lines[i], style, level);
+  }
+}
+
+void add_passages(std::string& out, const Report& report, const MarkdownStyle& style) {
+  out += fmt::format("# {}\n\n", escaped_markdown(report.source_name));
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    out += fmt::format("{}. {}\n", i + 1,
+                       escaped_markdown(title_of(report, report.score.passages[i])));
+  }
+  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+    add_heading(out, 2, title_of(report, report.score.passages[i]));
+    add_passage(out, report, i, style, 3);
+  }
+}
+
+void add_legend(std::string& out, const Report& report) {
+  const std::vector<LegendEntry> entries = legend_of(report);
+  if (entries.empty()) return;
+  add_heading(out, 2, "Legend");
+  for (std::size_t i = 0; i < entries.size(); ++i) {
+    const bool goes_on = i + 1 < entries.size() && entries[i + 1].label.empty();
+    if (entries[i].label.empty()) continue;
+    const std::string more = goes_on ? "; " + entries[i + 1].words : "";
+    add_item(out, entries[i].label, entries[i].words + more);
+  }
+}
+
+}  // namespace
+
+std::string write_markdown(const Report& report, const MarkdownStyle& style) noexcept {
+  std::string out;
+  if (report.score.passages.size() == 1) {
+    out +=
+        fmt::format("# {}\n\n", escaped_markdown(title_of(report, report.score.passages.front())));
+    add_passage(out, report, 0, style, 2);
+  } else {
+    add_passages(out, report, style);
+  }
+  add_legend(out, report);
+  add_heading(out, 2, "Caution");
+  return out + escaped_markdown(caution()) + '\n';
+}
+
+std::string write_markdown_index(std::span<const PageLink> links) noexcept {
+  std::string out = "# Contents\n\n";
+  for (std::size_t i = 0; i < links.size(); ++i) {
+    out +=
+        fmt::format("{}. [{}]({})\n", i + 1, escaped_markdown(links[i].title), links[i].file_name);
+  }
+  add_heading(out, 2, "Caution");
+  return out + escaped_markdown(caution()) + '\n';
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,80 @@
+#include "write/page/part.hpp"
+
+#include "write/shared/cues.hpp"
+#include "write/shared/note_words.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace fingerturn {
+namespace {
+
+PagePart part_of(const Report& report, const Passage& passage, ShownLines lines) {
+  PagePart part{std::move(lines), {}, {}};
+  part.layout = layout_of(passage, part.lines, report.analysis.bars);
+  for (std::size_t i = 0; i < part.lines.size(); ++i) {
+    part.pictures.push_back(hand_picture(part.layout, part.lines[i], i));
+  }
+  return part;
+}
+
+/// Calls `each` with the events of a line in a piece.
+template <typename Each>
+void visit_events(const PagePart& part, std::size_t line, const Piece& piece, const Each& each) {
+  for (std::size_t i = 0; i < piece.column_count; ++i) {
+    const auto& shown = part.layout.columns[piece.first_column + i].events[line];
+    if (shown) each(*shown);
+  }
+}
+
+}  // namespace
+
+std::vector<PagePart> page_parts(const Report& report, std::size_t number) {
+  const Passage& passage = report.score.passages[number];
+  const ShownLines lines = shown_lines(passage, report.analysis.passages[number]);
+  std::vector<PagePart> parts;
+  if (lines.size() < 2 || all_onsets_known(passage)) {
+    if (!lines.empty()) parts.push_back(part_of(report, passage, lines));
+    return parts;
+  }
+  for (const ShownLine& line : lines) parts.push_back(part_of(report, passage, {line}));
+  return parts;
+}
+
+bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem& system) {
+  if (!only_where_needed(row)) return true;
+  bool found = false;
+  for (const Piece& piece : system) {
+    visit_events(part, line, piece, [&](const ShownEvent& shown) {
+      found |= !row_cell(row, shown, part.pictures[line].hand, kUnicodeSigns).text.empty();
+    });
+  }
+  return found;
+}
+
+std::size_t most_notes(const PagePart& part, std::size_t line, const PageSystem& system) {
+  std::size_t most = 1;
+  for (const Piece& piece : system) {
+    visit_events(part, line, piece,
+                 [&](const ShownEvent& shown) { most = std::max(most, note_cells(shown).size()); });
+  }
+  return most;
+}
+
+std::string words_of_piece(const PagePart& part, std::size_t number, const Piece& piece) {
+  const Line& line = *part.lines[number].line;
+  std::string words;
+  visit_events(part, number, piece, [&](const ShownEvent& shown) {
+    if (shown.entry == nullptr) return;
+    words += words.empty() ? "" : ". ";
+    words += event_words(line, shown.place) + ": " + cue_of(*shown.entry, line.hand);
+  });
+  return words.empty() ? "Nothing is struck here." : words + ".";
+}
+
+std::string_view hands_apart_words() noexcept {
+  return "Not all note values are known, so the hands stand one after the other and the notes "
+         "evenly.";
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "fingerturn/report.hpp"
+#include "write/page/layout.hpp"
+#include "write/page/swing_picture.hpp"
+#include "write/text/rows.hpp"
+
+#include <array>
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace fingerturn {
+
+/// Lines that share their columns on a page, with the pictures of their hands.
+struct PagePart {
+  ShownLines lines;
+  PageLayout layout;
+  std::vector<HandPicture> pictures;  ///< one for each line
+};
+
+/// The parts of the passage of this number: both hands above one another, or one after the other
+/// where it is not known which notes sound together.
+std::vector<PagePart> page_parts(const Report& report, std::size_t number);
+
+/// The rows of words that a page gives below the picture, notes and fingers left out. What the
+/// forearm does at a side is said once, in the legend.
+inline constexpr std::array kPageRows{Row::rotation, Row::prepare, Row::play,
+                                      Row::crossing, Row::carry,   Row::depth};
+
+/// Whether a row is shown in a system: rows that are left out where they have nothing to say are
+/// there as soon as one column of it has.
+bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem& system);
+
+/// The most notes that an event of the system has, at least 1.
+std::size_t most_notes(const PagePart& part, std::size_t line, const PageSystem& system);
+
+/// "C4:1 swing right, play left; D4:2 play right": what the picture of a piece shows, in words.
+std::string words_of_piece(const PagePart& part, std::size_t number, const Piece& piece);
+
+/// The sentence for passages whose hands stand one after the other.
+std::string_view hands_apart_words() noexcept;
+
+}  // namespace fingerturn

@@ -1,0 +1,153 @@
+#include "write/shared/passage_words.hpp"
+
+#include "text/tempo_words.hpp"
+#include "text/utf8.hpp"
+#include "write/shared/note_words.hpp"
+#include "write/text/signs.hpp"
+
+#include <cstddef>
+#include <cstdint>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+std::string hands_words(const Passage& passage) {
+  if (passage.lines.empty()) return "no notes";
+  if (passage.lines.size() > 1) return "both hands";
+  return to_string(passage.lines.front().hand) + " hand";
+}
+
+std::string tempo_words(const Tempo& tempo) {
+  return fmt::format("{} = {}", spoken_value(tempo.beat_unit), tempo.per_minute);
+}
+
+/// A bar and how often the kinds differ in it.
+struct Places {
+  std::int32_t bar = 0;
+  std::size_t count = 0;
+};
+
+std::vector<Places> places_of(const Line& right, const Together& together) {
+  std::vector<Places> places;
+  for (const KindsDiffer& differ : together.kinds_differ) {
+    const std::int32_t bar = right.events[differ.right_event].bar;
+    if (places.empty() || places.back().bar != bar) places.push_back({bar, 0});
+    ++places.back().count;
+  }
+  return places;
+}
+
+/// "in bars 1 (twice), 2 and 4": the first bars in which the kinds differ.
+std::string places_words(const std::vector<Places>& places) {
+  constexpr std::size_t kMostBars = 12;
+  std::string words = places.size() == 1 ? "in bar" : "in bars";
+  for (std::size_t i = 0; i < places.size() && i < kMostBars; ++i) {
+    words += fmt::format("{} {}", i > 0 ? "," : "", places[i].bar);
+    if (places[i].count > 1) words += fmt::format(" ({} times)", places[i].count);
+  }
+  if (places.size() > kMostBars) words += fmt::format(" and {} more", places.size() - kMostBars);
+  return words;
+}
+
+std::string carried_words(const Totals& totals) {
+  const std::string_view keys = totals.carried == 1 ? "key" : "keys";
+  if (totals.carried == totals.largest_carry) {
+    return fmt::format("carried {} white {}", totals.carried, keys);
+  }
+  return fmt::format("carried {} white {}, at most {} at once", totals.carried, keys,
+                     totals.largest_carry);
+}
+
+}  // namespace
+
+std::string_view title_of(const Report& report, const Passage& passage) noexcept {
+  return passage.title.empty() ? report.source_name : passage.title;
+}
+
+std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis,
+                                    const std::optional<BarRange>& bars) {
+  std::vector<std::string> parts;
+  if (!passage.composer.empty()) parts.push_back(printable(passage.composer));
+  if (!passage.source.empty()) parts.push_back(printable(passage.source));
+  parts.push_back(hands_words(passage));
+  if (!passage.meters.empty()) parts.push_back(to_string(passage.meters.front().value));
+  if (analysis.quarters_per_minute) {
+    parts.push_back(
+        fmt::format("quarter = {}, as asked for", tempo_number(*analysis.quarters_per_minute)));
+  } else if (!passage.tempos.empty()) {
+    parts.push_back(tempo_words(passage.tempos.front().value));
+  }
+  if (analysis.reach_semitones) {
+    parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
+  }
+  if (bars) parts.push_back(to_string(*bars));
+  return parts;
+}
+
+std::string head_line(const Passage& passage, const PassageAnalysis& analysis,
+                      const std::optional<BarRange>& bars) {
+  std::string line;
+  for (const std::string& part : head_parts(passage, analysis, bars)) {
+    if (!line.empty()) line += kUnicodeSigns.between;
+    line += part;
+  }
+  return line;
+}
+
+std::string totals_words(const Totals& totals) {
+  std::vector<std::string> parts{counted(totals.events, "event", "events")};
+  const auto add = [&parts](std::size_t count, std::string_view one, std::string_view many) {
+    if (count > 0) parts.push_back(counted(count, one, many));
+  };
+  add(totals.preparatory, "preparatory", "preparatory");
+  add(totals.single_rotations, "single", "single");
+  add(totals.double_rotations, "double", "double");
+  add(totals.level, "level", "level");
+  add(totals.undetermined, "undetermined", "undetermined");
+  add(totals.swings, "swing", "swings");
+  add(totals.crossings, "crossing", "crossings");
+  if (totals.longest_double_run > 1) {
+    parts.push_back(fmt::format("longest run of doubles {}", totals.longest_double_run));
+  }
+  if (totals.carried > 0) parts.push_back(carried_words(totals));
+  add(totals.moves_in, "move in", "moves in");
+  add(totals.moves_out, "move out", "moves out");
+  if (totals.arcs > 1) parts.push_back(fmt::format("{} arcs", totals.arcs));
+  std::string text;
+  for (const std::string& part : parts) text += (text.empty() ? "" : ", ") + part;
+  return text;
+}
+
+std::string full_swing_words(const PassageAnalysis& analysis) {
+  if (!analysis.full_swing_tempo) return {};
+  std::string hands;
+  for (const LineAnalysis& line : analysis.lines) {
+    if (analysis.lines.size() < 2 || !line.totals.full_swing_tempo) continue;
+    hands += fmt::format("{}{} {}", hands.empty() ? "" : ", ", to_string(line.hand),
+                         tempo_not_above(*line.totals.full_swing_tempo));
+  }
+  return fmt::format("full swings up to quarter = {}{}; faster, they shrink",
+                     tempo_not_above(*analysis.full_swing_tempo),
+                     hands.empty() ? "" : " (" + hands + ")");
+}
+
+std::string together_words(const Passage& passage, const PassageAnalysis& analysis) {
+  if (!analysis.together || analysis.together->onsets == 0) return {};
+  const Line& right = passage.lines.front();
+  const Together& together = *analysis.together;
+  std::string words = fmt::format(
+      "of {} note{} struck together with a side in both hands, the forearms turn parallel at {} "
+      "and contrary at {}",
+      together.onsets, together.onsets == 1 ? "" : "s", together.parallel, together.contrary);
+  if (together.kinds_differ.empty()) return words;
+  return words + "; one hand is single and the other double " +
+         places_words(places_of(right, together));
+}
+
+}  // namespace fingerturn

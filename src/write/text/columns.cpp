@@ -1,0 +1,116 @@
+#include "write/text/columns.hpp"
+
+#include "score/timeline.hpp"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+namespace fingerturn {
+namespace {
+
+using Bar = std::array<std::vector<ShownEvent>, 2>;
+using Bars = std::map<std::int32_t, Bar>;
+
+void add_line(const ShownLine& shown, std::size_t number, const std::optional<BarRange>& range,
+              Bars& bars) {
+  auto entry = shown.analysis->events.begin();
+  for (std::size_t place = 0; place < shown.line->events.size(); ++place) {
+    const Event& event = shown.line->events[place];
+    const bool analysed = entry != shown.analysis->events.end() && entry->event == place;
+    if (range && !range->contains(event.bar)) continue;
+    bars[event.bar][number].push_back({&event, place, analysed ? &*entry : nullptr});
+    if (analysed) ++entry;
+  }
+}
+
+/// Where an event stands in its bar: grace notes before the note of the same onset.
+bool stands_before(const ShownEvent& left, const ShownEvent& right) {
+  const Event& a = *left.event;
+  const Event& b = *right.event;
+  if (a.onset != b.onset) return *a.onset < *b.onset;
+  return a.grace && !b.grace;
+}
+
+/// Puts the events of two lines into common columns where they stand at the same time.
+std::vector<Column> merge(const Bar& bar) {
+  std::vector<Column> columns;
+  std::size_t first = 0;
+  std::size_t second = 0;
+  while (first < bar[0].size() || second < bar[1].size()) {
+    const bool more_first = first < bar[0].size();
+    const bool more_second = second < bar[1].size();
+    const bool both = more_first && more_second;
+    const bool take_first = !more_second || (both && !stands_before(bar[1][second], bar[0][first]));
+    const bool take_second = !more_first || (both && !stands_before(bar[0][first], bar[1][second]));
+    Column& column = columns.emplace_back();
+    if (take_first) column.events[0] = bar[0][first++];
+    if (take_second) column.events[1] = bar[1][second++];
+  }
+  return columns;
+}
+
+std::optional<Fraction> onset_of(const Column& column) {
+  for (const auto& shown : column.events) {
+    if (shown && shown->event->onset) return shown->event->onset;
+  }
+  return std::nullopt;
+}
+
+/// The length of a beat in whole notes: three units together in compound time.
+Fraction beat_of(const Meter* meter) {
+  if (meter == nullptr) return {1, 4};
+  const bool compound = meter->beat_type >= 8 && meter->beats > 3 && meter->beats % 3 == 0;
+  return reduced(compound ? 3 : 1, meter->beat_type).value_or(Fraction{1, 4});
+}
+
+/// How many whole beats lie before an onset.
+std::int64_t beat_number(Fraction onset, Fraction start, Fraction beat) {
+  const std::optional<Fraction> time = sum(onset, {-start.numerator, start.denominator});
+  const std::optional<Fraction> beats =
+      time ? product(*time, {beat.denominator, beat.numerator}) : std::nullopt;
+  return beats ? beats->numerator / beats->denominator : 0;
+}
+
+void mark_beats(const Meter* meter, std::vector<Column>& columns) {
+  const std::optional<Fraction> start = onset_of(columns.front());
+  std::int64_t last = 0;
+  for (Column& column : columns) {
+    const std::optional<Fraction> onset = onset_of(column);
+    if (!start || !onset) continue;
+    const std::int64_t number = beat_number(*onset, *start, beat_of(meter));
+    column.begins_beat = number != last;
+    last = number;
+  }
+}
+
+}  // namespace
+
+ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis) {
+  ShownLines lines;
+  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+    lines.push_back({&passage.lines[i], &analysis.lines[i]});
+  }
+  return lines;
+}
+
+std::vector<BarColumns> columns_of(const Passage& passage, const ShownLines& lines,
+                                   const std::optional<BarRange>& range) {
+  Bars bars;
+  for (std::size_t i = 0; i < lines.size(); ++i) add_line(lines[i], i, range, bars);
+  std::vector<BarColumns> shown;
+  for (const auto& [number, bar] : bars) {
+    shown.push_back({number, merge(bar)});
+    mark_beats(meter_in_bar(passage, number), shown.back().columns);
+  }
+  return shown;
+}
+
+bool all_onsets_known(const Passage& passage) noexcept {
+  return std::all_of(passage.lines.begin(), passage.lines.end(), [](const Line& line) {
+    return std::all_of(line.events.begin(), line.events.end(),
+                       [](const Event& event) { return event.onset.has_value(); });
+  });
+}
+
+}  // namespace fingerturn

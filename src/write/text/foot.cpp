@@ -1,0 +1,105 @@
+#include "write/text/foot.hpp"
+
+#include "text/utf8.hpp"
+#include "text/wrap.hpp"
+#include "write/shared/cues.hpp"
+#include "write/shared/note_words.hpp"
+#include "write/shared/passage_words.hpp"
+#include "write/text/grid.hpp"
+#include "write/text/legend.hpp"
+#include "write/text/signs.hpp"
+#include "write/text/trace.hpp"
+
+#include <algorithm>
+#include <string_view>
+#include <vector>
+
+#include <fmt/format.h>
+
+namespace fingerturn {
+namespace {
+
+/// The room that the names of the events take beside their reasons.
+std::size_t width_for_events(const Line& line, const LineAnalysis& analysis,
+                             const TextStyle& style) {
+  constexpr std::size_t kPartOfLine = 4;
+  const std::size_t widest = static_cast<std::size_t>(style.columns) / kPartOfLine;
+  std::size_t width = 0;
+  for (const EventAnalysis& found : analysis.events) {
+    const std::size_t length = event_words(line, found.event).size();
+    if (length <= widest) width = std::max(width, length);
+  }
+  return width;
+}
+
+/// An event with a sentence beside it, or below it where the event's name is too long.
+std::string sentence_text(const std::string& event, std::size_t width, std::string_view sentence,
+                          const TextStyle& style) {
+  if (event.size() <= width) {
+    return wrapped("  " + padded(event, width) + "  ", sentence, style.columns);
+  }
+  return "  " + event + '\n' + wrapped(std::string(width + 4, ' '), sentence, style.columns);
+}
+
+/// What is said of one event under --detail and --cues.
+std::vector<std::string> sentences_of(const EventAnalysis& found, Hand hand,
+                                      const TextStyle& style) {
+  std::vector<std::string> sentences;
+  if (style.cues) sentences.push_back(cue_of(found, hand));
+  if (style.detail) sentences.push_back(reason_of(found, hand));
+  return sentences;
+}
+
+/// Whether the drawing of the swing stands for the row.
+bool is_drawn(std::string_view label) {
+  return label == "prepare" || label == "play" || label == "forearm";
+}
+
+}  // namespace
+
+std::string labelled(std::string_view label, std::string_view words, const TextStyle& style) {
+  if (words.empty()) return {};
+  const std::string opening = padded(label, kLabelWidth);
+  return emphasised(opening, Emphasis::faint, style.colour) +
+         wrapped(opening, words, style.columns).substr(opening.size());
+}
+
+std::string totals_text(const LineAnalysis& analysis, const TextStyle& style) {
+  return labelled(to_string(analysis.hand), totals_words(analysis.totals), style);
+}
+
+std::string reasons_text(const Line& line, const LineAnalysis& analysis, const TextStyle& style) {
+  const std::size_t width = width_for_events(line, analysis, style);
+  std::string text;
+  std::optional<std::int32_t> bar;
+  for (const EventAnalysis& found : analysis.events) {
+    const Event& event = line.events[found.event];
+    if (bar != event.bar) {
+      bar = event.bar;
+      text += emphasised(fmt::format("{} hand, bar {}", to_string(line.hand), event.bar),
+                         Emphasis::strong, style.colour) +
+              '\n';
+    }
+    std::string name = event_words(line, found.event);
+    for (const std::string& sentence : sentences_of(found, line.hand, style)) {
+      text += sentence_text(name, width, sentence, style);
+      name.clear();
+    }
+  }
+  return text;
+}
+
+std::string legend_text(const Report& report, const TextStyle& style) {
+  std::string text;
+  bool drawn = false;
+  for (const LegendEntry& entry : legend_of(report)) {
+    if (!entry.label.empty()) drawn = style.trace && is_drawn(entry.label);
+    if (!drawn) text += labelled(entry.label, entry.words, style);
+    if (style.trace && entry.label == "rotation") {
+      text += labelled("swing", trace_legend(style.ascii), style);
+    }
+  }
+  return text;
+}
+
+}  // namespace fingerturn

@@ -1,0 +1,46 @@
+#include "text/nearest_word.hpp"
+
+#include "catch.hpp"
+
+#include <array>
+#include <string>
+#include <string_view>
+
+using namespace fingerturn;
+
+namespace {
+
+constexpr std::array<std::string_view, 5> kWords{"passage", "composer", "meter", "tempo", "hand"};
+
+}  // namespace
+
+TEST_CASE("a mistyped word finds the word that was meant") {
+  struct Case {
+    const char* word;
+    const char* nearest;
+  };
+  const Case c =
+      GENERATE(Case{"passage", "passage"}, Case{"pasage", "passage"}, Case{"passsage", "passage"},
+               Case{"passoge", "passage"}, Case{"tmepo", "tempo"}, Case{"metre", "meter"},
+               Case{"hnd", "hand"}, Case{"composr", "composer"}, Case{"composersx", "composer"});
+  CAPTURE(c.word);
+  CHECK(nearest_word(c.word, kWords) == c.nearest);
+}
+
+TEST_CASE("a word that is close to none finds none") {
+  const std::string word =
+      GENERATE("", "x", "ha", "allegro", "tp", "comp", "passagework", "handxxx");
+  CAPTURE(word);
+  CHECK(nearest_word(word, kWords).empty());
+}
+
+TEST_CASE("fewer changes win, and of equals the first") {
+  constexpr std::array<std::string_view, 3> kAlike{"table", "cable", "cables"};
+  CHECK(nearest_word("cabl", kAlike) == "cable");
+  CHECK(nearest_word("fable", kAlike) == "table");
+}
+
+TEST_CASE("there is nothing to find among no words, or for a word of a megabyte") {
+  CHECK(nearest_word("tempo", {}).empty());
+  CHECK(nearest_word(std::string(1 << 20, 'a'), kWords).empty());
+}

@@ -1,0 +1,75 @@
+#include "catch.hpp"
+#include "fingerturn/fingering.hpp"
+#include "fingerturn/read.hpp"
+#include "write/musicxml/marking.hpp"
+
+#include <string>
+
+/// Suggested fingers in a user's MusicXML: marked as such, read again as such, and taken out whole.
+using namespace fingerturn;
+using namespace fingerturn::tests;
+
+namespace {
+
+const std::string kGiven = "<notations><technical><fingering>2</fingering></technical></notations>";
+
+std::string suggestion(const std::string& finger) {
+  return "<notations><level>suggested by fingerturn</level><technical><fingering "
+         "font-style=\"italic\">" +
+         finger + "</fingering></technical></notations>";
+}
+
+std::string completed(const std::string& musicxml) {
+  const Source source("score.musicxml", musicxml);
+  const ReadResult read = read_musicxml(source);
+  REQUIRE(read.ok());
+  const Score score = with_suggestions(read.score);
+  const Analysis analysis = analyse(score);
+  return write_musicxml(text_read(read, source), {source.name(), score, analysis}, {});
+}
+
+std::string score_of_four() {
+  return partwise({"<attributes><divisions>1</divisions></attributes>\n" + quarter("C4") +
+                   quarter("D4", kGiven + "<lyric><text>la</text></lyric>") +
+                   quarter("E4", "<notations><fermata/></notations>") + quarter("F4")});
+}
+
+}  // namespace
+
+TEST_CASE("suggested fingers stand in a score as italic fingerings at the level of a suggestion") {
+  const std::string out = completed(score_of_four());
+  CHECK(count_of(out, "<level>suggested by fingerturn</level>") == 3);
+  CHECK(count_of(out, suggestion("1") + "<lyric number=") == 1);
+  CHECK(count_of(out, "<notations><fermata/></notations>" + suggestion("3")) == 1);
+  CHECK(count_of(out, kGiven) == 1);
+  CHECK(without_own_marks(out) == score_of_four());
+}
+
+TEST_CASE("suggested fingers are read as suggestions and written once") {
+  const std::string once = completed(score_of_four());
+  const Source source("score.musicxml", once);
+  const ReadResult read = read_musicxml(source);
+  REQUIRE(read.ok());
+  int suggested = 0;
+  for (const Event& event : read.score.passages.at(0).lines.at(0).events) {
+    for (const Note& note : event.notes) suggested += note.suggested ? 1 : 0;
+  }
+  CHECK(suggested == 3);
+  CHECK(completed(once) == once);
+}
+
+TEST_CASE("a suggestion beside a given finger is left, another level says nothing") {
+  const std::string other =
+      "<notations><level>editor</level><technical><fingering>3</fingering></technical></notations>";
+  const std::string score =
+      partwise({"<attributes><divisions>1</divisions></attributes>\n" +
+                quarter("C4", kGiven + suggestion("1")) + quarter("D4", other)});
+  const ReadResult read = read_musicxml(Source("score.musicxml", score));
+  REQUIRE(read.ok());
+  const Line& line = read.score.passages.at(0).lines.at(0);
+  CHECK(line.events.at(0).notes.at(0).finger == Finger{2});
+  CHECK(line.events.at(0).notes.at(0).changes_to.empty());
+  CHECK_FALSE(line.events.at(0).notes.at(0).suggested);
+  CHECK(line.events.at(1).notes.at(0).finger == Finger{3});
+  CHECK_FALSE(line.events.at(1).notes.at(0).suggested);
+}

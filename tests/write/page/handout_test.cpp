@@ -1,0 +1,219 @@
+#include "catch.hpp"
+#include "text/utf8.hpp"
+#include "write/page/pages.hpp"
+#include "write/random_score.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+/// Pages to hand out: what stands in them, and that no title can become anything but text.
+using namespace fingerturn;
+using namespace fingerturn::tests;
+using namespace std::string_literals;
+
+namespace {
+
+const std::array kHostileTitles{
+    "</title><script>alert(1)</script>"s,
+    "\"><img src=x onerror=alert(1)>"s,
+    "'; --> <!-- ]]> &lt;b&gt; &amp;"s,
+    "</style><svg onload=alert(1)>"s,
+    "`code` | *a* | [b](javascript:c) | # d"s,
+    "line one\n# line two\n\n<hr>"s,
+    "\u202Egnimraf\u202C \u2066x"s,
+    "nothing \0 here \xFF"s,
+};
+
+Analysed with_title(const std::string& title) {
+  Analysed music = analysed("passage: a\ncomposer: b\n1/4 C4:1 D:2 E:3 F | G:2");
+  music.score.passages[0].title = title;
+  music.score.passages[0].composer = title;
+  music.score.passages[0].remarks = {title};
+  return music;
+}
+
+/// The names of all elements and attributes, in order.
+std::string shape_of(const pugi::xml_node& node) {
+  std::string shape;
+  for (const pugi::xml_node& element : all_of(node, "//*")) {
+    shape += element.name();
+    for (const pugi::xml_attribute& attribute : element.attributes()) {
+      shape += std::string(" ") + attribute.name();
+    }
+    shape += '\n';
+  }
+  return shape;
+}
+
+bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+std::string long_passage(std::size_t bars) {
+  std::string text = "passage: long\nmeter: 4/4\n1/8\n";
+  for (std::size_t i = 0; i < bars; ++i) text += "C4:1 D4:2 E4:3 F4:1 G4:2 A4:3 B4:4 C5:5 |\n";
+  return text;
+}
+
+}  // namespace
+
+TEST_CASE("hostile titles stay text in pages and pictures") {
+  for (const std::string& title : kHostileTitles) {
+    CAPTURE(title);
+    const Analysed music = with_title(title);
+    const pugi::xml_document page = parsed(write_html(music.report()));
+    CHECK(text_in(page.select_node("//h1").node()) == printable(title));
+    CHECK(text_in(page.select_node("//head/title").node()) == printable(title));
+    CHECK(all_of(page, "//script").empty());
+  }
+}
+
+TEST_CASE("a hostile title changes no element of a page") {
+  const Analysed plain = with_title("plain");
+  for (const std::string& title : kHostileTitles) {
+    CAPTURE(title);
+    const Analysed music = with_title(title);
+    CHECK(shape_of(parsed(write_html(music.report()))) ==
+          shape_of(parsed(write_html(plain.report()))));
+  }
+}
+
+TEST_CASE("pages and pictures of scores made by chance are well-formed") {
+  for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+    CAPTURE(seed);
+    const Score score = random_score(seed);
+    const Analysis analysis = analyse(score);
+    const Report report{"test.passage", score, analysis};
+    const pugi::xml_document page = parsed(write_html(report));
+    std::size_t events = 0;
+    for (const Passage& passage : score.passages) {
+      for (const Line& line : passage.lines) events += line.events.size();
+    }
+    // Every event has a cell in the row of its notes.
+    CHECK(
+        all_of(page, "//table[@class='piece']//tr[starts-with(@class,'note')]/td[text()]").size() ==
+        events);
+    CHECK(parsed(write_svg(report)).document_element().name() == "svg"s);
+    CHECK(has(write_markdown(report, {}), std::string(caution().substr(0, 40))));
+  }
+}
+
+TEST_CASE("a page needs nothing else and has no script") {
+  const std::string page = write_html(analysed("C4:1 D:2 E").report());
+  for (const char* part : {"<script", "http", "url(", "@import", "src=", "javascript"}) {
+    CAPTURE(part);
+    CHECK_FALSE(has(page, part));
+  }
+}
+
+TEST_CASE("a page holds totals, watch list with sources, reasons, legend and caution") {
+  const Analysed music = analysed("passage: Lantern Street\n1/4 C4:1 D:2 E F:1 | G:2 A:3");
+  const std::string page = write_html(music.report());
+  CHECK(has(page, "Right hand: 6 events, "));
+  CHECK(has(page, "The finger is missing. [<a href=\"#source-missing-finger\">"));
+  CHECK(has(page, "<dt id=\"source-missing-finger\">"));
+  CHECK(has(page, "<dd>Our convention.</dd>"));
+  for (const EventAnalysis& entry : music.analysis.passages[0].lines[0].events) {
+    CHECK(has(page, reason_of(entry, Hand::right)));
+  }
+  CHECK(has(page, "<h2 id=\"legend\">Legend</h2>"));
+  CHECK(has(page, std::string(caution())));
+}
+
+TEST_CASE("a page of several passages begins with its contents") {
+  const pugi::xml_document page =
+      parsed(write_html(analysed("passage: first\nC4:1\npassage: second\nD4:2").report()));
+  const std::vector<pugi::xml_node> links = all_of(page, "//nav//a");
+  REQUIRE(links.size() == 2);
+  for (const pugi::xml_node& link : links) {
+    const std::string id = std::string(link.attribute("href").value()).substr(1);
+    const pugi::xml_node heading = page.select_node(("//h2[@id='" + id + "']").c_str()).node();
+    CHECK(text_in(heading) == text_in(link));
+  }
+  CHECK(all_of(parsed(write_html(analysed("C4:1").report())), "//nav").empty());
+}
+
+TEST_CASE("systems break at bars, and long bars at beats") {
+  const pugi::xml_document page = parsed(write_html(analysed(long_passage(3)).report()));
+  std::vector<std::string> captions;
+  for (const pugi::xml_node& system : all_of(page, "//div[@class='system']")) {
+    for (const pugi::xml_node& caption : all_of(system, ".//caption")) {
+      captions.push_back(text_in(caption));
+    }
+    captions.emplace_back("/");
+  }
+  CHECK(captions == std::vector<std::string>{"bar 1", "(bar 1)", "bar 2", "(bar 2)", "/", "bar 3",
+                                             "(bar 3)", "/"});
+}
+
+TEST_CASE("some bars of an analysis make a page of these bars") {
+  const Analysed music = analysed(long_passage(4));
+  const Analysis bars = only_bars(music.analysis, music.score, {2, 3});
+  const std::string page = write_html({"test.passage", music.score, bars});
+  CHECK(has(page, ">bar 2<"));
+  CHECK(has(page, ">bar 3<"));
+  CHECK_FALSE(has(page, ">bar 1<"));
+  CHECK_FALSE(has(page, ">bar 4<"));
+}
+
+TEST_CASE("hands of unknown note values stand one after the other, and the page says so") {
+  const std::string page = write_html(analysed("RH: C5:1 D:2\nLH: C4:1 B3:2").report());
+  CHECK(has(page, "Not all note values are known, so the hands stand one after the other"));
+  CHECK(has(page, "<h2>Left hand</h2>"));
+}
+
+TEST_CASE("pages grow in proportion to their notes") {
+  const auto sizes = [](std::size_t bars) {
+    const Analysed music = analysed(long_passage(bars));
+    return std::array{write_html(music.report()).size(), write_svg(music.report()).size(),
+                      write_markdown(music.report(), {}).size()};
+  };
+  const auto once = sizes(100);
+  const auto twice = sizes(200);
+  constexpr std::array<std::size_t, 3> kMostBytesANote{1600, 800, 100};
+  for (std::size_t i = 0; i < once.size(); ++i) {
+    CAPTURE(i);
+    const std::size_t added = twice[i] - once[i];
+    CHECK(added <= once[i] * 11 / 10);
+    CHECK(added / 800 <= kMostBytesANote[i]);
+  }
+}
+
+TEST_CASE("an index links to every page") {
+  const std::vector<PageLink> links{{"01-a.html", "A & <B>"}, {"02-c.html", "C|D"}};
+  const pugi::xml_document page = parsed(write_html_index(links, IndexOf::pages));
+  CHECK(all_of(page, "//main//a").size() == 2);
+  CHECK(text_in(all_of(page, "//main//a").front()) == "A & <B>");
+  CHECK(all_of(page, "//img").empty());
+  CHECK(all_of(parsed(write_html_index(links, IndexOf::pictures)), "//img[@alt]").size() == 2);
+  CHECK(has(write_markdown_index(links), "1. [A \\& \\<B\\>](01-a.html)\n2. [C\\|D](02-c.html)\n"));
+}
+
+TEST_CASE("study notes hold the rows, totals, watch list and caution as Markdown") {
+  const Analysed music = analysed("passage: Lantern Street\n1/4 C4:1 D:2 E:3 F:1 | G4:1+B4:3 A");
+  CHECK(has(write_markdown(music.report(), {}),
+            "# Lantern Street\n\nright hand\n\n"
+            "| bar | 1 | | | | 2 | |\n"
+            "|---|:-:|:-:|:-:|:-:|:-:|:-:|\n"
+            "| note | C4 | D4 | E4 | F4 | G4+B4 | A4 |\n"
+            "| finger | 1 | 2 | 3 | 1 | 1+3 | ? |\n"));
+  CHECK(has(write_markdown(music.report(), {}), "\n- `missing-finger`: Our convention.\n"));
+  CHECK_FALSE(has(write_markdown(music.report(), {}), "note for note"));
+  CHECK(
+      has(write_markdown(music.report(), {.cues = true}), "- **C4:1** swing right, play left.\n"));
+  CHECK(has(write_markdown(music.report(), {.detail = true}), "- **C4:1** First of its gesture"));
+}
+
+TEST_CASE("hostile titles add no line to study notes") {
+  const auto lines = [](const std::string& title) {
+    const std::string text = write_markdown(with_title(title).report(), {});
+    return std::count(text.begin(), text.end(), '\n');
+  };
+  for (const std::string& title : kHostileTitles) {
+    CAPTURE(title);
+    CHECK(lines(title) == lines("plain"));
+  }
+}
