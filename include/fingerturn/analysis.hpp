@@ -168,11 +168,11 @@ struct PassageAnalysis {
   std::optional<double> full_swing_tempo;     ///< of the hand for which it is slower
   std::optional<int> reach_semitones;         ///< the reach that the watch list was fitted to
   std::optional<double> quarters_per_minute;  ///< the tempo taken instead of the written ones
+  std::optional<BarRange> bars;               ///< where only these bars were asked for
 };
 
 struct Analysis {
   std::vector<PassageAnalysis> passages;  ///< one for each passage of the score
-  std::optional<BarRange> bars;           ///< where only these bars were asked for
 };
 
 /// What may be said beside the score.
@@ -185,10 +185,6 @@ struct AnalyseOptions {
 
 /// Applies all rules. Any score is taken: what the rules cannot decide is undetermined.
 Analysis analyse(const Score& score, const AnalyseOptions& options = {}) noexcept;
-
-/// The analysis with only the events of these bars, totals counted anew. What the bars before
-/// them prepare stays as it was.
-Analysis only_bars(Analysis analysis, const Score& score, BarRange bars);
 
 /// Where the forearm goes when it turns to this side of this hand.
 Direction direction_of(Hand hand, Side side) noexcept;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/fraction.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/score.hpp"
@@ -10,29 +10,27 @@
 #include <optional>
 #include <span>
 #include <string>
-#include <string_view>
 #include <vector>
 
 /// Fingerings of the same notes side by side: what each comes to, and where they differ.
 ///
-///     const std::vector<Fingering> fingerings{{"printed", one.passages[0], first.passages[0]},
-///                                             {"mine", other.passages[0], second.passages[0]}};
+///     const AnalysedScore printed("printed", one.score);
+///     const AnalysedScore mine("mine", other.score);
+///     const std::vector<NamedPassage> fingerings{{"printed", printed[0]}, {"mine", mine[0]}};
 ///     if (const auto differ = notes_differ(fingerings)) fail(render(fingerings, *differ));
-///     const Comparison comparison = compare(fingerings);
-///     const std::vector<ComparisonReport> reports{{"etude", fingerings, comparison}};
-///     std::cout << write_comparison_text(reports, {});
+///     const std::vector<Comparison> comparisons{compare("etude", fingerings)};
+///     std::cout << write_comparison_text(comparisons, {});
 namespace fingerturn {
 
-/// One fingering: a passage and its analysis, which must outlive it, under a name.
-struct Fingering {
+/// A passage under the name of its fingering. What it views must outlive it.
+struct NamedPassage {
   std::string name;
-  const Passage& passage;
-  const PassageAnalysis& analysis;
+  AnalysedPassage passage;
 };
 
-/// The first place at which a fingering is not one of the same notes as the first fingering.
+/// The first place at which a passage is not one of the same notes as the first.
 struct NotesDiffer {
-  std::size_t other = 0;  ///< the place of the fingering that differs from the first
+  std::size_t other = 0;  ///< the place of the passage that differs from the first
   Hand hand = Hand::right;
   /// The events that should be the same, by their places in Line::events; none where the hand
   /// plays nothing more.
@@ -40,17 +38,17 @@ struct NotesDiffer {
   std::optional<std::size_t> in_other;
 };
 
-/// Whether all are fingerings of the same notes: in each hand the same keys, struck in the same
-/// order and, where both are known, at the same onsets. None where they are, or there is one only.
-/// A note that is held over into some bars is not struck in them, but is in an excerpt of them.
-std::optional<NotesDiffer> notes_differ(std::span<const Fingering> fingerings) noexcept;
+/// Whether all have the same notes: in each hand the same keys, struck in the same order and, where
+/// both are known, at the same onsets. None where they have, or there is one only. A note that is
+/// held over into some bars is not struck in them, but is in an excerpt of them.
+std::optional<NotesDiffer> notes_differ(std::span<const NamedPassage> passages) noexcept;
 
 /// "bar 2, right hand: E5 in printed, F5 in mine"; for what `notes_differ` found in the same
-/// fingerings.
-std::string render(std::span<const Fingering> fingerings, const NotesDiffer& differ);
+/// passages.
+std::string render(std::span<const NamedPassage> passages, const NotesDiffer& differ);
 
 /// What one fingering of one hand comes to.
-struct FingeringResult {
+struct HandResult {
   Totals totals;
   std::optional<double> difficulty;  ///< as in its analysis (`with_difficulties`)
   std::size_t info = 0;              ///< findings of the watch list by their levels
@@ -61,45 +59,64 @@ struct FingeringResult {
 /// An event that is not played alike in all fingerings: by other fingers, as another kind, toward
 /// another side, or with another crossing.
 struct DifferingEvent {
-  std::size_t number = 0;             ///< its place among the events that are compared, from 0
-  std::int32_t bar = 0;               ///< of the first fingering
-  std::optional<Fraction> beat;       ///< the same; from 1, none where not known
-  std::vector<EventAnalysis> played;  ///< one for each fingering
+  std::size_t number = 0;        ///< among the events that are struck, from 0
+  std::int32_t bar = 0;          ///< in the first fingering
+  std::optional<Fraction> beat;  ///< the same; from 1, none where not known
 };
 
 struct HandComparison {
   Hand hand = Hand::right;
-  std::vector<std::int32_t> bars;        ///< the bar of each event that is compared
-  std::vector<FingeringResult> results;  ///< one for each fingering
+  std::vector<AnalysedLine> lines;  ///< one for each fingering
+  std::vector<std::int32_t> bars;   ///< the bar of each event that is compared
+  std::vector<HandResult> results;  ///< one for each fingering
   std::vector<DifferingEvent> differing;
 };
 
-/// The hands that play, the right hand first.
+/// Fingerings of the same notes, of which there is one or more, and what comes of comparing them.
 struct Comparison {
-  std::vector<HandComparison> hands;
+  std::string title;
+  std::vector<NamedPassage> fingerings;
+  std::vector<HandComparison> hands;  ///< those that play, the right hand first
 
   /// Whether nothing differs.
   [[nodiscard]] bool all_alike() const noexcept;
 };
 
 /// Compares fingerings of the same notes; where notes differ (`notes_differ`), up to there.
-Comparison compare(std::span<const Fingering> fingerings) noexcept;
+Comparison compare(std::string title, std::vector<NamedPassage> fingerings) noexcept;
 
-/// What a report on a comparison is made from, all of which must outlive it. There is one fingering
-/// or more.
-struct ComparisonReport {
-  std::string_view title;
-  std::span<const Fingering> fingerings;
-  const Comparison& comparison;
-  std::optional<BarRange> bars = std::nullopt;  ///< where only these were asked for
+/// Why scores cannot be compared.
+struct PairingProblem {
+  enum class Kind : std::uint8_t {
+    no_passage,     ///< `score` holds none
+    one_passage,    ///< there is but one score, with one passage
+    counts_differ,  ///< the first and `score` hold several passages, but not as many
+    notes_differ    ///< as `words` say
+  };
+  Kind kind = Kind::no_passage;
+  std::size_t score = 0;  ///< its place among the scores
+  std::string words;
 };
 
-/// A report to read: for each passage a table with a column for each fingering, and the places
+/// What was compared with what, or why nothing was.
+struct PairedScores {
+  std::vector<Comparison> comparisons;
+  std::optional<PairingProblem> problem;
+};
+
+/// Pairs the passages of scores and compares them: those of one score with each other, those of
+/// several passage by passage or, where one of them holds only one, all in one comparison. Beside
+/// them stands a suggestion where there is one, a single score then being named by what is given
+/// in it. The scores, of which there is one or more, and the suggestion must outlive the result.
+PairedScores compare_scores(std::span<const AnalysedScore> scores,
+                            const AnalysedScore* suggestion) noexcept;
+
+/// A report to read: for each comparison a table with a column for each fingering, and the places
 /// where they differ.
-std::string write_comparison_text(std::span<const ComparisonReport> reports,
+std::string write_comparison_text(std::span<const Comparison> comparisons,
                                   const TextStyle& style) noexcept;
 /// One JSON document, described by docs/comparison.schema.json.
-std::string write_comparison_json(std::span<const ComparisonReport> reports) noexcept;
+std::string write_comparison_json(std::span<const Comparison> comparisons) noexcept;
 
 /// What stands for the fingering of this number, from 0: "A" to "Z", then "AA".
 std::string fingering_label(std::size_t number);

@@ -17,9 +17,8 @@ namespace fingerturn {
 
 /// A note that turns in the excerpt otherwise than in the score.
 struct ChangedTurn {
-  std::size_t line = 0;            ///< the place of its line in the passage of the excerpt
+  Hand hand = Hand::right;
   EventAnalysis here;              ///< in the excerpt
-  std::size_t line_in_score = 0;   ///< the place of its line in the passage of the score
   std::size_t event_in_score = 0;  ///< its place in Line::events there
   /// In the score; none where it is only held there.
   std::optional<EventAnalysis> in_score;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/score.hpp"
 
 #include <cstddef>
@@ -54,6 +54,13 @@ Score without_fingers(Score score) noexcept;
 /// The score with its easiest fingering.
 Score with_suggestions(Score score, const FingeringOptions& options = {}) noexcept;
 
+/// The score with its missing fingers, and a remark in each passage on how hard the model finds
+/// it. Where more than one fingering is asked for, a passage stands there once for each, the
+/// easiest first; a hand that has no further one keeps its last. Where only some bars are to be
+/// shown the rest keeps its easiest fingering, so that they are what differs.
+Score with_fingerings(const Score& score, const FingeringOptions& options,
+                      const std::optional<BarRange>& bars = std::nullopt) noexcept;
+
 /// How difficult the model finds a line with all its fingers, as `suggest` counts it; none where
 /// the finger of a struck note is missing.
 ///
@@ -61,9 +68,9 @@ Score with_suggestions(Score score, const FingeringOptions& options = {}) noexce
 std::optional<double> difficulty_of(const Line& line,
                                     std::optional<int> reach_semitones = std::nullopt) noexcept;
 
-/// The analysis with the difficulty of each hand, for the reach that the analysis was made for.
-/// Where the analysis is of some bars, it is that of these bars by themselves.
-Analysis with_difficulties(Analysis analysis, const Score& score) noexcept;
+/// With the difficulty of each hand, for the reach that the analysis was made for. Where the
+/// analysis is of some bars, it is that of these bars by themselves.
+AnalysedScore with_difficulties(AnalysedScore analysed) noexcept;
 
 /// A part of the difficulty: its name, what it counts, where that comes from, and how much one of
 /// it weighs.

@@ -6,9 +6,10 @@
 ///     Source source("warmup.passage", "C4:1 D:2 E:3 F:1");
 ///     ReadResult read = read_notation(source);
 ///     if (!read.ok()) return fail(render(source, read.diagnostics));
-///     Analysis analysis = analyse(read.score);
-///     print(write_text({source.name(), read.score, analysis}, {}));
+///     const AnalysedScore analysed(source.name(), read.score);
+///     print(write_text(analysed, {}));
 
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/check.hpp"
 #include "fingerturn/compare.hpp"

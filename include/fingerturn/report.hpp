@@ -1,6 +1,6 @@
 #pragma once
 
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
 
@@ -13,16 +13,9 @@
 /// the same input gives the same bytes. All text is UTF-8 and, but for MusicXML, ends with a line
 /// feed.
 ///
-///     Report report{"warmup.passage", score, analysis};
-///     std::cout << write_text(report, TextStyle{.columns = 60});
+///     const AnalysedScore analysed("warmup.passage", read.score);
+///     std::cout << write_text(analysed, TextStyle{.columns = 60});
 namespace fingerturn {
-
-/// A score, its analysis and the name it came under. The score and the analysis must outlive it.
-struct Report {
-  std::string_view source_name;
-  const Score& score;
-  const Analysis& analysis;
-};
 
 /// How the text report looks.
 struct TextStyle {
@@ -51,15 +44,15 @@ struct PageStyle {
 std::string_view caution() noexcept;
 
 /// The report for the music stand.
-std::string write_text(const Report& report, const TextStyle& style) noexcept;
+std::string write_text(const AnalysedScore& analysed, const TextStyle& style) noexcept;
 /// A page to hand out: HTML with all that it needs in it, without scripts, for screens of any width
 /// and for print. Several passages get a contents list.
-std::string write_html(const Report& report, const PageStyle& style = {}) noexcept;
+std::string write_html(const AnalysedScore& analysed, const PageStyle& style = {}) noexcept;
 /// The picture of the forearm's swing through time, with the hand's way along the keyboard and its
 /// depth: SVG 1.1, without scripts, with text as text.
-std::string write_svg(const Report& report) noexcept;
+std::string write_svg(const AnalysedScore& analysed) noexcept;
 /// Notes to keep in Markdown (CommonMark with tables): a table for each line of bars.
-std::string write_markdown(const Report& report, const MarkdownStyle& style) noexcept;
+std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style) noexcept;
 
 /// A page of a folder: the name of its file and what it is about.
 struct PageLink {
@@ -73,9 +66,9 @@ std::string write_html_index(std::span<const PageLink> links, IndexOf what) noex
 std::string write_markdown_index(std::span<const PageLink> links) noexcept;
 
 /// One JSON document, described by docs/analysis.schema.json.
-std::string write_json(const Report& report) noexcept;
+std::string write_json(const AnalysedScore& analysed) noexcept;
 /// A JSON document of one line for each passage, of the same form.
-std::string write_jsonl(const Report& report) noexcept;
+std::string write_jsonl(const AnalysedScore& analysed) noexcept;
 /// The passage notation: reading it back gives an equal score.
 std::string write_passage(const Score& score) noexcept;
 
@@ -88,7 +81,7 @@ struct MusicXmlStyle {
 /// the spans of its notes lead. Every byte of it stays but the marks of an earlier run, so that
 /// writing twice is writing once; a note whose span fits no `<note>` gets no sign. The text ends
 /// as the original does.
-std::string write_musicxml(const Source& original, const Report& report,
+std::string write_musicxml(const Source& original, const AnalysedScore& analysed,
                            const MusicXmlStyle& style) noexcept;
 /// The text without the marks that write_musicxml made: what it made them from, byte for byte.
 std::string without_own_marks(std::string_view musicxml) noexcept;

@@ -179,9 +179,11 @@ std::vector<std::int32_t> bars_of(const Passage& passage);
 
 /// The score with only the line of one hand in each passage.
 Score only_hand(Score score, Hand hand);
-/// The score with only the events of these bars, its onsets counted from the first of them. A tied
-/// continuation whose beginning is left out becomes a note to strike, with the finger that was on
-/// its key; a tie that leads to nothing is dropped.
+/// The passage with only the events of these bars, its onsets counted from the first of them. A
+/// tied continuation whose beginning is left out becomes a note to strike, with the finger that was
+/// on its key; a tie that leads to nothing is dropped.
+Passage only_bars(Passage passage, BarRange bars);
+/// The same of every passage.
 Score only_bars(Score score, BarRange bars);
 
 std::string to_string(Hand hand);

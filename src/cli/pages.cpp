@@ -3,7 +3,7 @@
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
 #include "cli/score_input.hpp"
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "text/lower_case.hpp"
 
 #include <algorithm>
@@ -137,9 +137,8 @@ bool write_file(Output& output, std::string_view text) {
   return output.finish();
 }
 
-std::string text_of(const std::string& name, const Score& score, const AnnotateOptions& options) {
-  const Analysis analysis = analysis_of(name, score, options);
-  return page_text({name, score, analysis}, options);
+std::string text_of(const std::string& name, Score score, const AnnotateOptions& options) {
+  return page_text(analysed_and_said(name, std::move(score), options), options);
 }
 
 ExitStatus write_folder(Collection all, const AnnotateOptions& options) {
@@ -155,7 +154,7 @@ ExitStatus write_folder(Collection all, const AnnotateOptions& options) {
   for (std::size_t i = 0; i < links.size(); ++i) {
     Score score;
     score.passages.push_back(std::move(all.score.passages[i]));
-    if (!write_file(*outputs[i], text_of(all.name, score, options))) {
+    if (!write_file(*outputs[i], text_of(all.name, std::move(score), options))) {
       return ExitStatus::wrong_usage;
     }
   }
@@ -171,12 +170,12 @@ bool goes_on_pages(Format format) noexcept {
   return format == Format::html || format == Format::svg || format == Format::markdown;
 }
 
-std::string page_text(const Report& report, const AnnotateOptions& options) {
+std::string page_text(const AnalysedScore& analysed, const AnnotateOptions& options) {
   switch (options.format) {
     case Format::svg:
-      return write_svg(report);
+      return write_svg(analysed);
     case Format::markdown:
-      return write_markdown(report, {.detail = options.detail, .cues = options.cues});
+      return write_markdown(analysed, {.detail = options.detail, .cues = options.cues});
     case Format::html:
     case Format::text:
     case Format::json:
@@ -185,7 +184,7 @@ std::string page_text(const Report& report, const AnnotateOptions& options) {
     case Format::passage:
       break;
   }
-  return write_html(report, {.unfolded = options.detail || options.cues});
+  return write_html(analysed, {.unfolded = options.detail || options.cues});
 }
 
 ExitStatus write_pages(const AnnotateOptions& options) {
@@ -195,7 +194,7 @@ ExitStatus write_pages(const AnnotateOptions& options) {
   Collection all = collect(options);
   if (!all.any_read) return all.status;
   if (folder) return write_folder(std::move(all), options);
-  output.write(text_of(all.name, all.score, options));
+  output.write(text_of(all.name, std::move(all.score), options));
   return output.finish() ? all.status : ExitStatus::wrong_usage;
 }
 

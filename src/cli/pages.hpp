@@ -17,6 +17,6 @@ ExitStatus write_pages(const AnnotateOptions& options);
 bool goes_on_pages(Format format) noexcept;
 
 /// A report as a page of the format that was asked for.
-std::string page_text(const Report& report, const AnnotateOptions& options);
+std::string page_text(const AnalysedScore& analysed, const AnnotateOptions& options);
 
 }  // namespace fingerturn::cli

@@ -1,6 +1,5 @@
 #include "cli/score_input.hpp"
 
-#include "cli/commands/finger.hpp"
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
 #include "fingerturn/fingering.hpp"
@@ -38,11 +37,13 @@ std::optional<Score> chosen_part(Score score, const std::string& name,
   return options.hand ? only_hand(std::move(score), *options.hand) : std::move(score);
 }
 
-bool has_event(const Analysis& analysis) {
-  return std::any_of(analysis.passages.begin(), analysis.passages.end(), [](const auto& passage) {
-    return std::any_of(passage.lines.begin(), passage.lines.end(),
-                       [](const LineAnalysis& line) { return !line.events.empty(); });
-  });
+bool has_event(const AnalysedScore& analysed) {
+  for (const AnalysedPassage passage : analysed) {
+    for (const AnalysedLine line : passage) {
+      if (line.size() > 0) return true;
+    }
+  }
+  return false;
 }
 
 constexpr std::size_t kMostNamed = 8;
@@ -114,16 +115,16 @@ void say_nothing_is_played(const std::string& name, const Score& score,
                   options.bars ? bars_there_are(score) : ""));
 }
 
-Analysis analysis_of(const Score& score, const AnnotateOptions& options) {
-  Analysis analysis = analyse(score, options.analysis);
-  return options.bars ? only_bars(std::move(analysis), score, *options.bars) : std::move(analysis);
+AnalysedScore analysed(std::string name, Score score, const AnnotateOptions& options) {
+  AnalysedScore whole(std::move(name), std::move(score), options.analysis);
+  return options.bars ? only_bars(std::move(whole), *options.bars) : whole;
 }
 
-Analysis analysis_of(const std::string& name, const Score& score, const AnnotateOptions& options) {
-  Analysis analysis = analysis_of(score, options);
+AnalysedScore analysed_and_said(std::string name, Score score, const AnnotateOptions& options) {
+  AnalysedScore of = analysed(std::move(name), std::move(score), options);
   const bool is_part = options.bars || options.hand;
-  if (is_part && !has_event(analysis)) say_nothing_is_played(name, score, options);
-  return analysis;
+  if (is_part && !has_event(of)) say_nothing_is_played(of.name(), of.written(), options);
+  return of;
 }
 
 }  // namespace fingerturn::cli

@@ -2,7 +2,7 @@
 
 #include "cli/commands/annotate.hpp"
 #include "cli/exit_status.hpp"
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
 
@@ -26,9 +26,9 @@ ScoreInput read_score(const std::string& path, const AnnotateOptions& options);
 void say_nothing_is_played(const std::string& name, const Score& score,
                            const AnnotateOptions& options);
 
-/// The analysis of a score, or of the bars that were asked for. With a name it says so where they
-/// hold nothing.
-Analysis analysis_of(const Score& score, const AnnotateOptions& options);
-Analysis analysis_of(const std::string& name, const Score& score, const AnnotateOptions& options);
+/// A score with what was found in it, or in the bars that were asked for. `analysed_and_said` says
+/// so where nothing is played there.
+AnalysedScore analysed(std::string name, Score score, const AnnotateOptions& options);
+AnalysedScore analysed_and_said(std::string name, Score score, const AnnotateOptions& options);
 
 }  // namespace fingerturn::cli

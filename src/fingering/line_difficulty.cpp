@@ -7,13 +7,10 @@
 namespace fingerturn {
 namespace {
 
-void add_difficulties(const Score& score, Analysis& analysis) {
-  for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
-    PassageAnalysis& passage = analysis.passages[p];
-    for (LineAnalysis& found : passage.lines) {
-      const Line* line = line_of_hand(score.passages[p], found.hand);
-      if (line != nullptr) found.difficulty = difficulty_of(*line, passage.reach_semitones);
-    }
+void add_difficulties(const Passage& passage, PassageAnalysis& found) {
+  for (LineAnalysis& of_hand : found.lines) {
+    const Line* line = line_of_hand(passage, of_hand.hand);
+    if (line != nullptr) of_hand.difficulty = difficulty_of(*line, found.reach_semitones);
   }
 }
 
@@ -26,13 +23,13 @@ std::optional<double> difficulty_of(const Line& line, std::optional<int> reach_s
   return finger_line(line, kFittedWeights, {reach_semitones, 1}).front().difficulty;
 }
 
-Analysis with_difficulties(Analysis analysis, const Score& score) noexcept {
-  if (analysis.bars) {
-    add_difficulties(only_bars(score, *analysis.bars), analysis);
-  } else {
-    add_difficulties(score, analysis);
+AnalysedScore with_difficulties(AnalysedScore analysed) noexcept {
+  for (std::size_t p = 0; p < analysed.size(); ++p) {
+    PassageAnalysis& found = analysed.analysis_.passages[p];
+    const Passage& passage = analysed.score_.passages[p];
+    add_difficulties(found.bars ? only_bars(passage, *found.bars) : passage, found);
   }
-  return analysis;
+  return analysed;
 }
 
 }  // namespace fingerturn

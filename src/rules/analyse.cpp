@@ -1,9 +1,11 @@
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "rules/line.hpp"
 #include "rules/tempo.hpp"
 #include "rules/together.hpp"
 #include "rules/totals.hpp"
 #include "rules/watch/watch_list.hpp"
+
+#include <utility>
 
 /// The order in which the rules look at a score: each line by itself, and last what both hands come
 /// to together.
@@ -16,7 +18,18 @@ void sum_up(const Passage& passage, PassageAnalysis& analysis) {
   for (const LineAnalysis& line : analysis.lines) {
     analysis.full_swing_tempo = slower(analysis.full_swing_tempo, line.totals.full_swing_tempo);
   }
-  analysis.together = hands_together(passage, analysis);
+  analysis.together = hands_together({passage, analysis});
+}
+
+/// What was found in a line, in these bars only.
+void keep_bars(BarRange bars, const Line& written, LineAnalysis& line) {
+  const auto is_outside = [&](const auto& found) {
+    return !bars.contains(written.events[found.event].bar);
+  };
+  std::erase_if(line.events, is_outside);
+  std::erase_if(line.watch, is_outside);
+  renew_rows(written, line.events, line.watch);
+  line.totals = totals_of(written, line.events);
 }
 
 }  // namespace
@@ -37,24 +50,27 @@ Analysis analyse(const Score& score, const AnalyseOptions& options) noexcept {
   return analysis;
 }
 
-Analysis only_bars(Analysis analysis, const Score& score, BarRange bars) {
-  analysis.bars = bars;
-  for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
-    const Passage& passage = score.passages[p];
-    for (std::size_t l = 0; l < analysis.passages[p].lines.size(); ++l) {
-      LineAnalysis& line = analysis.passages[p].lines[l];
-      const Line& written = passage.lines[l];
-      const auto is_outside = [&](const auto& found) {
-        return !bars.contains(written.events[found.event].bar);
-      };
-      std::erase_if(line.events, is_outside);
-      std::erase_if(line.watch, is_outside);
-      renew_rows(written, line.events, line.watch);
-      line.totals = totals_of(written, line.events);
-    }
-    sum_up(passage, analysis.passages[p]);
+AnalysedScore::AnalysedScore(std::string name, Score score, const AnalyseOptions& options)
+    : name_(std::move(name)), score_(std::move(score)), analysis_(analyse(score_, options)) {}
+
+std::optional<AnalysedLine> AnalysedPassage::of_hand(Hand hand) const noexcept {
+  for (const AnalysedLine line : *this) {
+    if (line.hand() == hand) return line;
   }
-  return analysis;
+  return std::nullopt;
+}
+
+AnalysedScore only_bars(AnalysedScore analysed, BarRange bars) {
+  for (std::size_t p = 0; p < analysed.size(); ++p) {
+    const Passage& passage = analysed.score_.passages[p];
+    PassageAnalysis& found = analysed.analysis_.passages[p];
+    for (std::size_t l = 0; l < passage.lines.size(); ++l) {
+      keep_bars(bars, passage.lines[l], found.lines[l]);
+    }
+    found.bars = bars;
+    sum_up(passage, found);
+  }
+  return analysed;
 }
 
 }  // namespace fingerturn

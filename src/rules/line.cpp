@@ -1,11 +1,11 @@
 #include "rules/line.hpp"
 
-#include "rules/turn/gesture.hpp"
 #include "rules/arm/arc.hpp"
 #include "rules/arm/carry.hpp"
 #include "rules/arm/depth.hpp"
 #include "rules/tempo.hpp"
 #include "rules/totals.hpp"
+#include "rules/turn/gesture.hpp"
 #include "rules/turn/kind.hpp"
 #include "rules/turn/verdict.hpp"
 #include "rules/watch/watch_list.hpp"

@@ -1,5 +1,4 @@
 #include "fingerturn/rule.hpp"
-#include "rules/turn/gesture.hpp"
 #include "hand/keyboard.hpp"
 #include "hand/spans.hpp"
 #include "rules/arm/arc.hpp"
@@ -9,6 +8,7 @@
 #include "rules/together.hpp"
 #include "rules/turn/crossing.hpp"
 #include "rules/turn/first_note.hpp"
+#include "rules/turn/gesture.hpp"
 #include "rules/turn/kind.hpp"
 #include "rules/turn/level.hpp"
 #include "rules/turn/missing_finger.hpp"

@@ -8,12 +8,11 @@ namespace fingerturn {
 namespace {
 
 /// The events of a line that take time and whose onset is known.
-std::vector<const EventAnalysis*> timed_events(const Line& line, const LineAnalysis& analysis) {
-  std::vector<const EventAnalysis*> timed;
-  timed.reserve(analysis.events.size());
-  for (const EventAnalysis& entry : analysis.events) {
-    const Event& event = line.events[entry.event];
-    if (event.onset && !event.grace) timed.push_back(&entry);
+std::vector<AnalysedEvent> timed_events(const AnalysedLine& line) {
+  std::vector<AnalysedEvent> timed;
+  timed.reserve(line.size());
+  for (const AnalysedEvent event : line) {
+    if (event.written.onset && !event.written.grace) timed.push_back(event);
   }
   return timed;
 }
@@ -37,20 +36,18 @@ void compare(const EventAnalysis& right, const EventAnalysis& left, Together& to
 
 }  // namespace
 
-std::optional<Together> hands_together(const Passage& passage, const PassageAnalysis& analysis) {
-  if (passage.lines.size() != 2 || passage.lines[0].hand == passage.lines[1].hand) {
-    return std::nullopt;
-  }
-  const std::size_t right = passage.lines[0].hand == Hand::right ? 0 : 1;
-  const std::size_t left = 1 - right;
-  const auto of_right = timed_events(passage.lines[right], analysis.lines[right]);
-  const auto of_left = timed_events(passage.lines[left], analysis.lines[left]);
+std::optional<Together> hands_together(const AnalysedPassage& passage) {
+  const std::optional<AnalysedLine> right = passage.of_hand(Hand::right);
+  const std::optional<AnalysedLine> left = passage.of_hand(Hand::left);
+  if (!right || !left) return std::nullopt;
+  const std::vector<AnalysedEvent> of_right = timed_events(*right);
+  const std::vector<AnalysedEvent> of_left = timed_events(*left);
   if (of_right.empty() || of_left.empty()) return std::nullopt;
   Together together;
   for (std::size_t r = 0, l = 0; r < of_right.size() && l < of_left.size();) {
-    const Fraction onset = *passage.lines[right].events[of_right[r]->event].onset;
-    const Fraction other = *passage.lines[left].events[of_left[l]->event].onset;
-    if (onset == other) compare(*of_right[r], *of_left[l], together);
+    const Fraction onset = *of_right[r].written.onset;
+    const Fraction other = *of_left[l].written.onset;
+    if (onset == other) compare(of_right[r].found, of_left[l].found, together);
     const bool next_right = onset <= other;
     if (other <= onset) ++l;
     if (next_right) ++r;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/rule.hpp"
 
 #include <optional>
@@ -17,6 +17,6 @@ inline constexpr Rule kTogetherRule{
     "source."};
 
 /// Rule 4.5: how the hands go together; none where not both play or no onsets are known.
-std::optional<Together> hands_together(const Passage& passage, const PassageAnalysis& analysis);
+std::optional<Together> hands_together(const AnalysedPassage& passage);
 
 }  // namespace fingerturn

@@ -42,22 +42,25 @@ Score only_hand(Score score, Hand hand) {
   return score;
 }
 
-Score only_bars(Score score, BarRange bars) {
-  for (Passage& passage : score.passages) {
-    std::vector<Line> lines;
-    for (Line& line : passage.lines) {
-      finger_ties_into(line, bars);
-      Line cut = cut_line(std::move(line), bars);
-      drop_ties_to_nothing(cut);
-      resolve_ties(cut);
-      if (!cut.events.empty()) lines.push_back(std::move(cut));
-    }
-    passage.lines = std::move(lines);
-    cut_changes(passage.meters, bars.first);
-    cut_changes(passage.tempos, bars.first);
-    settle_changes(passage);
-    set_onsets(passage);
+Passage only_bars(Passage passage, BarRange bars) {
+  std::vector<Line> lines;
+  for (Line& line : passage.lines) {
+    finger_ties_into(line, bars);
+    Line cut = cut_line(std::move(line), bars);
+    drop_ties_to_nothing(cut);
+    resolve_ties(cut);
+    if (!cut.events.empty()) lines.push_back(std::move(cut));
   }
+  passage.lines = std::move(lines);
+  cut_changes(passage.meters, bars.first);
+  cut_changes(passage.tempos, bars.first);
+  settle_changes(passage);
+  set_onsets(passage);
+  return passage;
+}
+
+Score only_bars(Score score, BarRange bars) {
+  for (Passage& passage : score.passages) passage = only_bars(std::move(passage), bars);
   return score;
 }
 

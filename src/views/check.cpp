@@ -1,8 +1,8 @@
 #include "fingerturn/check.hpp"
 
-#include "views/level_count.hpp"
 #include "score/timeline.hpp"
 #include "text/utf8.hpp"
+#include "views/level_count.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -1,39 +1,19 @@
 #include "fingerturn/compare.hpp"
 
-#include "views/level_count.hpp"
 #include "score/timeline.hpp"
+#include "views/level_count.hpp"
 
 #include <algorithm>
 #include <array>
-#include <limits>
+#include <utility>
 
 namespace fingerturn {
 namespace {
 
 constexpr std::array kHands{Hand::right, Hand::left};
 
-/// A line with its analysis; null where the hand plays nothing.
-struct Played {
-  const Line* line = nullptr;
-  const LineAnalysis* analysis = nullptr;
-
-  [[nodiscard]] std::size_t count() const {
-    return analysis == nullptr ? 0 : analysis->events.size();
-  }
-  [[nodiscard]] const EventAnalysis& entry(std::size_t number) const {
-    return analysis->events[number];
-  }
-  [[nodiscard]] const Event& event(std::size_t number) const {
-    return line->events[entry(number).event];
-  }
-};
-
-Played played_by(const Fingering& fingering, Hand hand) {
-  const Line* line = line_of_hand(fingering.passage, hand);
-  if (line == nullptr) return {};
-  const auto at = static_cast<std::size_t>(line - fingering.passage.lines.data());
-  return {line, &fingering.analysis.lines[at]};
-}
+/// The struck events of a hand; none where it has no line.
+std::size_t count_in(const std::optional<AnalysedLine>& line) { return line ? line->size() : 0; }
 
 std::vector<int> struck_keys(const Event& event) {
   std::vector<int> keys;
@@ -47,11 +27,10 @@ std::vector<int> struck_keys(const Event& event) {
 /// be compared with the same bars typed by themselves.
 class Clock {
  public:
-  explicit Clock(const Fingering& fingering) {
-    for (const Hand hand : kHands) {
-      const Played played = played_by(fingering, hand);
-      if (played.count() == 0) continue;
-      const std::optional<Fraction>& onset = played.event(0).onset;
+  explicit Clock(const AnalysedPassage& passage) {
+    for (const AnalysedLine line : passage) {
+      if (line.size() == 0) continue;
+      const std::optional<Fraction>& onset = line[0].written.onset;
       if (onset && (!start_ || *onset < *start_)) start_ = onset;
     }
   }
@@ -66,109 +45,108 @@ class Clock {
 };
 
 /// The first event that is not the same in both; none where all are.
-std::optional<std::size_t> first_difference(const Played& one, const Clock& first,
-                                            const Played& other, const Clock& second) {
-  const std::size_t shared = std::min(one.count(), other.count());
+std::optional<std::size_t> first_difference(const std::optional<AnalysedLine>& one,
+                                            const Clock& first,
+                                            const std::optional<AnalysedLine>& other,
+                                            const Clock& second) {
+  const std::size_t shared = std::min(count_in(one), count_in(other));
   for (std::size_t number = 0; number < shared; ++number) {
-    const Event& left = one.event(number);
-    const Event& right = other.event(number);
+    const Event& left = (*one)[number].written;
+    const Event& right = (*other)[number].written;
     const auto time = first.time_of(left);
     const auto other_time = second.time_of(right);
     const bool together = !time || !other_time || time == other_time;
     if (!together || struck_keys(left) != struck_keys(right)) return number;
   }
-  if (one.count() == other.count()) return std::nullopt;
+  if (count_in(one) == count_in(other)) return std::nullopt;
   return shared;
 }
 
-std::optional<std::size_t> place_of(const Played& played, std::size_t number) {
-  if (number >= played.count()) return std::nullopt;
-  return played.entry(number).event;
+std::optional<std::size_t> place_of(const std::optional<AnalysedLine>& line, std::size_t number) {
+  if (number >= count_in(line)) return std::nullopt;
+  return (*line)[number].found.event;
 }
 
 /// The fingers on every key that is struck.
-std::vector<std::vector<Finger>> fingers_of(const Played& played, std::size_t number) {
+std::vector<std::vector<Finger>> fingers_of(const AnalysedLine& line, std::size_t number) {
+  const auto [written, found] = line[number];
   std::vector<std::vector<Finger>> fingers;
-  for (const Note& note : played.event(number).notes) {
-    if (note.held) continue;
-    fingers.push_back(fingers_on_key(*played.line, played.entry(number).event, note));
+  for (const Note& note : written.notes) {
+    if (!note.held) fingers.push_back(fingers_on_key(line.written(), found.event, note));
   }
   return fingers;
 }
 
-bool played_alike(const Played& one, const Played& other, std::size_t number) {
-  const EventAnalysis& left = one.entry(number);
-  const EventAnalysis& right = other.entry(number);
+bool played_alike(const AnalysedLine& one, const AnalysedLine& other, std::size_t number) {
+  const EventAnalysis& left = one[number].found;
+  const EventAnalysis& right = other[number].found;
   return left.rotation == right.rotation && left.side == right.side &&
          left.crossing == right.crossing && fingers_of(one, number) == fingers_of(other, number);
 }
 
-FingeringResult result_of(const Played& played) {
-  FingeringResult result;
-  if (played.analysis == nullptr) return result;
-  result.totals = played.analysis->totals;
-  result.difficulty = played.analysis->difficulty;
-  for (const Finding& finding : played.analysis->watch) ++count_of(result, finding.level);
+HandResult result_of(const AnalysedLine& line) {
+  HandResult result;
+  result.totals = line.found().totals;
+  result.difficulty = line.found().difficulty;
+  for (const Finding& finding : line.found().watch) ++count_of(result, finding.level);
   return result;
 }
 
-class HandComparer {
- public:
-  HandComparer(std::span<const Fingering> fingerings, Hand hand) : passage_(fingerings[0].passage) {
-    comparison_.hand = hand;
-    for (const Fingering& fingering : fingerings) played_.push_back(played_by(fingering, hand));
-  }
+bool all_play_alike(const std::vector<AnalysedLine>& lines, std::size_t number) {
+  return std::all_of(lines.begin() + 1, lines.end(), [&](const AnalysedLine& other) {
+    return played_alike(lines.front(), other, number);
+  });
+}
 
-  HandComparison compare() {
-    if (played_[0].line != nullptr) beginnings_ = bar_beginnings(*played_[0].line);
-    for (const Played& played : played_) comparison_.results.push_back(result_of(played));
-    const std::size_t count = fewest_events();
-    for (std::size_t number = 0; number < count; ++number) {
-      comparison_.bars.push_back(played_[0].event(number).bar);
-      if (!alike(number)) add(number);
-    }
-    return std::move(comparison_);
-  }
+std::size_t fewest_events(const std::vector<AnalysedLine>& lines) {
+  std::size_t fewest = lines.front().size();
+  for (const AnalysedLine& line : lines) fewest = std::min(fewest, line.size());
+  return fewest;
+}
 
- private:
-  [[nodiscard]] std::size_t fewest_events() const {
-    std::size_t fewest = std::numeric_limits<std::size_t>::max();
-    for (const Played& played : played_) fewest = std::min(fewest, played.count());
-    return fewest;
+/// The lines of a hand in all fingerings; none where one of them plays nothing.
+std::vector<AnalysedLine> lines_of(std::span<const NamedPassage> fingerings, Hand hand) {
+  std::vector<AnalysedLine> lines;
+  for (const NamedPassage& fingering : fingerings) {
+    const std::optional<AnalysedLine> line = fingering.passage.of_hand(hand);
+    if (count_in(line) == 0) return {};
+    lines.push_back(*line);
   }
+  return lines;
+}
 
-  [[nodiscard]] bool alike(std::size_t number) const {
-    return std::all_of(played_.begin() + 1, played_.end(), [this, number](const Played& other) {
-      return played_alike(played_[0], other, number);
-    });
+HandComparison compare_hand(const Passage& passage, std::vector<AnalysedLine> lines) {
+  HandComparison comparison;
+  const AnalysedLine first = lines.front();
+  comparison.hand = first.hand();
+  for (const AnalysedLine& line : lines) comparison.results.push_back(result_of(line));
+  const std::vector<std::size_t> beginnings = bar_beginnings(first.written());
+  const std::size_t count = fewest_events(lines);
+  for (std::size_t number = 0; number < count; ++number) {
+    const auto [written, found] = first[number];
+    comparison.bars.push_back(written.bar);
+    if (all_play_alike(lines, number)) continue;
+    const auto beat = beat_of(passage, first.written(), found.event, beginnings);
+    comparison.differing.push_back({number, written.bar, beat});
   }
-
-  void add(std::size_t number) {
-    DifferingEvent& event = comparison_.differing.emplace_back();
-    event.number = number;
-    event.bar = played_[0].event(number).bar;
-    event.beat = beat_of(passage_, *played_[0].line, played_[0].entry(number).event, beginnings_);
-    for (const Played& played : played_) event.played.push_back(played.entry(number));
-  }
-
-  const Passage& passage_;
-  std::vector<Played> played_;
-  std::vector<std::size_t> beginnings_;
-  HandComparison comparison_;
-};
+  comparison.lines = std::move(lines);
+  return comparison;
+}
 
 }  // namespace
 
-std::optional<NotesDiffer> notes_differ(std::span<const Fingering> fingerings) noexcept {
-  for (std::size_t other = 1; other < fingerings.size(); ++other) {
-    const Clock first(fingerings[0]);
-    const Clock clock(fingerings[other]);
+std::optional<NotesDiffer> notes_differ(std::span<const NamedPassage> passages) noexcept {
+  for (std::size_t other = 1; other < passages.size(); ++other) {
+    const AnalysedPassage& one = passages[0].passage;
+    const AnalysedPassage& second = passages[other].passage;
+    const Clock first(one);
+    const Clock clock(second);
     for (const Hand hand : kHands) {
-      const Played one = played_by(fingerings[0], hand);
-      const Played second = played_by(fingerings[other], hand);
-      const std::optional<std::size_t> number = first_difference(one, first, second, clock);
+      const auto left = one.of_hand(hand);
+      const auto right = second.of_hand(hand);
+      const std::optional<std::size_t> number = first_difference(left, first, right, clock);
       if (number)
-        return NotesDiffer{other, hand, place_of(one, *number), place_of(second, *number)};
+        return NotesDiffer{other, hand, place_of(left, *number), place_of(right, *number)};
     }
   }
   return std::nullopt;
@@ -179,12 +157,13 @@ bool Comparison::all_alike() const noexcept {
                      [](const HandComparison& hand) { return hand.differing.empty(); });
 }
 
-Comparison compare(std::span<const Fingering> fingerings) noexcept {
-  Comparison comparison;
-  if (fingerings.empty()) return comparison;
+Comparison compare(std::string title, std::vector<NamedPassage> fingerings) noexcept {
+  Comparison comparison{std::move(title), std::move(fingerings), {}};
   for (const Hand hand : kHands) {
-    if (played_by(fingerings[0], hand).count() == 0) continue;
-    comparison.hands.push_back(HandComparer(fingerings, hand).compare());
+    std::vector<AnalysedLine> lines = lines_of(comparison.fingerings, hand);
+    if (lines.empty()) continue;
+    const Passage& passage = comparison.fingerings.front().passage.written();
+    comparison.hands.push_back(compare_hand(passage, std::move(lines)));
   }
   return comparison;
 }

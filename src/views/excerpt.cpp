@@ -1,20 +1,18 @@
 #include "fingerturn/excerpt.hpp"
 
+#include "fingerturn/analysed.hpp"
+
 #include <algorithm>
 #include <utility>
 
 namespace fingerturn {
 namespace {
 
-/// A line of the score with its analysis.
-struct Analysed {
-  const Line& line;
-  const LineAnalysis& analysis;
-};
-
-bool plays(const PassageAnalysis& passage) {
-  return std::any_of(passage.lines.begin(), passage.lines.end(),
-                     [](const LineAnalysis& line) { return !line.events.empty(); });
+bool plays(const Passage& passage) {
+  return std::any_of(passage.lines.begin(), passage.lines.end(), [](const Line& line) {
+    return std::any_of(line.events.begin(), line.events.end(),
+                       [](const Event& event) { return event.struck_count() > 0; });
+  });
 }
 
 std::string title_for(const std::string& title, const Passage& cut) {
@@ -38,66 +36,47 @@ bool same_turn(const EventAnalysis& one, const EventAnalysis& other) {
 }
 
 /// Adds what changes of one line of which `part` is left.
-void add_changed(const Analysed& whole, const Analysed& part, BarRange bars, ChangedTurn changed,
+void add_changed(const AnalysedLine& whole, const AnalysedLine& part, BarRange bars,
                  std::vector<ChangedTurn>& all) {
-  const std::vector<std::size_t> places = places_in(whole.line, bars);
-  const std::vector<EventAnalysis>& entries = whole.analysis.events;
+  const std::vector<std::size_t> places = places_in(whole.written(), bars);
+  const std::vector<EventAnalysis>& entries = whole.found().events;
   auto entry = entries.begin();
-  for (const EventAnalysis& here : part.analysis.events) {
-    changed.here = here;
-    changed.event_in_score = places[here.event];
-    while (entry != entries.end() && entry->event < changed.event_in_score) ++entry;
-    const bool struck = entry != entries.end() && entry->event == changed.event_in_score;
-    const bool same_notes = whole.line.events[changed.event_in_score].struck_count() ==
-                            part.line.events[here.event].struck_count();
+  for (const auto& [event, here] : part) {
+    const std::size_t place = places[here.event];
+    while (entry != entries.end() && entry->event < place) ++entry;
+    const bool struck = entry != entries.end() && entry->event == place;
+    const bool same_notes = whole.written().events[place].struck_count() == event.struck_count();
     if (struck && same_notes && same_turn(*entry, here)) continue;
-    changed.in_score.reset();
-    changed.after.reset();
-    if (struck) changed.in_score = *entry;
-    const bool follows =
-        entry != entries.begin() && struck && (entry - 1)->gesture == entry->gesture;
+    ChangedTurn& changed = all.emplace_back();
+    changed.hand = part.hand();
+    changed.here = here;
+    changed.event_in_score = place;
+    if (!struck) continue;
+    changed.in_score = *entry;
+    const bool follows = entry != entries.begin() && (entry - 1)->gesture == entry->gesture;
     if (follows) changed.after = (entry - 1)->event;
-    all.push_back(changed);
   }
 }
-
-/// A passage with its analysis.
-struct AnalysedPassage {
-  const Passage& passage;
-  const PassageAnalysis& analysis;
-
-  [[nodiscard]] Analysed line(std::size_t at) const {
-    return {passage.lines[at], analysis.lines[at]};
-  }
-};
 
 std::vector<ChangedTurn> changed_turns(const AnalysedPassage& whole, const AnalysedPassage& part,
                                        BarRange bars) {
   std::vector<ChangedTurn> all;
-  for (std::size_t l = 0; l < part.passage.lines.size(); ++l) {
-    ChangedTurn changed;
-    changed.line = l;
-    const Line* line = line_of_hand(whole.passage, part.passage.lines[l].hand);
-    changed.line_in_score = static_cast<std::size_t>(line - whole.passage.lines.data());
-    add_changed(whole.line(changed.line_in_score), part.line(l), bars, changed, all);
-  }
+  for (const AnalysedLine line : part) add_changed(*whole.of_hand(line.hand()), line, bars, all);
   return all;
 }
 
 }  // namespace
 
 Excerpt excerpt(const Score& score, BarRange bars) noexcept {
-  const Analysis in_score = analyse(score);
-  Score cut = only_bars(score, bars);
-  const Analysis here = analyse(cut);
   Excerpt excerpt;
-  for (std::size_t p = 0; p < cut.passages.size(); ++p) {
-    if (!plays(here.passages[p])) continue;
-    Passage& passage = cut.passages[p];
-    passage.title = title_for(passage.title, passage);
-    excerpt.passages.push_back({p, changed_turns({score.passages[p], in_score.passages[p]},
-                                                 {passage, here.passages[p]}, bars)});
-    excerpt.score.passages.push_back(std::move(passage));
+  for (std::size_t p = 0; p < score.passages.size(); ++p) {
+    Passage cut = only_bars(score.passages[p], bars);
+    if (!plays(cut)) continue;
+    cut.title = title_for(cut.title, cut);
+    const AnalysedScore whole({}, Score{{score.passages[p]}});
+    const AnalysedScore part({}, Score{{cut}});
+    excerpt.passages.push_back({p, changed_turns(whole[0], part[0], bars)});
+    excerpt.score.passages.push_back(std::move(cut));
   }
   return excerpt;
 }

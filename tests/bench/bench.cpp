@@ -50,36 +50,32 @@ void analyse_score(benchmark::State& state) {
 template <typename Writer>
 void write(benchmark::State& state, const Writer& writer) {
   const Source source("bench", passage_of(state.range(0)));
-  const Score score = read_notation(source).score;
-  const Analysis analysis = analyse(score);
-  for (auto unused : state) {
-    benchmark::DoNotOptimize(writer(Report{source.name(), score, analysis}));
-  }
+  const AnalysedScore analysed(source.name(), read_notation(source).score);
+  for (auto unused : state) benchmark::DoNotOptimize(writer(analysed));
   count_notes(state);
 }
 
 void write_as_jsonl(benchmark::State& state) { write(state, write_jsonl); }
 void write_as_text(benchmark::State& state) {
-  write(state, [](const Report& report) { return write_text(report, {}); });
+  write(state, [](const AnalysedScore& analysed) { return write_text(analysed, {}); });
 }
 void write_as_html(benchmark::State& state) {
-  write(state, [](const Report& report) { return write_html(report); });
+  write(state, [](const AnalysedScore& analysed) { return write_html(analysed); });
 }
 void write_as_svg(benchmark::State& state) { write(state, write_svg); }
 void write_as_markdown(benchmark::State& state) {
-  write(state, [](const Report& report) { return write_markdown(report, {}); });
+  write(state, [](const AnalysedScore& analysed) { return write_markdown(analysed, {}); });
 }
 void write_as_passage(benchmark::State& state) {
-  write(state, [](const Report& report) { return write_passage(report.score); });
+  write(state, [](const AnalysedScore& analysed) { return write_passage(analysed.written()); });
 }
 
 void end_to_end(benchmark::State& state) {
   const std::string text = passage_of(state.range(0));
   for (auto unused : state) {
     const Source source("bench", text);
-    const ReadResult result = read_notation(source);
-    const Analysis analysis = analyse(result.score);
-    benchmark::DoNotOptimize(write_jsonl({source.name(), result.score, analysis}));
+    const AnalysedScore analysed(source.name(), read_notation(source).score);
+    benchmark::DoNotOptimize(write_jsonl(analysed));
   }
   count_notes(state);
 }

@@ -226,18 +226,18 @@ TEST_CASE("fingering: each hand's difficulty goes into the analysis, for the bar
           "[fingering]") {
   const Source source("two", "reach: 9\nRH: C5:1 G:5 | C6:4 |\nLH: C3:5 | D:4 E |");
   const Score score = read_notation(source).score;
-  const Analysis whole = analyse(score);
-  const auto difficulties = [&score](const Analysis& analysis) {
-    const auto lines = with_difficulties(analysis, score).passages.at(0).lines;
-    return std::pair(lines.at(0).difficulty, lines.at(1).difficulty);
+  const AnalysedScore whole("two", score);
+  const auto difficulties = [](const AnalysedScore& analysed) {
+    const AnalysedScore difficult = with_difficulties(analysed);
+    return std::pair(difficult[0][0].found().difficulty, difficult[0][1].found().difficulty);
   };
-  CHECK(whole.passages[0].lines[0].difficulty == std::nullopt);
+  CHECK(whole[0][0].found().difficulty == std::nullopt);
   CHECK(difficulties(whole) ==
         std::pair(difficulty_of(score.passages[0].lines[0], 9), std::optional<double>()));
-  const Analysis first = only_bars(whole, score, {1, 1});
+  const AnalysedScore first = only_bars(whole, {1, 1});
   CHECK(difficulties(first) == std::pair(difficulty_of(line_written("C5:1 G:5"), 9),
                                          difficulty_of(line_written("hand: left\nC3:5"))));
-  const Analysis second = only_bars(whole, score, {2, 2});
+  const AnalysedScore second = only_bars(whole, {2, 2});
   CHECK(difficulties(second) ==
         std::pair(difficulty_of(line_written("C6:4")), std::optional<double>()));
 }

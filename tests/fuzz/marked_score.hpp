@@ -10,14 +10,10 @@ namespace fingerturn::properties {
 
 inline std::string marked(const ReadResult& result, const Source& text,
                           const MusicXmlStyle& style) {
-  const Analysis analysis = analyse(result.score);
-  return write_musicxml(text, {text.name(), result.score, analysis}, style);
+  return write_musicxml(text, AnalysedScore(text.name(), result.score), style);
 }
 
-inline std::string json_of(const Score& score) {
-  const Analysis analysis = analyse(score);
-  return write_json({"fuzz", score, analysis});
-}
+inline std::string json_of(const Score& score) { return write_json(AnalysedScore("fuzz", score)); }
 
 /// `text` is what the result was read from with these options.
 inline void expect_marked(const ReadResult& result, const Source& text,

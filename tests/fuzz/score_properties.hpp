@@ -57,52 +57,49 @@ inline void expect_sound(const Score& score, const Source& source) {
   }
 }
 
-inline void expect_sound(const LineAnalysis& analysis, const Line& line) {
-  const auto struck = std::count_if(line.events.begin(), line.events.end(),
+inline void expect_sound(const AnalysedLine& line) {
+  const std::vector<Event>& events = line.written().events;
+  const auto struck = std::count_if(events.begin(), events.end(),
                                     [](const Event& event) { return event.struck_count() > 0; });
-  const Totals& totals = analysis.totals;
-  expect(analysis.hand == line.hand, "an analysis is of its line's hand");
-  expect(analysis.events.size() == static_cast<std::size_t>(struck),
-         "every struck event is analysed");
-  expect(totals.events == analysis.events.size(), "the totals count every event");
+  const Totals& totals = line.found().totals;
+  expect(line.found().hand == line.hand(), "an analysis is of its line's hand");
+  expect(line.size() == static_cast<std::size_t>(struck), "every struck event is analysed");
+  expect(totals.events == line.size(), "the totals count every event");
   expect(totals.preparatory + totals.single_rotations + totals.double_rotations + totals.level +
                  totals.undetermined ==
              totals.events,
          "every event is of one kind");
 }
 
-inline void expect_sound(const Analysis& analysis, const Score& score) {
-  expect(analysis.passages.size() == score.passages.size(), "every passage is analysed");
-  for (std::size_t passage = 0; passage < score.passages.size(); ++passage) {
-    const auto& lines = score.passages[passage].lines;
-    expect(analysis.passages[passage].lines.size() == lines.size(), "every line is analysed");
-    for (std::size_t line = 0; line < lines.size(); ++line) {
-      expect_sound(analysis.passages[passage].lines[line], lines[line]);
-    }
+inline void expect_sound(const AnalysedScore& analysed) {
+  const std::vector<Passage>& passages = analysed.written().passages;
+  expect(analysed.found().passages.size() == passages.size(), "every passage is analysed");
+  for (const AnalysedPassage passage : analysed) {
+    expect(passage.found().lines.size() == passage.size(), "every line is analysed");
+    for (const AnalysedLine line : passage) expect_sound(line);
   }
 }
 
 /// All reports of a score are well formed; gives the JSON.
 inline std::string expect_reports(const Score& score) {
-  const Analysis analysis = analyse(score);
-  expect_sound(analysis, score);
-  const Report report{"fuzz.passage", score, analysis};
+  const AnalysedScore analysed("fuzz.passage", score);
+  expect_sound(analysed);
   for (const TextStyle& style :
        {TextStyle{}, TextStyle{.columns = 0, .ascii = true, .detail = true, .trace = true}}) {
-    const std::string text = write_text(report, style);
+    const std::string text = write_text(analysed, style);
     expect(text.ends_with('\n'), "a text report ends with a line feed");
     expect_printable(text);
   }
-  for (const std::string& page : {write_html(report), write_svg(report)}) {
+  for (const std::string& page : {write_html(analysed), write_svg(analysed)}) {
     expect(pugi::xml_document().load_buffer(page.data(), page.size(), pugi::parse_full,
                                             pugi::encoding_utf8),
            "pages and pictures are well-formed");
     expect_printable(page);
   }
-  expect_printable(write_markdown(report, {.detail = true, .cues = true}));
-  const std::string json = write_json(report);
+  expect_printable(write_markdown(analysed, {.detail = true, .cues = true}));
+  const std::string json = write_json(analysed);
   expect(nlohmann::json::accept(json), "the JSON report is JSON");
-  const std::string lines = write_jsonl(report);
+  const std::string lines = write_jsonl(analysed);
   expect(static_cast<std::size_t>(std::count(lines.begin(), lines.end(), '\n')) ==
              score.passages.size(),
          "JSON lines has a line for each passage");

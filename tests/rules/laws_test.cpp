@@ -1,5 +1,5 @@
 #include "catch.hpp"
-#include "fingerturn/analysis.hpp"
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/rule.hpp"
 #include "rules/made_lines.hpp"
 #include "rules/random_passage.hpp"
@@ -252,7 +252,8 @@ TEST_CASE("bars taken out of an analysis keep their events, and are counted anew
     for (const EventAnalysis& entry : whole.passages[0].lines[0].events) {
       if (bars.contains(line.events[entry.event].bar)) expected.push_back(entry);
     }
-    const LineAnalysis cut = only_bars(whole, score, bars).passages.at(0).lines.at(0);
+    const AnalysedScore analysed = only_bars(AnalysedScore("bars", score), bars);
+    const LineAnalysis& cut = analysed[0][0].found();
     REQUIRE(all_of(cut.events) == all_of(expected));
     const bool same = cut.totals == counted(line, expected);
     REQUIRE(same);

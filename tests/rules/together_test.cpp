@@ -66,7 +66,8 @@ TEST_CASE("bars taken out are counted anew together", "[rules][together]") {
                       "LH: 1/8 C3:5 | 1/8 E:3 1/4 F:1");
   const Score score = read_notation(source).score;
   const PassageAnalysis whole = analyse(score).passages.at(0);
-  const PassageAnalysis bar = only_bars(analyse(score), score, {2, 2}).passages.at(0);
+  const AnalysedScore bars = only_bars(AnalysedScore("test", score), {2, 2});
+  const PassageAnalysis& bar = bars[0].found();
   REQUIRE((whole.together && bar.together));
   CHECK(whole.together->onsets == 3);
   CHECK(bar.together->onsets == 2);

@@ -38,16 +38,13 @@ struct Golden {
 
 /// Each passage with its missing fingers filled in, beside what is suggested without any.
 std::vector<Golden> goldens_of_comparison(const std::string& name, const Score& score) {
-  const Score given = with_suggestions(score);
-  const Score suggested = with_suggestions(without_fingers(score));
-  const Analysis of_given = with_difficulties(analyse(given), given);
-  const Analysis of_suggested = with_difficulties(analyse(suggested), suggested);
-  const std::vector<Fingering> fingerings{
-      {"given", given.passages.at(0), of_given.passages.at(0)},
-      {"suggested", suggested.passages.at(0), of_suggested.passages.at(0)}};
+  const AnalysedScore given = with_difficulties(AnalysedScore("given", with_suggestions(score)));
+  const AnalysedScore suggested =
+      with_difficulties(AnalysedScore("suggested", with_suggestions(without_fingers(score))));
+  const std::vector<NamedPassage> fingerings{{given.name(), given[0]},
+                                             {suggested.name(), suggested[0]}};
   REQUIRE_FALSE(notes_differ(fingerings).has_value());
-  const Comparison comparison = compare(fingerings);
-  const std::vector<ComparisonReport> reports{{score.passages.at(0).title, fingerings, comparison}};
+  const std::vector<Comparison> reports{compare(score.passages.at(0).title, fingerings)};
   return {{name + ".compared.txt", write_comparison_text(reports, {})},
           {name + ".compared.narrow.txt", write_comparison_text(reports, {.columns = 40})},
           {name + ".compared.json", write_comparison_json(reports)}};
@@ -58,8 +55,7 @@ std::vector<Golden> goldens_of(const files::path& passage) {
   const Source source(source_name, text_of_file(passage));
   const ReadResult result = read(source);
   REQUIRE(render(source, result.diagnostics) == "");
-  const Analysis analysis = analyse(result.score);
-  const Report report{source_name, result.score, analysis};
+  const AnalysedScore report(source_name, result.score);
   const std::string name = passage.stem().string();
   std::vector<Golden> goldens{
       {name + ".txt", write_text(report, {})},

@@ -13,8 +13,7 @@ using namespace fingerturn::tests;
 namespace {
 
 std::vector<std::string> all_reports(const Score& score) {
-  const Analysis analysis = analyse(score);
-  const Report report{"test.passage", score, analysis};
+  const AnalysedScore report("test.passage", score);
   return {write_text(report, {}),
           write_text(report, {.columns = 50, .ascii = true, .detail = true, .colour = true}),
           write_text(report, {.trace = true}),

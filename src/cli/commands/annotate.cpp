@@ -13,35 +13,35 @@ namespace fingerturn::cli {
 namespace {
 
 /// `document` is the text that the score was read from.
-std::string report_text(const Report& report, const Source& document,
+std::string report_text(const AnalysedScore& analysed, const Source& document,
                         const AnnotateOptions& options) {
   switch (options.format) {
     case Format::json:
-      return write_json(report);
+      return write_json(analysed);
     case Format::jsonl:
-      return write_jsonl(report);
+      return write_jsonl(analysed);
     case Format::musicxml:
-      return write_musicxml(document, report, {options.words || options.ascii});
+      return write_musicxml(document, analysed, {options.words || options.ascii});
     case Format::html:
     case Format::svg:
     case Format::markdown:
-      return page_text(report, options);
+      return page_text(analysed, options);
     case Format::text:
     case Format::passage:
       break;
   }
-  return write_text(report, text_style(options));
+  return write_text(analysed, text_style(options));
 }
 
-std::string result_text(const ScoreInput& input, const AnnotateOptions& options) {
+std::string result_text(ScoreInput input, const AnnotateOptions& options) {
   if (options.format == Format::passage) {
     return write_passage(options.bars ? only_bars(input.score, *options.bars) : input.score);
   }
-  Analysis analysis = analysis_of(input.name, input.score, options);
+  AnalysedScore analysed = analysed_and_said(input.name, std::move(input.score), options);
   // The other forms do not tell it, and it would slow down those who do not ask for it.
   const bool is_json = options.format == Format::json || options.format == Format::jsonl;
-  if (options.suggest && is_json) analysis = with_difficulties(std::move(analysis), input.score);
-  return report_text({input.name, input.score, analysis}, *input.document, options);
+  if (options.suggest && is_json) analysed = with_difficulties(std::move(analysed));
+  return report_text(analysed, *input.document, options);
 }
 
 /// One input after another into one output.
@@ -52,11 +52,11 @@ ExitStatus write_in_turn(const AnnotateOptions& options) {
   bool any_done = false;
   ExitStatus worst = ExitStatus::done;
   for (const std::string& path : options.inputs) {
-    const ScoreInput input = read_score(path, options);
+    ScoreInput input = read_score(path, options);
     worst = std::max(worst, input.status);
     if (input.status != ExitStatus::done) continue;
     if (parted && any_done) output.write("\n");
-    output.write(result_text(input, options));
+    output.write(result_text(std::move(input), options));
     any_done = true;
   }
   if (any_done && !output.finish()) return ExitStatus::wrong_usage;

@@ -19,26 +19,22 @@ std::string fingers_words(const Line& line, std::size_t place) {
   return words;
 }
 
-Parts parts_of(const Line& line, const EventAnalysis& entry, const Signs& signs) {
-  const ShownEvent shown{&line.events[entry.event], entry.event, &entry};
-  const auto cell = [&](Row row) { return row_cell(row, shown, line.hand, signs); };
+Parts parts_of(const AnalysedLine& line, std::size_t number, const Signs& signs) {
+  const auto [event, entry] = line[number];
+  const ShownEvent shown{&event, entry.event, &entry};
+  const auto cell = [&, hand = line.hand()](Row row) { return row_cell(row, shown, hand, signs); };
+  const Cell fingers{fingers_words(line.written(), entry.event)};
   // One question mark says that nothing is known.
   if (entry.rotation == Rotation::undetermined && !entry.side) {
-    return {Cell{fingers_words(line, entry.event)}, cell(Row::rotation), Cell{}, Cell{}};
+    return {fingers, cell(Row::rotation), Cell{}, Cell{}};
   }
-  return {Cell{fingers_words(line, entry.event)}, cell(Row::rotation), cell(Row::play),
-          cell(Row::crossing)};
+  return {fingers, cell(Row::rotation), cell(Row::play), cell(Row::crossing)};
 }
 
 /// Gathers what is said, bar by bar.
 class Blocks {
  public:
-  Blocks(const HandComparison& hand, const ComparisonReport& report, const Signs& signs)
-      : hand_(hand), signs_(signs) {
-    for (const Fingering& fingering : report.fingerings) {
-      lines_.push_back(line_of_hand(fingering.passage, hand.hand));
-    }
-  }
+  Blocks(const HandComparison& hand, const Signs& signs) : hand_(hand), signs_(signs) {}
 
   std::vector<Block> gather() {
     auto differing = hand_.differing.begin();
@@ -70,9 +66,9 @@ class Blocks {
   [[nodiscard]] Entry entry_for(const DifferingEvent& event) const {
     Entry entry;
     if (event.beat) entry.beat = beat_text(*event.beat);
-    entry.notes = struck_notes_words(lines_[0]->events[event.played[0].event]);
-    for (std::size_t i = 0; i < lines_.size(); ++i) {
-      entry.played.push_back(parts_of(*lines_[i], event.played[i], signs_));
+    entry.notes = struck_notes_words(hand_.lines.front()[event.number].written);
+    for (const AnalysedLine& line : hand_.lines) {
+      entry.played.push_back(parts_of(line, event.number, signs_));
     }
     return entry;
   }
@@ -98,7 +94,6 @@ class Blocks {
 
   const HandComparison& hand_;
   const Signs& signs_;
-  std::vector<const Line*> lines_;
   std::vector<Block> blocks_;
   std::vector<Entry> last_;
   std::int32_t last_bar_ = 0;
@@ -106,9 +101,8 @@ class Blocks {
 
 }  // namespace
 
-std::vector<Block> blocks_of(const HandComparison& hand, const ComparisonReport& report,
-                             const Signs& signs) {
-  return Blocks(hand, report, signs).gather();
+std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs) {
+  return Blocks(hand, signs).gather();
 }
 
 /// Whether two ways to play are the same; a finger that is suggested is no other than one given.

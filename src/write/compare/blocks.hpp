@@ -36,8 +36,7 @@ struct Block {
 };
 
 /// The bars of a hand one after another. Neighbours of which the same is to be said are one block.
-std::vector<Block> blocks_of(const HandComparison& hand, const ComparisonReport& report,
-                             const Signs& signs);
+std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs);
 
 /// The fingerings that play an event in one way, and the way.
 struct Group {

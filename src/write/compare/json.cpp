@@ -33,17 +33,18 @@ void add_note(std::string& out, const Line& line, std::size_t event, const Note&
 }
 
 /// How one fingering plays an event.
-void add_played(std::string& out, const Line& line, const EventAnalysis& entry) {
+void add_played(std::string& out, const AnalysedLine& line, std::size_t number) {
+  const auto [event, entry] = line[number];
   out += R"({"notes":[)";
   bool first = true;
-  for (const Note& note : line.events[entry.event].notes) {
+  for (const Note& note : event.notes) {
     if (note.held) continue;
     if (!first) out += ',';
     first = false;
-    add_note(out, line, entry.event, note);
+    add_note(out, line.written(), entry.event, note);
   }
   std::optional<Direction> play;
-  if (entry.side) play = direction_of(line.hand, *entry.side);
+  if (entry.side) play = direction_of(line.hand(), *entry.side);
   out += R"(],"rotation":)";
   add_word(out, name_of(entry.rotation));
   out += R"(,"side":)";
@@ -57,18 +58,15 @@ void add_played(std::string& out, const Line& line, const EventAnalysis& entry) 
   out += '}';
 }
 
-void add_difference(std::string& out, const ComparisonReport& report, Hand hand,
-                    const DifferingEvent& event) {
+void add_difference(std::string& out, const HandComparison& hand, const DifferingEvent& event) {
   out += fmt::format(R"({{"event":{},"bar":{},"beat":{},"played":[)", event.number, event.bar,
                      event.beat ? beat_text(*event.beat) : "null");
-  for (std::size_t i = 0; i < event.played.size(); ++i) {
-    if (i > 0) out += ',';
-    add_played(out, *line_of_hand(report.fingerings[i].passage, hand), event.played[i]);
-  }
+  add_list(out, hand.lines, "",
+           [&](const AnalysedLine& line) { add_played(out, line, event.number); });
   out += "]}";
 }
 
-void add_result(std::string& out, const FingeringResult& result) {
+void add_result(std::string& out, const HandResult& result) {
   out += R"({"difficulty":)";
   add_decimal_or_null(out, result.difficulty);
   out += R"(,"totals":)";
@@ -77,14 +75,14 @@ void add_result(std::string& out, const FingeringResult& result) {
                      result.caution, result.strain);
 }
 
-void add_hand(std::string& out, const ComparisonReport& report, const HandComparison& hand) {
+void add_hand(std::string& out, const HandComparison& hand) {
   out += fmt::format(R"({{"hand":"{}","events":{},"results":[)", to_string(hand.hand),
                      hand.bars.size());
   add_list(out, hand.results, "\n      ",
-           [&out](const FingeringResult& result) { add_result(out, result); });
+           [&out](const HandResult& result) { add_result(out, result); });
   out += R"(],"differences":[)";
   add_list(out, hand.differing, "\n      ",
-           [&](const DifferingEvent& event) { add_difference(out, report, hand.hand, event); });
+           [&](const DifferingEvent& event) { add_difference(out, hand, event); });
   out += "]}";
 }
 
@@ -92,28 +90,29 @@ std::string bars_text(const std::optional<BarRange>& bars) {
   return bars ? fmt::format("[{},{}]", bars->first, bars->last) : "null";
 }
 
-void add_passage(std::string& out, const ComparisonReport& report) {
-  const Passage& passage = report.fingerings.front().passage;
+void add_passage(std::string& out, const Comparison& comparison) {
+  const AnalysedPassage& first = comparison.fingerings.front().passage;
+  const Passage& passage = first.written();
   const std::string meter = passage.meters.empty() ? "" : to_string(passage.meters.front().value);
   out += fmt::format(R"({{"title":{},"composer":{},"meter":{},"bars":{},"fingerings":[)",
-                     json_text(report.title), text_or_null(passage.composer), text_or_null(meter),
-                     bars_text(report.bars));
-  add_list(out, report.fingerings, "",
-           [&out](const Fingering& fingering) { out += json_text(fingering.name); });
-  out += fmt::format(R"(],"alike":{},"hands":[)", report.comparison.all_alike());
-  add_list(out, report.comparison.hands, "\n    ",
-           [&](const HandComparison& hand) { add_hand(out, report, hand); });
+                     json_text(comparison.title), text_or_null(passage.composer),
+                     text_or_null(meter), bars_text(first.found().bars));
+  add_list(out, comparison.fingerings, "",
+           [&out](const NamedPassage& fingering) { out += json_text(fingering.name); });
+  out += fmt::format(R"(],"alike":{},"hands":[)", comparison.all_alike());
+  add_list(out, comparison.hands, "\n    ",
+           [&](const HandComparison& hand) { add_hand(out, hand); });
   out += "]}";
 }
 
 }  // namespace
 
-std::string write_comparison_json(std::span<const ComparisonReport> reports) noexcept {
+std::string write_comparison_json(std::span<const Comparison> comparisons) noexcept {
   std::string out = fmt::format(
       "{{\"format\":\"fingerturn-comparison\",\"version\":1,\n \"caution\":{},\n \"passages\":[",
       json_text(caution()));
-  add_list(out, reports, "\n  ",
-           [&out](const ComparisonReport& report) { add_passage(out, report); });
+  add_list(out, comparisons, "\n  ",
+           [&out](const Comparison& comparison) { add_passage(out, comparison); });
   return out + "]}\n";
 }
 

@@ -196,13 +196,12 @@ std::string laid_out(const std::vector<Block>& blocks, std::size_t fingerings,
 
 }  // namespace
 
-std::string places_text(const HandComparison& hand, const ComparisonReport& report,
-                        const TextStyle& style) {
+std::string places_text(const HandComparison& hand, const TextStyle& style) {
   if (hand.differing.empty()) return {};
   const Signs& signs = style.ascii ? kAsciiSigns : kUnicodeSigns;
   const std::string head = fmt::format("where they differ, {} hand", to_string(hand.hand));
   return '\n' + emphasised(head, Emphasis::strong, style.colour) + '\n' +
-         laid_out(blocks_of(hand, report, signs), report.fingerings.size(), style);
+         laid_out(blocks_of(hand, signs), hand.lines.size(), style);
 }
 
 }  // namespace fingerturn

@@ -17,7 +17,7 @@ constexpr std::string_view kNone = "0";
 constexpr std::size_t kLabel = 15;
 constexpr std::size_t kGap = 2;
 
-using CellOf = std::string (*)(const FingeringResult&);
+using CellOf = std::string (*)(const HandResult&);
 
 /// A row of the table. One that is not always there is left out where it would say nothing.
 struct Row {
@@ -27,25 +27,25 @@ struct Row {
 };
 
 template <std::size_t Totals::*Count>
-std::string count_cell(const FingeringResult& result) {
+std::string count_cell(const HandResult& result) {
   return std::to_string(result.totals.*Count);
 }
 
 template <double Totals::*Number>
-std::string number_cell(const FingeringResult& result) {
+std::string number_cell(const HandResult& result) {
   return fmt::format("{}", result.totals.*Number);
 }
 
-template <std::size_t FingeringResult::*Count>
-std::string level_cell(const FingeringResult& result) {
+template <std::size_t HandResult::*Count>
+std::string level_cell(const HandResult& result) {
   return std::to_string(result.*Count);
 }
 
-std::string difficulty_cell(const FingeringResult& result) {
+std::string difficulty_cell(const HandResult& result) {
   return result.difficulty ? fmt::format("{:.1f}", *result.difficulty) : std::string(kUnknown);
 }
 
-std::string tempo_cell(const FingeringResult& result) {
+std::string tempo_cell(const HandResult& result) {
   const std::optional<double>& tempo = result.totals.full_swing_tempo;
   return tempo ? tempo_not_above(*tempo) : std::string(kUnknown);
 }
@@ -63,9 +63,9 @@ constexpr std::array<Row, 16> kRows{{
     {"largest carry", number_cell<&Totals::largest_carry>},
     {"moves in", count_cell<&Totals::moves_in>},
     {"moves out", count_cell<&Totals::moves_out>},
-    {"info", level_cell<&FingeringResult::info>},
-    {"caution", level_cell<&FingeringResult::caution>},
-    {"strain", level_cell<&FingeringResult::strain>},
+    {"info", level_cell<&HandResult::info>},
+    {"caution", level_cell<&HandResult::caution>},
+    {"strain", level_cell<&HandResult::strain>},
     {"full swings to", tempo_cell},
 }};
 
@@ -79,7 +79,7 @@ std::vector<FilledRow> filled_rows(const HandComparison& hand) {
   for (const Row& row : kRows) {
     FilledRow filled{row.label, {}};
     bool says_something = row.always;
-    for (const FingeringResult& result : hand.results) {
+    for (const HandResult& result : hand.results) {
       filled.cells.push_back(row.cell(result));
       says_something |= filled.cells.back() != kNone && filled.cells.back() != kUnknown;
     }

@@ -21,6 +21,8 @@
 namespace fingerturn {
 namespace {
 
+using Comparisons = std::span<const Comparison>;
+
 /// "A, B and C"
 std::string all_labels(std::size_t count) {
   std::string labels;
@@ -31,7 +33,7 @@ std::string all_labels(std::size_t count) {
   return labels;
 }
 
-std::string names_text(std::span<const Fingering> fingerings, const TextStyle& style) {
+std::string names_text(std::span<const NamedPassage> fingerings, const TextStyle& style) {
   std::string text;
   const std::size_t width = fingering_label(fingerings.size() - 1).size();
   for (std::size_t i = 0; i < fingerings.size(); ++i) {
@@ -44,43 +46,40 @@ std::string names_text(std::span<const Fingering> fingerings, const TextStyle& s
 /// Whether no finger is missing.
 bool is_fingered(const Comparison& comparison) {
   return std::all_of(comparison.hands.begin(), comparison.hands.end(), [](const auto& hand) {
-    return std::all_of(hand.results.begin(), hand.results.end(), [](const FingeringResult& result) {
+    return std::all_of(hand.results.begin(), hand.results.end(), [](const HandResult& result) {
       return result.totals.fingered == result.totals.events;
     });
   });
 }
 
-std::string comparison_text(const ComparisonReport& report, const TextStyle& style) {
-  const Fingering& first = report.fingerings.front();
-  std::string text = title_line(report.title, style);
-  text += joined_lines(head_parts(first.passage, first.analysis, report.bars), style);
-  text += '\n' + names_text(report.fingerings, style);
-  for (const HandComparison& hand : report.comparison.hands) text += results_table(hand, style);
-  for (const HandComparison& hand : report.comparison.hands)
-    text += places_text(hand, report, style);
-  if (report.comparison.hands.empty()) return text + "\nNothing is played here.\n";
-  if (!report.comparison.all_alike()) return text;
+std::string comparison_text(const Comparison& comparison, const TextStyle& style) {
+  std::string text = title_line(comparison.title, style);
+  text += joined_lines(head_parts(comparison.fingerings.front().passage), style);
+  text += '\n' + names_text(comparison.fingerings, style);
+  for (const HandComparison& hand : comparison.hands) text += results_table(hand, style);
+  for (const HandComparison& hand : comparison.hands) text += places_text(hand, style);
+  if (comparison.hands.empty()) return text + "\nNothing is played here.\n";
+  if (!comparison.all_alike()) return text;
   const std::string alike =
-      fmt::format("{} are alike: {}.", all_labels(report.fingerings.size()),
-                  is_fingered(report.comparison) ? "the same fingers throughout"
-                                                 : "the same fingers, and the same ones missing");
+      fmt::format("{} are alike: {}.", all_labels(comparison.fingerings.size()),
+                  is_fingered(comparison) ? "the same fingers throughout"
+                                          : "the same fingers, and the same ones missing");
   return text + '\n' + wrapped("", alike, style.columns);
 }
 
-ShownLines all_lines(std::span<const ComparisonReport> reports) {
-  ShownLines lines;
-  for (const ComparisonReport& report : reports) {
-    for (const Fingering& fingering : report.fingerings) {
-      const ShownLines of_one = shown_lines(fingering.passage, fingering.analysis);
-      lines.insert(lines.end(), of_one.begin(), of_one.end());
+std::vector<AnalysedPassage> all_passages(Comparisons comparisons) {
+  std::vector<AnalysedPassage> passages;
+  for (const Comparison& comparison : comparisons) {
+    for (const NamedPassage& fingering : comparison.fingerings) {
+      passages.push_back(fingering.passage);
     }
   }
-  return lines;
+  return passages;
 }
 
-bool any_result(std::span<const ComparisonReport> reports, bool (*holds)(const FingeringResult&)) {
-  return std::any_of(reports.begin(), reports.end(), [holds](const ComparisonReport& report) {
-    const std::vector<HandComparison>& hands = report.comparison.hands;
+bool any_result(Comparisons comparisons, bool (*holds)(const HandResult&)) {
+  return std::any_of(comparisons.begin(), comparisons.end(), [holds](const Comparison& comparison) {
+    const std::vector<HandComparison>& hands = comparison.hands;
     return std::any_of(hands.begin(), hands.end(), [holds](const HandComparison& hand) {
       return std::any_of(hand.results.begin(), hand.results.end(), holds);
     });
@@ -88,35 +87,37 @@ bool any_result(std::span<const ComparisonReport> reports, bool (*holds)(const F
 }
 
 /// What the rows of the tables say that is not plain from their names.
-std::string results_legend(std::span<const ComparisonReport> reports, const TextStyle& style) {
-  const auto carries = [](const FingeringResult& result) { return result.totals.carried > 0; };
-  const auto moves = [](const FingeringResult& result) {
+std::string results_legend(Comparisons comparisons, const TextStyle& style) {
+  const auto carries = [](const HandResult& result) { return result.totals.carried > 0; };
+  const auto moves = [](const HandResult& result) {
     return result.totals.moves_in + result.totals.moves_out > 0;
   };
-  const auto watched = [](const FingeringResult& result) {
+  const auto watched = [](const HandResult& result) {
     return result.info + result.caution + result.strain > 0;
   };
-  const auto swings = [](const FingeringResult& result) {
+  const auto swings = [](const HandResult& result) {
     return result.totals.full_swing_tempo.has_value();
   };
-  const auto unknown = [](const FingeringResult& result) { return !result.difficulty; };
-  const bool some_bars = std::any_of(reports.begin(), reports.end(),
-                                     [](const auto& report) { return report.bars.has_value(); });
+  const auto unknown = [](const HandResult& result) { return !result.difficulty; };
+  const bool some_bars =
+      std::any_of(comparisons.begin(), comparisons.end(), [](const Comparison& comparison) {
+        return comparison.fingerings.front().passage.found().bars.has_value();
+      });
   std::string words = fmt::format(
       "difficulty = how hard a model finds the fingering{}, the lower the easier "
       "(docs/fingering.md)",
       some_bars ? " of these bars by themselves" : "");
-  if (any_result(reports, unknown)) words += ", - where a finger is missing";
-  if (any_result(reports, carries)) {
+  if (any_result(comparisons, unknown)) words += ", - where a finger is missing";
+  if (any_result(comparisons, carries)) {
     words += "; carried = white keys that the arm carries the hand, both ways (our model)";
   }
-  if (any_result(reports, moves)) {
+  if (any_result(comparisons, moves)) {
     words += "; moves in, out = further in between the black keys, and back (our model)";
   }
-  if (any_result(reports, watched)) {
+  if (any_result(comparisons, watched)) {
     words += "; info, caution, strain = findings of the watch list";
   }
-  if (any_result(reports, swings)) {
+  if (any_result(comparisons, swings)) {
     words +=
         "; full swings to = the tempo, in quarter notes a minute, up to which every swing can be "
         "full";
@@ -125,22 +126,22 @@ std::string results_legend(std::span<const ComparisonReport> reports, const Text
 }
 
 /// The signs of the places that differ.
-std::string places_legend(std::span<const ComparisonReport> reports, const TextStyle& style) {
+std::string places_legend(Comparisons comparisons, const TextStyle& style) {
   constexpr std::array<std::string_view, 4> kShown{"finger", "rotation", "play", "crossing"};
   std::string text;
-  for (const LegendEntry& entry : legend_of(all_lines(reports))) {
+  for (const LegendEntry& entry : legend_of(all_passages(comparisons))) {
     if (std::find(kShown.begin(), kShown.end(), entry.label) == kShown.end()) continue;
     text += labelled(entry.label, entry.words, style);
   }
   return text;
 }
 
-std::string legend_of_all(std::span<const ComparisonReport> reports, const TextStyle& style) {
-  std::string text = results_legend(reports, style);
+std::string legend_of_all(Comparisons comparisons, const TextStyle& style) {
+  std::string text = results_legend(comparisons, style);
   const bool all_alike =
-      std::all_of(reports.begin(), reports.end(),
-                  [](const ComparisonReport& report) { return report.comparison.all_alike(); });
-  return all_alike ? text : text + places_legend(reports, style);
+      std::all_of(comparisons.begin(), comparisons.end(),
+                  [](const Comparison& comparison) { return comparison.all_alike(); });
+  return all_alike ? text : text + places_legend(comparisons, style);
 }
 
 /// The beat of an event; where there is no meter, in quarter notes, as most would count.
@@ -153,18 +154,18 @@ std::optional<Fraction> counted_beat(const Passage& passage, const Line& line, s
 }
 
 /// "C4+E4 on beat 2" or "nothing more".
-std::string event_text(const Fingering& fingering, Hand hand, std::optional<std::size_t> event) {
-  const Line* line = line_of_hand(fingering.passage, hand);
+std::string event_text(const Passage& passage, Hand hand, std::optional<std::size_t> event) {
+  const Line* line = line_of_hand(passage, hand);
   if (line == nullptr) return "nothing";
   if (!event) return "nothing more";
   std::string words = struck_notes_words(line->events[*event]);
-  const std::optional<Fraction> beat = counted_beat(fingering.passage, *line, *event);
+  const std::optional<Fraction> beat = counted_beat(passage, *line, *event);
   if (beat) words += fmt::format(" on beat {}", beat_text(*beat));
   return words;
 }
 
-std::int32_t bar_of(const Fingering& fingering, Hand hand, std::size_t event) {
-  return line_of_hand(fingering.passage, hand)->events[event].bar;
+std::int32_t bar_of(const Passage& passage, Hand hand, std::size_t event) {
+  return line_of_hand(passage, hand)->events[event].bar;
 }
 
 }  // namespace
@@ -178,28 +179,27 @@ std::string fingering_label(std::size_t number) {
   return label;
 }
 
-std::string render(std::span<const Fingering> fingerings, const NotesDiffer& differ) {
-  const Fingering& first = fingerings.front();
-  const Fingering& other = fingerings[differ.other];
+std::string render(std::span<const NamedPassage> passages, const NotesDiffer& differ) {
+  const Passage& first = passages.front().passage.written();
+  const Passage& other = passages[differ.other].passage.written();
   const std::int32_t bar = differ.in_first ? bar_of(first, differ.hand, *differ.in_first)
                                            : bar_of(other, differ.hand, *differ.in_other);
   return fmt::format("bar {}, {} hand: {} in {}, {} in {}", bar, to_string(differ.hand),
-                     event_text(first, differ.hand, differ.in_first), first.name,
-                     event_text(other, differ.hand, differ.in_other), other.name);
+                     event_text(first, differ.hand, differ.in_first), passages.front().name,
+                     event_text(other, differ.hand, differ.in_other), passages[differ.other].name);
 }
 
-std::string write_comparison_text(std::span<const ComparisonReport> reports,
-                                  const TextStyle& style) noexcept {
+std::string write_comparison_text(Comparisons comparisons, const TextStyle& style) noexcept {
   TextStyle settled = style;
   settled.columns = std::max(style.columns, kFewestColumns);
   std::string text;
-  for (const ComparisonReport& report : reports) {
+  for (const Comparison& comparison : comparisons) {
     if (!text.empty()) text += '\n';
-    text += comparison_text(report, settled);
+    text += comparison_text(comparison, settled);
   }
   if (!text.empty()) text += '\n';
   text += emphasised("legend", Emphasis::strong, style.colour) + '\n';
-  text += legend_of_all(reports, settled);
+  text += legend_of_all(comparisons, settled);
   text += '\n' + emphasised("caution", Emphasis::strong, style.colour) + '\n';
   return text + wrapped("", caution(), settled.columns);
 }

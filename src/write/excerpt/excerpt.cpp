@@ -19,6 +19,9 @@ using Changed = std::span<const ChangedTurn>;
 struct Cut {
   const Passage& whole;
   const Passage& here;
+
+  [[nodiscard]] const Line& line_of(Hand hand) const { return *line_of_hand(whole, hand); }
+  [[nodiscard]] const Line& line_here(Hand hand) const { return *line_of_hand(here, hand); }
 };
 
 /// "at the beginning of bar 5", "on beat 2.5 of bar 5" or "as number 3 in bar 5".
@@ -67,10 +70,10 @@ std::string cause_words(const ChangedTurn& changed, const Line& line) {
 
 /// The notes and their place: "C5:5 at the beginning of bar 5, left hand,".
 std::string subject_words(const Cut& cut, const ChangedTurn& changed) {
-  const Line& line = cut.whole.lines[changed.line_in_score];
+  const Line& line = cut.line_of(changed.hand);
   const std::string notes = changed.in_score
                                 ? event_words(line, changed.event_in_score)
-                                : event_words(cut.here.lines[changed.line], changed.here.event);
+                                : event_words(cut.line_here(changed.hand), changed.here.event);
   const std::string hand =
       cut.here.lines.size() > 1 ? fmt::format(", {} hand,", to_string(line.hand)) : "";
   return fmt::format("In the score {} {}{}", notes,
@@ -80,11 +83,10 @@ std::string subject_words(const Cut& cut, const ChangedTurn& changed) {
 /// What it is in the excerpt: "Here it is double, ..." or, where a tie is cut, "Here C5:1+E5:3
 /// ...".
 std::string here_words(const Cut& cut, const ChangedTurn& changed, bool several) {
-  const Line& line = cut.here.lines[changed.line];
+  const Line& line = cut.line_here(changed.hand);
   const std::string turn = turn_words(changed.here, line.hand);
   const std::string notes = event_words(line, changed.here.event);
-  const bool tie_is_cut =
-      notes != event_words(cut.whole.lines[changed.line_in_score], changed.event_in_score);
+  const bool tie_is_cut = notes != event_words(cut.line_of(changed.hand), changed.event_in_score);
   if (tie_is_cut) return fmt::format("Here {} is struck: {}.", notes, turn);
   return fmt::format("Here {} {}.", several ? "they are" : "it is", turn);
 }
@@ -96,7 +98,7 @@ std::string sentence_of(const Cut& cut, Changed run) {
   if (!first.in_score) {
     return words + " is held over from before. " + here_words(cut, first, false);
   }
-  const Line& line = cut.whole.lines[first.line_in_score];
+  const Line& line = cut.line_of(first.hand);
   std::string after = " is";
   if (run.size() == 2) after = " and the next are";
   if (run.size() > 2) after = fmt::format(" and the {} after it are", run.size() - 1);
@@ -110,7 +112,7 @@ bool turns_alike(const EventAnalysis& one, const EventAnalysis& other) {
 
 /// Whether a change follows another at the next event and is of the same kind.
 bool continues(const ChangedTurn& before, const ChangedTurn& changed) {
-  return before.line == changed.line && before.here.index + 1 == changed.here.index &&
+  return before.hand == changed.hand && before.here.index + 1 == changed.here.index &&
          before.in_score && changed.in_score && turns_alike(*before.in_score, *changed.in_score) &&
          turns_alike(before.here, changed.here);
 }

@@ -58,8 +58,8 @@ void add_notes(std::string& out, const Line& line, std::size_t event) {
 }
 
 /// What is written of an event: where it stands and its notes.
-void add_written_part(std::string& out, const Line& line, const EventAnalysis& entry) {
-  const Event& event = line.events[entry.event];
+void add_written_part(std::string& out, const Line& line, const AnalysedEvent& analysed) {
+  const auto& [event, entry] = analysed;
   out += R"({"index":)";
   add_number(out, static_cast<std::int64_t>(entry.index));
   out += R"(,"bar":)";
@@ -114,9 +114,9 @@ void add_found_part(std::string& out, Hand hand, const EventAnalysis& entry) {
   out += R"("})";
 }
 
-void add_event(std::string& out, const Line& line, const EventAnalysis& entry) {
-  add_written_part(out, line, entry);
-  add_found_part(out, line.hand, entry);
+void add_event(std::string& out, const AnalysedLine& line, const AnalysedEvent& event) {
+  add_written_part(out, line.written(), event);
+  add_found_part(out, line.hand(), event.found);
 }
 
 /// A line feed and an indent, or nothing in a document of one line.
@@ -125,49 +125,48 @@ std::string_view line_break(Layout layout, std::size_t depth) {
   return layout == Layout::one_line ? std::string_view{} : kBreak.substr(0, 1 + depth);
 }
 
-void add_watch_list(std::string& out, const Line& line, const LineAnalysis& analysis,
-                    Layout layout) {
+void add_watch_list(std::string& out, const AnalysedLine& line, Layout layout) {
   bool first = true;
-  for (const Finding& finding : analysis.watch) {
+  for (const Finding& finding : line.found().watch) {
     if (!first) out += ',';
     first = false;
     out += fmt::format(
         R"({}{{"code":"{}","level":"{}","bar":{},"event":{},"message":{},"source":{}}})",
-        line_break(layout, 6), finding.rule, name_of(finding.level), line.events[finding.event].bar,
+        line_break(layout, 6), finding.rule, name_of(finding.level), line.event_of(finding).bar,
         finding.index, json_text(finding.message), json_text(find_rule(finding.rule)->sources));
   }
 }
 
-void add_hand(std::string& out, const Line& line, const LineAnalysis& analysis, Layout layout) {
-  out += fmt::format(R"({{"hand":"{}","events":[)", to_string(line.hand));
+void add_hand(std::string& out, const AnalysedLine& line, Layout layout) {
+  out += fmt::format(R"({{"hand":"{}","events":[)", to_string(line.hand()));
   bool first = true;
-  for (const EventAnalysis& entry : analysis.events) {
+  for (const AnalysedEvent event : line) {
     if (!first) out += ',';
     out += line_break(layout, 6);
-    add_event(out, line, entry);
+    add_event(out, line, event);
     first = false;
   }
   out += fmt::format(R"(],{}"totals":)", line_break(layout, 5));
-  add_totals(out, analysis.totals);
+  add_totals(out, line.found().totals);
   out += fmt::format(R"(,{}"difficulty":)", line_break(layout, 5));
-  add_decimal_or_null(out, analysis.difficulty);
+  add_decimal_or_null(out, line.found().difficulty);
   out += fmt::format(R"(,{}"watch":[)", line_break(layout, 5));
-  add_watch_list(out, line, analysis, layout);
+  add_watch_list(out, line, layout);
   out += "]}";
 }
 
 /// The lines stand right hand first, as in every passage of both hands.
-void add_together(std::string& out, const Passage& passage, const PassageAnalysis& analysis) {
-  if (!analysis.together) {
+void add_together(std::string& out, const AnalysedPassage& passage) {
+  if (!passage.found().together) {
     out += "null";
     return;
   }
-  const Together& together = *analysis.together;
+  const Together& together = *passage.found().together;
   out += fmt::format(R"({{"onsets":{},"parallel":{},"contrary":{},"kinds_differ":[)",
                      together.onsets, together.parallel, together.contrary);
   bool first = true;
   for (const KindsDiffer& place : together.kinds_differ) {
-    const Event& event = passage.lines.front().events[place.right_event];
+    const Event& event = passage.written().lines.front().events[place.right_event];
     if (!first) out += ',';
     first = false;
     out += fmt::format(R"({{"bar":{},"onset":)", event.bar);
@@ -184,8 +183,9 @@ std::string tempo_text(const Passage& passage, const PassageAnalysis& analysis) 
   return json_number(passage.tempos.front().value.quarters_per_minute());
 }
 
-void add_passage(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
-                 Layout layout) {
+void add_passage(std::string& out, const AnalysedPassage& analysed, Layout layout) {
+  const Passage& passage = analysed.written();
+  const PassageAnalysis& analysis = analysed.found();
   const std::string meter = passage.meters.empty() ? "" : to_string(passage.meters.front().value);
   const std::string reach =
       analysis.reach_semitones ? std::to_string(*analysis.reach_semitones) : "null";
@@ -200,25 +200,25 @@ void add_passage(std::string& out, const Passage& passage, const PassageAnalysis
     out += json_text(passage.remarks[i]);
   }
   out += fmt::format(R"(],{}"hands":[)", line_break(layout, 3));
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
+  for (std::size_t i = 0; i < analysed.size(); ++i) {
     if (i > 0) out += ',';
     out += line_break(layout, 4);
-    add_hand(out, passage.lines[i], analysis.lines[i], layout);
+    add_hand(out, analysed[i], layout);
   }
   out += fmt::format(R"(],{}"together":)", line_break(layout, 3));
-  add_together(out, passage, analysis);
+  add_together(out, analysed);
   out += '}';
 }
 
 /// About as many bytes as the report will take, so that it need not be moved as it grows.
-std::size_t expected_size(const Report& report) {
+std::size_t expected_size(const AnalysedScore& analysed) {
   constexpr std::size_t kBytesPerEvent = 700;
   constexpr std::size_t kBytesPerPassage = 1500;
   std::size_t events = 0;
-  for (const PassageAnalysis& passage : report.analysis.passages) {
-    for (const LineAnalysis& line : passage.lines) events += line.events.size();
+  for (const AnalysedPassage passage : analysed) {
+    for (const AnalysedLine line : passage) events += line.size();
   }
-  return kBytesPerEvent * events + kBytesPerPassage * (1 + report.analysis.passages.size());
+  return kBytesPerEvent * events + kBytesPerPassage * (1 + analysed.size());
 }
 
 void add_opening(std::string& out, std::string_view source_name, Layout layout) {
@@ -229,24 +229,24 @@ void add_opening(std::string& out, std::string_view source_name, Layout layout) 
 
 }  // namespace
 
-std::string write_json(const Report& report) noexcept {
+std::string write_json(const AnalysedScore& analysed) noexcept {
   std::string out;
-  out.reserve(expected_size(report));
-  add_opening(out, report.source_name, Layout::lines);
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+  out.reserve(expected_size(analysed));
+  add_opening(out, analysed.name(), Layout::lines);
+  for (std::size_t i = 0; i < analysed.size(); ++i) {
     if (i > 0) out += ',';
     out += line_break(Layout::lines, 2);
-    add_passage(out, report.score.passages[i], report.analysis.passages[i], Layout::lines);
+    add_passage(out, analysed[i], Layout::lines);
   }
   return out + "]}\n";
 }
 
-std::string write_jsonl(const Report& report) noexcept {
+std::string write_jsonl(const AnalysedScore& analysed) noexcept {
   std::string out;
-  out.reserve(expected_size(report));
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
-    add_opening(out, report.source_name, Layout::one_line);
-    add_passage(out, report.score.passages[i], report.analysis.passages[i], Layout::one_line);
+  out.reserve(expected_size(analysed));
+  for (std::size_t i = 0; i < analysed.size(); ++i) {
+    add_opening(out, analysed.name(), Layout::one_line);
+    add_passage(out, analysed[i], Layout::one_line);
     out += "]}\n";
   }
   return out;

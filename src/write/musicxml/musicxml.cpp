@@ -72,10 +72,10 @@ class ScoreMarks {
   ScoreMarks(std::string_view original, const MusicXmlPlaces& places, MusicXmlStyle style)
       : original_(original), places_(places), style_(style) {}
 
-  void add_passage(const Passage& passage, const PassageAnalysis& analysis) {
-    for (std::size_t i = 0; i < std::min(passage.lines.size(), analysis.lines.size()); ++i) {
-      add_line(passage.lines[i], analysis.lines[i]);
-      add_suggestions(passage.lines[i]);
+  void add_passage(const AnalysedPassage& passage) {
+    for (const AnalysedLine line : passage) {
+      add_line(line);
+      add_suggestions(line.written());
     }
   }
 
@@ -116,14 +116,13 @@ class ScoreMarks {
     return place == nullptr ? std::nullopt : std::optional<std::size_t>(place->carrier);
   }
 
-  void add_line(const Line& line, const LineAnalysis& analysis) {
+  void add_line(const AnalysedLine& line) {
     std::vector<Mark> marks;
-    for (const EventAnalysis& event : analysis.events) {
-      if (event.event >= line.events.size()) continue;
-      const std::optional<std::size_t> note = carrier_of(line.events[event.event]);
+    for (const auto& [written, found] : line) {
+      const std::optional<std::size_t> note = carrier_of(written);
       if (!note) continue;
-      marks.push_back({*note, false, score_sign(analysis, event, style_.words)});
-      add_needs(event, needs_);
+      marks.push_back({*note, false, score_sign(found, line.hand(), style_.words)});
+      add_needs(found, needs_);
     }
     const std::int32_t home = commonest_staff(marks);
     for (Mark& mark : marks) {
@@ -208,16 +207,12 @@ class ScoreMarks {
 
 }  // namespace
 
-std::string write_musicxml(const Source& original, const Report& report,
+std::string write_musicxml(const Source& original, const AnalysedScore& analysed,
                            const MusicXmlStyle& style) noexcept {
   const std::optional<MusicXmlPlaces> places = find_places(original.text());
   if (!places) return std::string(original.text());
   ScoreMarks marks(original.text(), *places, style);
-  const auto& passages = report.score.passages;
-  const auto& analyses = report.analysis.passages;
-  for (std::size_t i = 0; i < std::min(passages.size(), analyses.size()); ++i) {
-    marks.add_passage(passages[i], analyses[i]);
-  }
+  for (const AnalysedPassage passage : analysed) marks.add_passage(passage);
   return edited(original.text(), places->own_marks, marks.insertions());
 }
 

@@ -15,8 +15,8 @@ constexpr std::string_view kRight = "\xE2\x86\x92";        // arrow to the right
 constexpr std::string_view kDoubleLeft = "\xE2\x87\x90";   // the same with two strokes
 constexpr std::string_view kDoubleRight = "\xE2\x87\x92";  // the same with two strokes
 
-std::optional<Direction> play_of(const LineAnalysis& line, const EventAnalysis& event) {
-  return event.side ? std::optional(direction_of(line.hand, *event.side)) : std::nullopt;
+std::optional<Direction> play_of(const EventAnalysis& event, Hand hand) {
+  return event.side ? std::optional(direction_of(hand, *event.side)) : std::nullopt;
 }
 
 std::string arrow_sign(Rotation rotation, std::optional<Direction> play) {
@@ -83,8 +83,8 @@ std::string legend_line(const LegendLine& line, bool words) {
 
 }  // namespace
 
-std::string score_sign(const LineAnalysis& line, const EventAnalysis& event, bool words) {
-  const std::optional<Direction> play = play_of(line, event);
+std::string score_sign(const EventAnalysis& event, Hand hand, bool words) {
+  const std::optional<Direction> play = play_of(event, hand);
   return words ? word_sign(event.rotation, play) : arrow_sign(event.rotation, play);
 }
 

@@ -14,7 +14,7 @@ namespace fingerturn {
 /// where it starts from for a preparatory one. Or the same in words.
 ///
 ///     single →   double ⇒   preparatory |→   level =   undetermined ?
-std::string score_sign(const LineAnalysis& line, const EventAnalysis& event, bool words);
+std::string score_sign(const EventAnalysis& event, Hand hand, bool words);
 
 /// What the legend has to explain.
 struct LegendNeeds {

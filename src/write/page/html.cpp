@@ -20,25 +20,27 @@ constexpr std::string_view kHead =
     "<meta name=\"color-scheme\" content=\"light dark\"/>\n"
     "<link rel=\"icon\" href=\"data:,\"/>\n";
 
-void add_contents(std::string& out, const Report& report) {
+void add_contents(std::string& out, const AnalysedScore& analysed) {
   out +=
       "<nav aria-labelledby=\"contents\">\n<h2 id=\"contents\">Contents</h2>\n"
       "<ol class=\"contents\">\n";
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
-    out += fmt::format("<li><a href=\"#passage-{}\"><bdi>{}</bdi></a></li>\n", i + 1,
-                       escaped_markup(title_of(report, report.score.passages[i])));
+  std::size_t number = 0;
+  for (const Passage& passage : analysed.written().passages) {
+    out += fmt::format("<li><a href=\"#passage-{}\"><bdi>{}</bdi></a></li>\n", ++number,
+                       escaped_markup(title_of(analysed, passage)));
   }
   out += "</ol>\n</nav>\n";
 }
 
 /// Each passage under a heading of its own.
-void add_passages(HtmlPage& page, const Report& report) {
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
+void add_passages(HtmlPage& page, const AnalysedScore& analysed) {
+  std::size_t number = 0;
+  for (const AnalysedPassage passage : analysed) {
     page.out += fmt::format(
         "<section class=\"passage\" aria-labelledby=\"passage-{0}\">\n"
         "<h2 id=\"passage-{0}\"><bdi>{1}</bdi></h2>\n",
-        i + 1, escaped_markup(title_of(report, report.score.passages[i])));
-    add_passage_body(page, report, i, 3);
+        ++number, escaped_markup(title_of(analysed, passage.written())));
+    add_passage_body(page, passage, 3);
     page.out += "</section>\n";
   }
 }
@@ -58,23 +60,21 @@ std::string page_foot() {
 
 }  // namespace
 
-std::string write_html(const Report& report, const PageStyle& style) noexcept {
-  const std::vector<Passage>& passages = report.score.passages;
-  const bool single = passages.size() == 1;
-  const std::string title =
-      escaped_markup(single ? title_of(report, passages.front()) : report.source_name);
+std::string write_html(const AnalysedScore& analysed, const PageStyle& style) noexcept {
+  const bool single = analysed.size() == 1;
+  const std::string title = escaped_markup(title_of(analysed));
   HtmlPage page;
   page.unfolded = style.unfolded;
   page.out += page_head(title);
-  if (passages.size() > 1) add_contents(page.out, report);
+  if (analysed.size() > 1) add_contents(page.out, analysed);
   page.out += "<main>\n";
   if (single) {
-    add_passage_body(page, report, 0, 2);
+    add_passage_body(page, analysed[0], 2);
   } else {
-    add_passages(page, report);
+    add_passages(page, analysed);
   }
-  add_legend(page, report);
-  add_sources(page, report);
+  add_legend(page, analysed);
+  add_sources(page, analysed);
   return page.out + page_foot();
 }
 

@@ -26,14 +26,13 @@ void add_element(std::string& out, std::string_view tag, std::string_view text);
 /// The systems of a part: for each piece a table whose first row is the picture.
 void add_systems(HtmlPage& page, const PagePart& part);
 
-/// All that is said of the passage of this number below its heading; headings in it begin at this
-/// level.
-void add_passage_body(HtmlPage& page, const Report& report, std::size_t number, int level);
+/// All that is said of a passage below its heading; headings in it begin at this level.
+void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level);
 
 /// What the picture and the rows mean.
-void add_legend(HtmlPage& page, const Report& report);
+void add_legend(HtmlPage& page, const AnalysedScore& analysed);
 
 /// The sources of the rules that the watch lists name; nothing where they name none.
-void add_sources(HtmlPage& page, const Report& report);
+void add_sources(HtmlPage& page, const AnalysedScore& analysed);
 
 }  // namespace fingerturn

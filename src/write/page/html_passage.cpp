@@ -22,13 +22,12 @@ void add_heading(std::string& out, int level, std::string_view words) {
 
 std::string hand_name(Hand hand) { return hand == Hand::right ? "Right hand" : "Left hand"; }
 
-void add_totals(HtmlPage& page, const Passage& passage, const PassageAnalysis& analysis,
-                int level) {
+void add_totals(HtmlPage& page, const AnalysedPassage& passage, int level) {
   add_heading(page.out, level, "Totals");
-  for (const LineAnalysis& line : analysis.lines) {
+  for (const LineAnalysis& line : passage.found().lines) {
     add_element(page.out, "p", hand_name(line.hand) + ": " + totals_words(line.totals) + ".");
   }
-  for (std::string words : {full_swing_words(analysis), together_words(passage, analysis)}) {
+  for (std::string words : {full_swing_words(passage.found()), together_words(passage)}) {
     if (words.empty()) continue;
     if (words.front() >= 'a' && words.front() <= 'z') {
       words.front() = static_cast<char>(words.front() - 'a' + 'A');
@@ -37,20 +36,20 @@ void add_totals(HtmlPage& page, const Passage& passage, const PassageAnalysis& a
   }
 }
 
-void add_finding(std::string& out, const Line& line, const Finding& finding, bool names_hand) {
+void add_finding(std::string& out, const AnalysedLine& line, const Finding& finding,
+                 bool names_hand) {
   out += fmt::format(
       R"(<li>{} {} <span class="level">({})</span> {} [<a href="#source-{}">{}</a>]</li>)",
-      names_hand ? hand_name(line.hand) + ", bar" : "Bar", line.events[finding.event].bar,
+      names_hand ? hand_name(line.hand()) + ", bar" : "Bar", line.event_of(finding).bar,
       name_of(finding.level), escaped_markup(finding.message), finding.rule, finding.rule);
   out += '\n';
 }
 
-void add_watch_list(HtmlPage& page, const Passage& passage, const PassageAnalysis& analysis,
-                    int level) {
+void add_watch_list(HtmlPage& page, const AnalysedPassage& passage, int level) {
   std::string list;
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
-    for (const Finding& finding : analysis.lines[i].watch) {
-      add_finding(list, passage.lines[i], finding, passage.lines.size() > 1);
+  for (const AnalysedLine line : passage) {
+    for (const Finding& finding : line.found().watch) {
+      add_finding(list, line, finding, passage.size() > 1);
     }
   }
   add_heading(page.out, level, "Watch list");
@@ -61,22 +60,23 @@ void add_watch_list(HtmlPage& page, const Passage& passage, const PassageAnalysi
   }
 }
 
-void add_reason(std::string& out, const Line& line, const EventAnalysis& entry) {
+void add_reason(std::string& out, const AnalysedLine& line, const AnalysedEvent& event) {
+  const auto& [written, entry] = event;
   out += fmt::format(
       R"(<tr><td>{}</td><td class="name">{}</td><td><span class="cue">{}.</span> {}</td></tr>)",
-      line.events[entry.event].bar, escaped_markup(event_words(line, entry.event)),
-      escaped_markup(cue_of(entry, line.hand)), escaped_markup(reason_of(entry, line.hand)));
+      written.bar, escaped_markup(event_words(line.written(), entry.event)),
+      escaped_markup(cue_of(entry, line.hand())), escaped_markup(reason_of(entry, line.hand())));
   out += '\n';
 }
 
-void add_reasons(HtmlPage& page, const Line& line, const LineAnalysis& analysis) {
-  if (analysis.events.empty()) return;
+void add_reasons(HtmlPage& page, const AnalysedLine& line) {
+  if (line.size() == 0) return;
   page.out += fmt::format(
       "<details{}><summary>{}: a cue and the reason for every note</summary>\n"
       R"(<table class="reasons"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
       "<th scope=\"col\">how and why</th></tr></thead><tbody>\n",
-      page.unfolded ? " open=\"\"" : "", hand_name(line.hand));
-  for (const EventAnalysis& entry : analysis.events) add_reason(page.out, line, entry);
+      page.unfolded ? " open=\"\"" : "", hand_name(line.hand()));
+  for (const AnalysedEvent event : line) add_reason(page.out, line, event);
   page.out += "</tbody></table></details>\n";
 }
 
@@ -92,30 +92,26 @@ void add_element(std::string& out, std::string_view tag, std::string_view text) 
   out += fmt::format("<{0}>{1}</{0}>\n", tag, escaped_markup(text));
 }
 
-void add_passage_body(HtmlPage& page, const Report& report, std::size_t number, int level) {
-  const Passage& passage = report.score.passages[number];
-  const PassageAnalysis& analysis = report.analysis.passages[number];
-  page.out += fmt::format("<p class=\"quiet\"><bdi>{}</bdi></p>\n",
-                          escaped_markup(head_line(passage, analysis, report.analysis.bars)));
-  for (const std::string& remark : passage.remarks) add_element(page.out, "p", remark);
-  const std::vector<PagePart> parts = page_parts(report, number);
+void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level) {
+  page.out +=
+      fmt::format("<p class=\"quiet\"><bdi>{}</bdi></p>\n", escaped_markup(head_line(passage)));
+  for (const std::string& remark : passage.written().remarks) add_element(page.out, "p", remark);
+  const std::vector<PagePart> parts = page_parts(passage);
   if (parts.empty()) return;
   if (parts.size() > 1) add_element(page.out, "p", hands_apart_words());
   for (const PagePart& part : parts) {
     if (parts.size() > 1) add_heading(page.out, level, hand_name(part.pictures.front().hand));
     add_systems(page, part);
   }
-  add_totals(page, passage, analysis, level);
-  add_watch_list(page, passage, analysis, level);
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
-    add_reasons(page, passage.lines[i], analysis.lines[i]);
-  }
+  add_totals(page, passage, level);
+  add_watch_list(page, passage, level);
+  for (const AnalysedLine line : passage) add_reasons(page, line);
 }
 
-void add_legend(HtmlPage& page, const Report& report) {
+void add_legend(HtmlPage& page, const AnalysedScore& analysed) {
   page.out += "<section aria-labelledby=\"legend\">\n<h2 id=\"legend\">Legend</h2>\n";
   page.out += "<ul class=\"samples\">\n";
-  for (const LegendSample& sample : picture_legend(report)) {
+  for (const LegendSample& sample : picture_legend(analysed)) {
     page.out += "<li>";
     add_sample(page.out, sample,
                fmt::format(R"( style="width:{:.2f}em;height:{:.2f}em")", kSampleWidth / 12,
@@ -123,9 +119,9 @@ void add_legend(HtmlPage& page, const Report& report) {
     page.out += fmt::format("<span>{}</span></li>\n", escaped_markup(sample.words));
   }
   page.out += "</ul>\n<div class=\"words\">\n";
-  for (const std::string_view note : picture_notes(report)) add_element(page.out, "p", note);
+  for (const std::string_view note : picture_notes(analysed)) add_element(page.out, "p", note);
   std::string list;
-  for (const LegendEntry& entry : legend_of(report)) {
+  for (const LegendEntry& entry : legend_of(analysed)) {
     if (is_explained(entry.label)) continue;
     if (!entry.label.empty()) add_element(list, "dt", entry.label);
     add_element(list, "dd", entry.words);
@@ -134,9 +130,9 @@ void add_legend(HtmlPage& page, const Report& report) {
   page.out += "</div>\n</section>\n";
 }
 
-void add_sources(HtmlPage& page, const Report& report) {
+void add_sources(HtmlPage& page, const AnalysedScore& analysed) {
   std::set<std::string_view> named;
-  for (const PassageAnalysis& passage : report.analysis.passages) {
+  for (const PassageAnalysis& passage : analysed.found().passages) {
     for (const LineAnalysis& line : passage.lines) {
       for (const Finding& finding : line.watch) named.insert(finding.rule);
     }

@@ -77,7 +77,7 @@ void add_written_rows(std::string& out, const PagePart& part, std::size_t line, 
   out += "</tr>";
   begin_row(out, "finger", "finger", notes);
   add_cells(out, part, line, piece, [&](const ShownEvent& shown) {
-    add_stack(out, finger_cells(shown, *part.lines[line].line));
+    add_stack(out, finger_cells(shown, part.lines[line].written()));
   });
   out += "</tr>\n";
 }

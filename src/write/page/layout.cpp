@@ -59,17 +59,18 @@ int steps_of(Fraction time, Fraction shortest) {
 }
 
 /// The room that the words of a column take in a table below the picture.
-int room_for_words(const Column& column, const ShownLines& lines) {
+int room_for_words(const Column& column, const SharedLines& lines) {
   std::size_t letters = 0;
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    if (column.events[i]) letters = std::max(letters, width_of(*column.events[i], *lines[i].line));
+    if (column.events[i])
+      letters = std::max(letters, width_of(*column.events[i], lines[i].written()));
   }
   return std::min(kWidestPiece, kLetter * static_cast<int>(std::min<std::size_t>(letters, 60)));
 }
 
 /// The widths of the columns of a bar, given how long each lasts.
 void add_widths(std::span<const Column> columns, std::span<const std::optional<Fraction>> times,
-                const ShownLines& lines, std::vector<int>& edges) {
+                const SharedLines& lines, std::vector<int>& edges) {
   const std::optional<Fraction> shortest = shortest_of(times);
   for (std::size_t i = 0; i < columns.size(); ++i) {
     const int steps = times[i] && shortest ? steps_of(*times[i], *shortest) : 0;
@@ -79,7 +80,7 @@ void add_widths(std::span<const Column> columns, std::span<const std::optional<F
 }
 
 /// Sets where the columns begin, bar by bar.
-void set_edges(const std::vector<BarColumns>& bars, const ShownLines& lines, PageLayout& layout) {
+void set_edges(const std::vector<BarColumns>& bars, const SharedLines& lines, PageLayout& layout) {
   const std::vector<std::optional<Fraction>> times = times_of(layout.columns);
   const bool all_known =
       std::all_of(times.begin(), times.end(), [](const auto& time) { return time.has_value(); });
@@ -185,9 +186,8 @@ void add_to_systems(const PageSystem& pieces, PageLayout& layout, int& used) {
 
 }  // namespace
 
-PageLayout layout_of(const Passage& passage, const ShownLines& lines,
-                     const std::optional<BarRange>& range) {
-  const std::vector<BarColumns> bars = columns_of(passage, lines, range);
+PageLayout layout_of(const AnalysedPassage& passage, const SharedLines& lines) {
+  const std::vector<BarColumns> bars = columns_of(passage, lines);
   PageLayout layout;
   for (const BarColumns& bar : bars) {
     layout.columns.insert(layout.columns.end(), bar.columns.begin(), bar.columns.end());

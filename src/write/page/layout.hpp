@@ -45,7 +45,6 @@ inline constexpr int kWidestSystem = 704;
 /// The longer notes of a bar get more room than its shortest, as in engraved music: a step more
 /// each time the value doubles.
 /// Where not all onsets are known the notes stand evenly.
-PageLayout layout_of(const Passage& passage, const ShownLines& lines,
-                     const std::optional<BarRange>& range);
+PageLayout layout_of(const AnalysedPassage& passage, const SharedLines& lines);
 
 }  // namespace fingerturn

@@ -67,7 +67,7 @@ void add_table_head(std::string& out, const PageSystem& system) {
 
 void add_hand(std::string& out, const PagePart& part, std::size_t number,
               const PageSystem& system) {
-  const Line& line = *part.lines[number].line;
+  const Line& line = part.lines[number].written();
   const std::string hand = part.lines.size() > 1 ? to_string(line.hand) + " " : "";
   add_row(out, part, number, system, hand + "note",
           [](const ShownEvent& shown) { return joined(note_cells(shown)); });
@@ -95,25 +95,23 @@ void add_item(std::string& out, std::string_view label, std::string_view words) 
   if (!words.empty()) out += fmt::format("- {}: {}\n", label, escaped_markdown(words));
 }
 
-void add_totals(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
-                int level) {
+void add_totals(std::string& out, const AnalysedPassage& passage, int level) {
   add_heading(out, level, "Totals");
-  for (const LineAnalysis& line : analysis.lines) {
+  for (const LineAnalysis& line : passage.found().lines) {
     add_item(out, hand_name(line.hand), totals_words(line.totals));
   }
-  add_item(out, "Tempo", full_swing_words(analysis));
-  add_item(out, "Together", together_words(passage, analysis));
+  add_item(out, "Tempo", full_swing_words(passage.found()));
+  add_item(out, "Together", together_words(passage));
 }
 
-void add_watch_list(std::string& out, const Passage& passage, const PassageAnalysis& analysis,
-                    int level) {
+void add_watch_list(std::string& out, const AnalysedPassage& passage, int level) {
   std::set<std::string_view> named;
   std::string list;
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
-    for (const Finding& finding : analysis.lines[i].watch) {
+  for (const AnalysedLine line : passage) {
+    for (const Finding& finding : line.found().watch) {
       named.insert(finding.rule);
-      list += fmt::format("- {}, bar {}, **{}**: {} (`{}`)\n", hand_name(passage.lines[i].hand),
-                          passage.lines[i].events[finding.event].bar, name_of(finding.level),
+      list += fmt::format("- {}, bar {}, **{}**: {} (`{}`)\n", hand_name(line.hand()),
+                          line.event_of(finding).bar, name_of(finding.level),
                           escaped_markdown(finding.message), finding.rule);
     }
   }
@@ -127,56 +125,52 @@ void add_watch_list(std::string& out, const Passage& passage, const PassageAnaly
   }
 }
 
-void add_sentences(std::string& out, const Line& line, const LineAnalysis& analysis,
-                   const MarkdownStyle& style, int level) {
-  add_heading(out, level, hand_name(line.hand) + ", note for note");
+void add_sentences(std::string& out, const AnalysedLine& line, const MarkdownStyle& style,
+                   int level) {
+  add_heading(out, level, hand_name(line.hand()) + ", note for note");
   std::optional<std::int32_t> bar;
-  for (const EventAnalysis& entry : analysis.events) {
-    const std::int32_t number = line.events[entry.event].bar;
-    if (bar != number) out += fmt::format("{}Bar {}:\n\n", bar ? "\n" : "", number);
-    bar = number;
-    out += fmt::format("- **{}**", escaped_markdown(event_words(line, entry.event)));
-    if (style.cues) out += fmt::format(" {}.", escaped_markdown(cue_of(entry, line.hand)));
-    if (style.detail) out += ' ' + escaped_markdown(reason_of(entry, line.hand));
+  for (const auto& [event, entry] : line) {
+    if (bar != event.bar) out += fmt::format("{}Bar {}:\n\n", bar ? "\n" : "", event.bar);
+    bar = event.bar;
+    out += fmt::format("- **{}**", escaped_markdown(event_words(line.written(), entry.event)));
+    if (style.cues) out += fmt::format(" {}.", escaped_markdown(cue_of(entry, line.hand())));
+    if (style.detail) out += ' ' + escaped_markdown(reason_of(entry, line.hand()));
     out += '\n';
   }
 }
 
-void add_passage(std::string& out, const Report& report, std::size_t number,
-                 const MarkdownStyle& style, int level) {
-  const Passage& passage = report.score.passages[number];
-  const PassageAnalysis& analysis = report.analysis.passages[number];
-  out += escaped_markdown(head_line(passage, analysis, report.analysis.bars)) + '\n';
-  for (const std::string& remark : passage.remarks) out += '\n' + escaped_markdown(remark) + '\n';
-  const std::vector<PagePart> parts = page_parts(report, number);
+void add_passage(std::string& out, const AnalysedPassage& passage, const MarkdownStyle& style,
+                 int level) {
+  out += escaped_markdown(head_line(passage)) + '\n';
+  for (const std::string& remark : passage.written().remarks) {
+    out += '\n' + escaped_markdown(remark) + '\n';
+  }
+  const std::vector<PagePart> parts = page_parts(passage);
   if (parts.size() > 1) out += '\n' + escaped_markdown(hands_apart_words()) + '\n';
   for (const PagePart& part : parts) {
-    if (parts.size() > 1) add_heading(out, level, hand_name(part.lines.front().line->hand));
+    if (parts.size() > 1) add_heading(out, level, hand_name(part.lines.front().hand()));
     add_part(out, part);
   }
   if (parts.empty()) return;
-  add_totals(out, passage, analysis, level);
-  add_watch_list(out, passage, analysis, level);
+  add_totals(out, passage, level);
+  add_watch_list(out, passage, level);
   if (!style.detail && !style.cues) return;
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
-    add_sentences(out, passage.lines[i], analysis.lines[i], style, level);
+  for (const AnalysedLine line : passage) add_sentences(out, line, style, level);
+}
+
+void add_passages(std::string& out, const AnalysedScore& analysed, const MarkdownStyle& style) {
+  std::size_t number = 0;
+  for (const Passage& passage : analysed.written().passages) {
+    out += fmt::format("{}. {}\n", ++number, escaped_markdown(title_of(analysed, passage)));
+  }
+  for (const AnalysedPassage passage : analysed) {
+    add_heading(out, 2, title_of(analysed, passage.written()));
+    add_passage(out, passage, style, 3);
   }
 }
 
-void add_passages(std::string& out, const Report& report, const MarkdownStyle& style) {
-  out += fmt::format("# {}\n\n", escaped_markdown(report.source_name));
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
-    out += fmt::format("{}. {}\n", i + 1,
-                       escaped_markdown(title_of(report, report.score.passages[i])));
-  }
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
-    add_heading(out, 2, title_of(report, report.score.passages[i]));
-    add_passage(out, report, i, style, 3);
-  }
-}
-
-void add_legend(std::string& out, const Report& report) {
-  const std::vector<LegendEntry> entries = legend_of(report);
+void add_legend(std::string& out, const AnalysedScore& analysed) {
+  const std::vector<LegendEntry> entries = legend_of(analysed);
   if (entries.empty()) return;
   add_heading(out, 2, "Legend");
   for (std::size_t i = 0; i < entries.size(); ++i) {
@@ -189,16 +183,14 @@ void add_legend(std::string& out, const Report& report) {
 
 }  // namespace
 
-std::string write_markdown(const Report& report, const MarkdownStyle& style) noexcept {
-  std::string out;
-  if (report.score.passages.size() == 1) {
-    out +=
-        fmt::format("# {}\n\n", escaped_markdown(title_of(report, report.score.passages.front())));
-    add_passage(out, report, 0, style, 2);
+std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style) noexcept {
+  std::string out = fmt::format("# {}\n\n", escaped_markdown(title_of(analysed)));
+  if (analysed.size() == 1) {
+    add_passage(out, analysed[0], style, 2);
   } else {
-    add_passages(out, report, style);
+    add_passages(out, analysed, style);
   }
-  add_legend(out, report);
+  add_legend(out, analysed);
   add_heading(out, 2, "Caution");
   return out + escaped_markdown(caution()) + '\n';
 }

@@ -9,11 +9,11 @@
 namespace fingerturn {
 namespace {
 
-PagePart part_of(const Report& report, const Passage& passage, ShownLines lines) {
+PagePart part_of(const AnalysedPassage& passage, SharedLines lines) {
   PagePart part{std::move(lines), {}, {}};
-  part.layout = layout_of(passage, part.lines, report.analysis.bars);
+  part.layout = layout_of(passage, part.lines);
   for (std::size_t i = 0; i < part.lines.size(); ++i) {
-    part.pictures.push_back(hand_picture(part.layout, part.lines[i], i));
+    part.pictures.push_back(hand_picture(part.layout, part.lines[i].written(), i));
   }
   return part;
 }
@@ -29,15 +29,14 @@ void visit_events(const PagePart& part, std::size_t line, const Piece& piece, co
 
 }  // namespace
 
-std::vector<PagePart> page_parts(const Report& report, std::size_t number) {
-  const Passage& passage = report.score.passages[number];
-  const ShownLines lines = shown_lines(passage, report.analysis.passages[number]);
+std::vector<PagePart> page_parts(const AnalysedPassage& passage) {
+  const SharedLines lines = lines_of(passage);
   std::vector<PagePart> parts;
-  if (lines.size() < 2 || all_onsets_known(passage)) {
-    if (!lines.empty()) parts.push_back(part_of(report, passage, lines));
+  if (lines.size() < 2 || all_onsets_known(passage.written())) {
+    if (!lines.empty()) parts.push_back(part_of(passage, lines));
     return parts;
   }
-  for (const ShownLine& line : lines) parts.push_back(part_of(report, passage, {line}));
+  for (const AnalysedLine& line : lines) parts.push_back(part_of(passage, {line}));
   return parts;
 }
 
@@ -62,7 +61,7 @@ std::size_t most_notes(const PagePart& part, std::size_t line, const PageSystem&
 }
 
 std::string words_of_piece(const PagePart& part, std::size_t number, const Piece& piece) {
-  const Line& line = *part.lines[number].line;
+  const Line& line = part.lines[number].written();
   std::string words;
   visit_events(part, number, piece, [&](const ShownEvent& shown) {
     if (shown.entry == nullptr) return;

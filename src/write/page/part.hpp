@@ -14,14 +14,14 @@ namespace fingerturn {
 
 /// Lines that share their columns on a page, with the pictures of their hands.
 struct PagePart {
-  ShownLines lines;
+  SharedLines lines;
   PageLayout layout;
   std::vector<HandPicture> pictures;  ///< one for each line
 };
 
-/// The parts of the passage of this number: both hands above one another, or one after the other
-/// where it is not known which notes sound together.
-std::vector<PagePart> page_parts(const Report& report, std::size_t number);
+/// The parts of a passage: both hands above one another, or one after the other where it is not
+/// known which notes sound together.
+std::vector<PagePart> page_parts(const AnalysedPassage& passage);
 
 /// The rows of words that a page gives below the picture, notes and fingers left out. What the
 /// forearm does at a side is said once, in the legend.

@@ -81,9 +81,9 @@ struct Used {
   bool depths = false;
 };
 
-Used used_in(const Report& report) {
+Used used_in(const AnalysedScore& analysed) {
   Used used;
-  for (const PassageAnalysis& passage : report.analysis.passages) {
+  for (const PassageAnalysis& passage : analysed.found().passages) {
     for (const LineAnalysis& line : passage.lines) {
       for (const EventAnalysis& entry : line.events) {
         used.rotations.at(static_cast<std::size_t>(entry.rotation)) = true;
@@ -105,8 +105,8 @@ LegendSample sample_of(std::vector<Mark> marks, std::string_view words) {
 
 }  // namespace
 
-std::vector<LegendSample> picture_legend(const Report& report) {
-  const Used used = used_in(report);
+std::vector<LegendSample> picture_legend(const AnalysedScore& analysed) {
+  const Used used = used_in(analysed);
   std::vector<LegendSample> samples;
   for (std::size_t i = 0; i < kRotationWords.size(); ++i) {
     if (used.rotations[i]) {
@@ -121,8 +121,8 @@ std::vector<LegendSample> picture_legend(const Report& report) {
   return samples;
 }
 
-std::vector<std::string_view> picture_notes(const Report& report) {
-  const Used used = used_in(report);
+std::vector<std::string_view> picture_notes(const AnalysedScore& analysed) {
+  const Used used = used_in(analysed);
   std::vector<std::string_view> notes{
       "The line is the forearm's swing through time: up is to the right, down to the left, for "
       "both hands. A full stroke plays, a dashed one prepares, a small ring is where the forearm "

@@ -18,9 +18,9 @@ struct LegendSample {
 inline constexpr double kSampleWidth = 88;
 
 /// What the signs of the picture mean; only those that the report uses.
-std::vector<LegendSample> picture_legend(const Report& report);
+std::vector<LegendSample> picture_legend(const AnalysedScore& analysed);
 
 /// What the lines of the picture mean that need no sample.
-std::vector<std::string_view> picture_notes(const Report& report);
+std::vector<std::string_view> picture_notes(const AnalysedScore& analysed);
 
 }  // namespace fingerturn

@@ -63,16 +63,14 @@ void add_lines(Drawing& drawing, std::string_view name, int x, int columns, int 
   }
 }
 
-void add_head(Drawing& drawing, const Report& report, std::size_t number) {
+void add_head(Drawing& drawing, std::string_view title, const AnalysedPassage& passage) {
   constexpr int kTitleColumns = 66;
   constexpr int kColumns = 108;
   constexpr int kTitleLine = 22;
-  const Passage& passage = report.score.passages[number];
-  add_lines(drawing, "title", kMargin, kTitleColumns, kTitleLine, title_of(report, passage));
+  add_lines(drawing, "title", kMargin, kTitleColumns, kTitleLine, title);
   drawing.y += 2;
-  add_lines(drawing, "quiet", kMargin, kColumns, kLine,
-            head_line(passage, report.analysis.passages[number], report.analysis.bars));
-  for (const std::string& remark : passage.remarks) {
+  add_lines(drawing, "quiet", kMargin, kColumns, kLine, head_line(passage));
+  for (const std::string& remark : passage.written().remarks) {
     add_lines(drawing, "quiet", kMargin, kColumns, kLine, remark);
   }
 }
@@ -162,22 +160,22 @@ void add_part(Drawing& drawing, const PagePart& part) {
     for (std::size_t line = 0; line < part.lines.size(); ++line) {
       if (line > 0) drawing.y += kHalfLine;
       const SystemPlace place{part, system, shift};
-      add_bar_names(drawing, place, to_string(part.lines[line].line->hand));
+      add_bar_names(drawing, place, to_string(part.lines[line].hand()));
       add_hand(drawing, place, line, drawers[line]);
     }
   }
 }
 
-void add_passage(Drawing& drawing, const Report& report, std::size_t number) {
+void add_passage(Drawing& drawing, std::string_view title, const AnalysedPassage& passage) {
   constexpr int kColumns = 108;
-  add_head(drawing, report, number);
-  const std::vector<PagePart> parts = page_parts(report, number);
+  add_head(drawing, title, passage);
+  const std::vector<PagePart> parts = page_parts(passage);
   if (parts.size() > 1) {
     add_lines(drawing, "quiet", kMargin, kColumns, kLine, hands_apart_words());
   }
   for (const PagePart& part : parts) add_part(drawing, part);
   drawing.y += kBetweenSystems;
-  for (const LineAnalysis& line : report.analysis.passages[number].lines) {
+  for (const LineAnalysis& line : passage.found().lines) {
     add_lines(drawing, "word start", kMargin, kColumns, kLine,
               to_string(line.hand) + ": " + totals_words(line.totals));
   }
@@ -185,11 +183,11 @@ void add_passage(Drawing& drawing, const Report& report, std::size_t number) {
 }
 
 /// The samples in two columns, then what needs none.
-void add_legend(Drawing& drawing, const Report& report) {
+void add_legend(Drawing& drawing, const AnalysedScore& analysed) {
   constexpr int kColumns = 108;
   constexpr int kWordColumns = 38;
   constexpr int kHalf = (kWidth - 2 * kMargin) / 2;
-  const std::vector<LegendSample> samples = picture_legend(report);
+  const std::vector<LegendSample> samples = picture_legend(analysed);
   for (std::size_t i = 0; i < samples.size(); i += 2) {
     double height = 0;
     const double top = drawing.y;
@@ -206,7 +204,7 @@ void add_legend(Drawing& drawing, const Report& report) {
     }
     drawing.y = top + height;
   }
-  for (const std::string_view note : picture_notes(report)) {
+  for (const std::string_view note : picture_notes(analysed)) {
     add_lines(drawing, "word start", kMargin, kColumns, kLine, note);
   }
 }
@@ -227,22 +225,15 @@ constexpr std::string_view kPageStyle =
     ".quiet,.name{fill:#a9b2bb}\n"
     "}\n";
 
-std::string document_title(const Report& report) {
-  const std::vector<Passage>& passages = report.score.passages;
-  const std::string_view title =
-      passages.size() == 1 ? title_of(report, passages.front()) : report.source_name;
-  return escaped_markup(title);
-}
-
 }  // namespace
 
-std::string write_svg(const Report& report) noexcept {
+std::string write_svg(const AnalysedScore& analysed) noexcept {
   constexpr int kColumns = 108;
   Drawing drawing;
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
-    add_passage(drawing, report, i);
+  for (const AnalysedPassage passage : analysed) {
+    add_passage(drawing, title_of(analysed, passage.written()), passage);
   }
-  add_legend(drawing, report);
+  add_legend(drawing, analysed);
   drawing.y += kHalfLine;
   add_lines(drawing, "quiet", kMargin, kColumns, kLine, caution());
   const double height = drawing.y + kMargin;
@@ -253,7 +244,7 @@ std::string write_svg(const Report& report) noexcept {
       R"(width="{0}" height="{1:.0f}" viewBox="0 0 {0} {1:.0f}">)"
       "\n",
       kWidth, height);
-  text += fmt::format("<title id=\"title\">{}</title>\n", document_title(report));
+  text += fmt::format("<title id=\"title\">{}</title>\n", escaped_markup(title_of(analysed)));
   text +=
       "<desc id=\"description\">The forearm's swing through time, system by system: up is to the "
       "right, down to the left.</desc>\n";

@@ -80,16 +80,16 @@ std::vector<StyledBarLine> bar_lines_of(const PageLayout& layout, const Line& li
 
 }  // namespace
 
-HandPicture hand_picture(const PageLayout& layout, const ShownLine& shown, std::size_t number) {
+HandPicture hand_picture(const PageLayout& layout, const Line& line, std::size_t number) {
   HandPicture picture;
-  picture.hand = shown.line->hand;
+  picture.hand = line.hand;
   double place = 0;
   for (std::size_t i = 0; i < layout.columns.size(); ++i) {
     const auto& event = layout.columns[i].events[number];
     if (!event || event->entry == nullptr) continue;
-    picture.marks.push_back(mark_of(*event, *shown.line, layout.middle_of(i), place));
+    picture.marks.push_back(mark_of(*event, line, layout.middle_of(i), place));
   }
-  picture.bar_lines = bar_lines_of(layout, *shown.line, number);
+  picture.bar_lines = bar_lines_of(layout, line, number);
   picture.lanes = lanes_of(picture.marks);
   return picture;
 }

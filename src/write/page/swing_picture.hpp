@@ -48,7 +48,7 @@ struct HandPicture {
 };
 
 /// The picture of line `number` of the layout.
-HandPicture hand_picture(const PageLayout& layout, const ShownLine& shown, std::size_t number);
+HandPicture hand_picture(const PageLayout& layout, const Line& line, std::size_t number);
 
 /// The lines of the picture, counted downwards from its upper edge.
 namespace lanes {

@@ -66,12 +66,18 @@ std::string carried_words(const Totals& totals) {
 
 }  // namespace
 
-std::string_view title_of(const Report& report, const Passage& passage) noexcept {
-  return passage.title.empty() ? report.source_name : passage.title;
+std::string_view title_of(const AnalysedScore& analysed, const Passage& passage) noexcept {
+  return passage.title.empty() ? analysed.name() : passage.title;
 }
 
-std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis,
-                                    const std::optional<BarRange>& bars) {
+std::string_view title_of(const AnalysedScore& analysed) noexcept {
+  if (analysed.size() != 1) return analysed.name();
+  return title_of(analysed, analysed[0].written());
+}
+
+std::vector<std::string> head_parts(const AnalysedPassage& analysed) {
+  const Passage& passage = analysed.written();
+  const PassageAnalysis& analysis = analysed.found();
   std::vector<std::string> parts;
   if (!passage.composer.empty()) parts.push_back(printable(passage.composer));
   if (!passage.source.empty()) parts.push_back(printable(passage.source));
@@ -86,14 +92,13 @@ std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysi
   if (analysis.reach_semitones) {
     parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
   }
-  if (bars) parts.push_back(to_string(*bars));
+  if (analysis.bars) parts.push_back(to_string(*analysis.bars));
   return parts;
 }
 
-std::string head_line(const Passage& passage, const PassageAnalysis& analysis,
-                      const std::optional<BarRange>& bars) {
+std::string head_line(const AnalysedPassage& passage) {
   std::string line;
-  for (const std::string& part : head_parts(passage, analysis, bars)) {
+  for (const std::string& part : head_parts(passage)) {
     if (!line.empty()) line += kUnicodeSigns.between;
     line += part;
   }
@@ -137,10 +142,10 @@ std::string full_swing_words(const PassageAnalysis& analysis) {
                      hands.empty() ? "" : " (" + hands + ")");
 }
 
-std::string together_words(const Passage& passage, const PassageAnalysis& analysis) {
-  if (!analysis.together || analysis.together->onsets == 0) return {};
-  const Line& right = passage.lines.front();
-  const Together& together = *analysis.together;
+std::string together_words(const AnalysedPassage& passage) {
+  if (!passage.found().together || passage.found().together->onsets == 0) return {};
+  const Line& right = passage.written().lines.front();
+  const Together& together = *passage.found().together;
   std::string words = fmt::format(
       "of {} note{} struck together with a side in both hands, the forearms turn parallel at {} "
       "and contrary at {}",

@@ -2,7 +2,6 @@
 
 #include "fingerturn/report.hpp"
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,16 +10,16 @@
 namespace fingerturn {
 
 /// The title as it was written, or the name of the source where there is none.
-std::string_view title_of(const Report& report, const Passage& passage) noexcept;
+std::string_view title_of(const AnalysedScore& analysed, const Passage& passage) noexcept;
+/// The title of a score's only passage, or the name of the score.
+std::string_view title_of(const AnalysedScore& analysed) noexcept;
 
 /// What stands below the title: composer, source, hands, meter, tempo and reach, where known,
 /// and the bars where only some were asked for.
-std::vector<std::string> head_parts(const Passage& passage, const PassageAnalysis& analysis,
-                                    const std::optional<BarRange>& bars);
+std::vector<std::string> head_parts(const AnalysedPassage& passage);
 
 /// The same in one line.
-std::string head_line(const Passage& passage, const PassageAnalysis& analysis,
-                      const std::optional<BarRange>& bars);
+std::string head_line(const AnalysedPassage& passage);
 
 /// "15 events, 1 preparatory, 6 single, 8 double": those that are not 0.
 std::string totals_words(const Totals& totals);
@@ -29,6 +28,6 @@ std::string totals_words(const Totals& totals);
 std::string full_swing_words(const PassageAnalysis& analysis);
 
 /// How the hands go together; empty where that is not known or nothing is struck together.
-std::string together_words(const Passage& passage, const PassageAnalysis& analysis);
+std::string together_words(const AnalysedPassage& passage);
 
 }  // namespace fingerturn

@@ -12,12 +12,13 @@ namespace {
 using Bar = std::array<std::vector<ShownEvent>, 2>;
 using Bars = std::map<std::int32_t, Bar>;
 
-void add_line(const ShownLine& shown, std::size_t number, const std::optional<BarRange>& range,
+void add_line(const AnalysedLine& line, std::size_t number, const std::optional<BarRange>& range,
               Bars& bars) {
-  auto entry = shown.analysis->events.begin();
-  for (std::size_t place = 0; place < shown.line->events.size(); ++place) {
-    const Event& event = shown.line->events[place];
-    const bool analysed = entry != shown.analysis->events.end() && entry->event == place;
+  const std::vector<EventAnalysis>& entries = line.found().events;
+  auto entry = entries.begin();
+  for (std::size_t place = 0; place < line.written().events.size(); ++place) {
+    const Event& event = line.written().events[place];
+    const bool analysed = entry != entries.end() && entry->event == place;
     if (range && !range->contains(event.bar)) continue;
     bars[event.bar][number].push_back({&event, place, analysed ? &*entry : nullptr});
     if (analysed) ++entry;
@@ -86,22 +87,19 @@ void mark_beats(const Meter* meter, std::vector<Column>& columns) {
 
 }  // namespace
 
-ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis) {
-  ShownLines lines;
-  for (std::size_t i = 0; i < passage.lines.size(); ++i) {
-    lines.push_back({&passage.lines[i], &analysis.lines[i]});
-  }
+SharedLines lines_of(const AnalysedPassage& passage) {
+  SharedLines lines;
+  for (const AnalysedLine line : passage) lines.push_back(line);
   return lines;
 }
 
-std::vector<BarColumns> columns_of(const Passage& passage, const ShownLines& lines,
-                                   const std::optional<BarRange>& range) {
+std::vector<BarColumns> columns_of(const AnalysedPassage& passage, const SharedLines& lines) {
   Bars bars;
-  for (std::size_t i = 0; i < lines.size(); ++i) add_line(lines[i], i, range, bars);
+  for (std::size_t i = 0; i < lines.size(); ++i) add_line(lines[i], i, passage.found().bars, bars);
   std::vector<BarColumns> shown;
   for (const auto& [number, bar] : bars) {
     shown.push_back({number, merge(bar)});
-    mark_beats(meter_in_bar(passage, number), shown.back().columns);
+    mark_beats(meter_in_bar(passage.written(), number), shown.back().columns);
   }
   return shown;
 }

@@ -1,7 +1,6 @@
 #pragma once
 
-#include "fingerturn/analysis.hpp"
-#include "fingerturn/score.hpp"
+#include "fingerturn/analysed.hpp"
 
 #include <array>
 #include <cstddef>
@@ -12,17 +11,11 @@
 /// Which events stand in which column of the text report, before anything is drawn.
 namespace fingerturn {
 
-/// A line of the score with its analysis, as the text report shows it.
-struct ShownLine {
-  const Line* line = nullptr;
-  const LineAnalysis* analysis = nullptr;
-};
-
 /// One or two lines that share their columns.
-using ShownLines = std::vector<ShownLine>;
+using SharedLines = std::vector<AnalysedLine>;
 
-/// The lines of a passage with their analyses.
-ShownLines shown_lines(const Passage& passage, const PassageAnalysis& analysis);
+/// The lines of a passage.
+SharedLines lines_of(const AnalysedPassage& passage);
 
 /// An event of a line; `entry` is its analysis, null for rests and tied continuations.
 struct ShownEvent {
@@ -42,10 +35,9 @@ struct BarColumns {
   std::vector<Column> columns;
 };
 
-/// The bars of the lines with their columns, or only those of a range. Two lines are aligned by
-/// onset and must have all their onsets.
-std::vector<BarColumns> columns_of(const Passage& passage, const ShownLines& lines,
-                                   const std::optional<BarRange>& range);
+/// The bars of lines of a passage with their columns, or only those that were asked for. Two lines
+/// are aligned by onset and must have all their onsets.
+std::vector<BarColumns> columns_of(const AnalysedPassage& passage, const SharedLines& lines);
 
 /// Whether every event of every line of the passage has an onset.
 bool all_onsets_known(const Passage& passage) noexcept;

@@ -20,13 +20,12 @@ namespace fingerturn {
 namespace {
 
 /// The room that the names of the events take beside their reasons.
-std::size_t width_for_events(const Line& line, const LineAnalysis& analysis,
-                             const TextStyle& style) {
+std::size_t width_for_events(const AnalysedLine& line, const TextStyle& style) {
   constexpr std::size_t kPartOfLine = 4;
   const std::size_t widest = static_cast<std::size_t>(style.columns) / kPartOfLine;
   std::size_t width = 0;
-  for (const EventAnalysis& found : analysis.events) {
-    const std::size_t length = event_words(line, found.event).size();
+  for (const AnalysedEvent event : line) {
+    const std::size_t length = event_words(line.written(), event.found.event).size();
     if (length <= widest) width = std::max(width, length);
   }
   return width;
@@ -68,20 +67,19 @@ std::string totals_text(const LineAnalysis& analysis, const TextStyle& style) {
   return labelled(to_string(analysis.hand), totals_words(analysis.totals), style);
 }
 
-std::string reasons_text(const Line& line, const LineAnalysis& analysis, const TextStyle& style) {
-  const std::size_t width = width_for_events(line, analysis, style);
+std::string reasons_text(const AnalysedLine& line, const TextStyle& style) {
+  const std::size_t width = width_for_events(line, style);
   std::string text;
   std::optional<std::int32_t> bar;
-  for (const EventAnalysis& found : analysis.events) {
-    const Event& event = line.events[found.event];
+  for (const auto& [event, found] : line) {
     if (bar != event.bar) {
       bar = event.bar;
-      text += emphasised(fmt::format("{} hand, bar {}", to_string(line.hand), event.bar),
+      text += emphasised(fmt::format("{} hand, bar {}", to_string(line.hand()), event.bar),
                          Emphasis::strong, style.colour) +
               '\n';
     }
-    std::string name = event_words(line, found.event);
-    for (const std::string& sentence : sentences_of(found, line.hand, style)) {
+    std::string name = event_words(line.written(), found.event);
+    for (const std::string& sentence : sentences_of(found, line.hand(), style)) {
       text += sentence_text(name, width, sentence, style);
       name.clear();
     }
@@ -89,10 +87,10 @@ std::string reasons_text(const Line& line, const LineAnalysis& analysis, const T
   return text;
 }
 
-std::string legend_text(const Report& report, const TextStyle& style) {
+std::string legend_text(const AnalysedScore& analysed, const TextStyle& style) {
   std::string text;
   bool drawn = false;
-  for (const LegendEntry& entry : legend_of(report)) {
+  for (const LegendEntry& entry : legend_of(analysed)) {
     if (!entry.label.empty()) drawn = style.trace && is_drawn(entry.label);
     if (!drawn) text += labelled(entry.label, entry.words, style);
     if (style.trace && entry.label == "rotation") {

@@ -12,19 +12,18 @@ namespace fingerturn {
 std::string totals_text(const LineAnalysis& analysis, const TextStyle& style);
 
 /// The reasons or cues of one hand's events, bar by bar; both where the style asks for both.
-std::string reasons_text(const Line& line, const LineAnalysis& analysis, const TextStyle& style);
+std::string reasons_text(const AnalysedLine& line, const TextStyle& style);
 
 /// The tempo of full swings, and how the hands go together; empty where neither is known.
-std::string together_text(const Passage& passage, const PassageAnalysis& analysis,
-                          const TextStyle& style);
+std::string together_text(const AnalysedPassage& passage, const TextStyle& style);
 
 /// Words behind a label of the foot, wrapped; empty where there are no words.
 std::string labelled(std::string_view label, std::string_view words, const TextStyle& style);
 
-/// What to watch in the lines, bar by bar; empty where there is nothing.
-std::string watch_text(const ShownLines& lines, const TextStyle& style);
+/// What to watch in each hand, bar by bar; empty where there is nothing.
+std::string watch_text(const AnalysedPassage& passage, const TextStyle& style);
 
 /// What the row names and abbreviations mean; only those that the report uses.
-std::string legend_text(const Report& report, const TextStyle& style);
+std::string legend_text(const AnalysedScore& analysed, const TextStyle& style);
 
 }  // namespace fingerturn

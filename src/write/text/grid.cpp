@@ -30,12 +30,12 @@ constexpr std::size_t kBetweenBars = 3;  // blank, bar line, blank
 /// Columns are at least as wide as the word "single", so that the rows stand evenly.
 constexpr std::size_t kEvenWidth = 6;
 
-std::size_t column_width(const Column& column, const ShownLines& lines) {
+std::size_t column_width(const Column& column, const SharedLines& lines) {
   std::size_t width = 1;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     if (!column.events[i]) continue;
     const ShownEvent& shown = *column.events[i];
-    width = std::max(width, width_of(shown, *lines[i].line));
+    width = std::max(width, width_of(shown, lines[i].written()));
     if (shown.entry != nullptr) width = std::max(width, kEvenWidth);
   }
   return width;
@@ -53,7 +53,7 @@ void make_room_for_name(Section& section) {
   if (width < name) section.widths.back() += name - width;
 }
 
-Section section_of(const BarColumns& bar, const ShownLines& lines) {
+Section section_of(const BarColumns& bar, const SharedLines& lines) {
   Section section{bar.bar, false, bar.columns, {}};
   for (const Column& column : bar.columns) section.widths.push_back(column_width(column, lines));
   return section;
@@ -88,7 +88,7 @@ std::vector<Section> divided(const Section& section, std::size_t room) {
   return parts;
 }
 
-std::vector<System> systems_of(const ShownLines& lines, const std::vector<BarColumns>& bars,
+std::vector<System> systems_of(const SharedLines& lines, const std::vector<BarColumns>& bars,
                                std::size_t room) {
   std::vector<System> systems;
   std::size_t used = 0;
@@ -223,10 +223,10 @@ std::string draw_trace(const Line& line, std::size_t number, const System& syste
   return rows;
 }
 
-std::string draw_hand(const ShownLines& lines, std::size_t number, const System& system,
+std::string draw_hand(const SharedLines& lines, std::size_t number, const System& system,
                       const TextStyle& style) {
   const Signs& signs = style.ascii ? kAsciiSigns : kUnicodeSigns;
-  const Line& line = *lines[number].line;
+  const Line& line = lines[number].written();
   std::string rows = draw_bar_names(to_string(line.hand), system, style);
   const Stacks notes = stacks_of(system, number, note_cells);
   rows += draw_stacks("note", notes, system, style, Emphasis::strong);
@@ -249,7 +249,7 @@ std::string draw_hand(const ShownLines& lines, std::size_t number, const System&
 
 }  // namespace
 
-std::string draw_systems(const ShownLines& lines, const std::vector<BarColumns>& bars,
+std::string draw_systems(const SharedLines& lines, const std::vector<BarColumns>& bars,
                          const TextStyle& style) {
   const auto columns = static_cast<std::size_t>(std::max(style.columns, kFewestColumns));
   std::string text;

@@ -11,7 +11,7 @@ namespace fingerturn {
 
 /// Draws bars one after another as systems of rows, as wide as the style allows: whole bars, and a
 /// bar that is wider than a system divided between beats where that is possible.
-std::string draw_systems(const ShownLines& lines, const std::vector<BarColumns>& bars,
+std::string draw_systems(const SharedLines& lines, const std::vector<BarColumns>& bars,
                          const TextStyle& style);
 
 /// The width of the row names, which the foot of the report is aligned to.

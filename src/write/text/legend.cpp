@@ -36,12 +36,12 @@ void see_event(const Line& line, std::size_t place, Seen& seen) {
   }
 }
 
-void see_line(const Line& line, const LineAnalysis& analysis, const std::optional<BarRange>& bars,
-              Seen& seen) {
-  for (std::size_t place = 0; place < line.events.size(); ++place) {
-    if (!bars || bars->contains(line.events[place].bar)) see_event(line, place, seen);
+void see_line(const AnalysedLine& line, const std::optional<BarRange>& bars, Seen& seen) {
+  const std::vector<Event>& events = line.written().events;
+  for (std::size_t place = 0; place < events.size(); ++place) {
+    if (!bars || bars->contains(events[place].bar)) see_event(line.written(), place, seen);
   }
-  for (const EventAnalysis& entry : analysis.events) {
+  for (const EventAnalysis& entry : line.found().events) {
     seen.rotations.at(static_cast<std::size_t>(entry.rotation)) = true;
     seen.crossings.at(static_cast<std::size_t>(entry.crossing)) = true;
     seen.carries |= entry.carry.value_or(0) != 0;
@@ -49,17 +49,6 @@ void see_line(const Line& line, const LineAnalysis& analysis, const std::optiona
     seen.sides |= entry.side.has_value();
     seen.open_sides |= !entry.side && entry.rotation != Rotation::level;
   }
-}
-
-Seen seen_in(const Report& report) {
-  Seen seen;
-  for (std::size_t p = 0; p < report.score.passages.size(); ++p) {
-    const Passage& passage = report.score.passages[p];
-    for (std::size_t l = 0; l < passage.lines.size(); ++l) {
-      see_line(passage.lines[l], report.analysis.passages[p].lines[l], report.analysis.bars, seen);
-    }
-  }
-  return seen;
 }
 
 std::string joined(const std::vector<std::string>& parts) {
@@ -140,11 +129,19 @@ std::vector<LegendEntry> entries_for(const Seen& seen) {
 
 }  // namespace
 
-std::vector<LegendEntry> legend_of(const Report& report) { return entries_for(seen_in(report)); }
-
-std::vector<LegendEntry> legend_of(const ShownLines& lines) {
+std::vector<LegendEntry> legend_of(const AnalysedScore& analysed) {
   Seen seen;
-  for (const ShownLine& shown : lines) see_line(*shown.line, *shown.analysis, std::nullopt, seen);
+  for (const AnalysedPassage passage : analysed) {
+    for (const AnalysedLine line : passage) see_line(line, passage.found().bars, seen);
+  }
+  return entries_for(seen);
+}
+
+std::vector<LegendEntry> legend_of(std::span<const AnalysedPassage> passages) {
+  Seen seen;
+  for (const AnalysedPassage& passage : passages) {
+    for (const AnalysedLine line : passage) see_line(line, std::nullopt, seen);
+  }
   return entries_for(seen);
 }
 

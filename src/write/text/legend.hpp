@@ -1,8 +1,8 @@
 #pragma once
 
 #include "fingerturn/report.hpp"
-#include "write/text/columns.hpp"
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,8 +17,8 @@ struct LegendEntry {
 };
 
 /// The row names, abbreviations and signs that a report uses, in the order of its rows.
-std::vector<LegendEntry> legend_of(const Report& report);
-/// The same for some lines with their analyses.
-std::vector<LegendEntry> legend_of(const ShownLines& lines);
+std::vector<LegendEntry> legend_of(const AnalysedScore& analysed);
+/// The same for some passages, whichever bars of them were asked for.
+std::vector<LegendEntry> legend_of(std::span<const AnalysedPassage> passages);
 
 }  // namespace fingerturn

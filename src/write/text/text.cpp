@@ -17,11 +17,11 @@
 namespace fingerturn {
 namespace {
 
-std::string head_text(const Report& report, const Passage& passage, const PassageAnalysis& analysis,
+std::string head_text(const AnalysedScore& analysed, const AnalysedPassage& passage,
                       const TextStyle& style) {
-  std::string text = title_line(title_of(report, passage), style);
-  text += joined_lines(head_parts(passage, analysis, report.analysis.bars), style);
-  for (const std::string& remark : passage.remarks) {
+  std::string text = title_line(title_of(analysed, passage.written()), style);
+  text += joined_lines(head_parts(passage), style);
+  for (const std::string& remark : passage.written().remarks) {
     text += wrapped("", printable(remark), style.columns);
   }
   return text;
@@ -29,58 +29,54 @@ std::string head_text(const Report& report, const Passage& passage, const Passag
 
 /// The notes with their rows: both hands above one another, or one after the other where it is
 /// not known which notes sound together.
-std::string notes_text(const Report& report, const Passage& passage, const ShownLines& lines,
-                       const TextStyle& style) {
-  if (lines.size() < 2 || all_onsets_known(passage)) {
-    return draw_systems(lines, columns_of(passage, lines, report.analysis.bars), style);
+std::string notes_text(const AnalysedPassage& passage, const TextStyle& style) {
+  const SharedLines lines = lines_of(passage);
+  if (lines.size() < 2 || all_onsets_known(passage.written())) {
+    return draw_systems(lines, columns_of(passage, lines), style);
   }
   std::string text = "\n" + wrapped("",
                                     "Not all note values are known, so the hands stand one "
                                     "after the other.",
                                     style.columns);
-  for (const ShownLine& line : lines) {
-    text += draw_systems({line}, columns_of(passage, {line}, report.analysis.bars), style);
+  for (const AnalysedLine& line : lines) {
+    text += draw_systems({line}, columns_of(passage, {line}), style);
   }
   return text;
 }
 
-std::string passage_text(const Report& report, std::size_t number, const TextStyle& style) {
-  const Passage& passage = report.score.passages[number];
-  const ShownLines lines = shown_lines(passage, report.analysis.passages[number]);
-  std::string text = head_text(report, passage, report.analysis.passages[number], style);
-  if (lines.empty()) return text;
-  text += notes_text(report, passage, lines, style);
+std::string passage_text(const AnalysedScore& analysed, const AnalysedPassage& passage,
+                         const TextStyle& style) {
+  std::string text = head_text(analysed, passage, style);
+  if (passage.size() == 0) return text;
+  text += notes_text(passage, style);
   if (style.detail || style.cues) {
-    for (const ShownLine& line : lines) {
-      text += '\n' + reasons_text(*line.line, *line.analysis, style);
-    }
+    for (const AnalysedLine line : passage) text += '\n' + reasons_text(line, style);
   }
   text += '\n' + emphasised("totals", Emphasis::strong, style.colour) + '\n';
-  for (const ShownLine& line : lines) text += totals_text(*line.analysis, style);
-  text += together_text(passage, report.analysis.passages[number], style);
-  return text + watch_text(lines, style);
+  for (const AnalysedLine line : passage) text += totals_text(line.found(), style);
+  return text + together_text(passage, style) + watch_text(passage, style);
 }
 
 }  // namespace
 
-std::string write_text(const Report& report, const TextStyle& style) noexcept {
+std::string write_text(const AnalysedScore& analysed, const TextStyle& style) noexcept {
   if (style.columns < kFewestColumns) {
     TextStyle wider = style;
     wider.columns = kFewestColumns;
-    return write_text(report, wider);
+    return write_text(analysed, wider);
   }
   std::string text;
-  for (std::size_t i = 0; i < report.score.passages.size(); ++i) {
-    if (i > 0) text += '\n';
-    text += passage_text(report, i, style);
+  for (const AnalysedPassage passage : analysed) {
+    if (!text.empty()) text += '\n';
+    text += passage_text(analysed, passage, style);
   }
-  const std::string legend = legend_text(report, style);
+  const std::string legend = legend_text(analysed, style);
   if (!legend.empty()) {
     text += '\n' + emphasised("legend", Emphasis::strong, style.colour) + '\n' + legend;
   }
   text += '\n' + emphasised("caution", Emphasis::strong, style.colour) + '\n';
   text += wrapped("", caution(), style.columns);
-  return report.score.passages.empty() ? text.substr(1) : text;
+  return analysed.size() == 0 ? text.substr(1) : text;
 }
 
 }  // namespace fingerturn

@@ -3,10 +3,9 @@
 
 namespace fingerturn {
 
-std::string together_text(const Passage& passage, const PassageAnalysis& analysis,
-                          const TextStyle& style) {
-  return labelled("tempo", full_swing_words(analysis), style) +
-         labelled("together", together_words(passage, analysis), style);
+std::string together_text(const AnalysedPassage& passage, const TextStyle& style) {
+  return labelled("tempo", full_swing_words(passage.found()), style) +
+         labelled("together", together_words(passage), style);
 }
 
 }  // namespace fingerturn

@@ -32,10 +32,10 @@ struct Repeated {
   std::vector<std::int32_t> again{};
 };
 
-std::vector<Repeated> grouped(const Line& line, const LineAnalysis& analysis) {
+std::vector<Repeated> grouped(const AnalysedLine& line) {
   std::vector<Repeated> groups;
   std::map<std::tuple<std::string_view, Level, std::string_view>, std::size_t> places;
-  for (const Finding& finding : analysis.watch) {
+  for (const Finding& finding : line.found().watch) {
     const auto [place, is_new] =
         places.try_emplace({finding.rule, finding.level, finding.message}, groups.size());
     if (is_new) {
@@ -43,7 +43,7 @@ std::vector<Repeated> grouped(const Line& line, const LineAnalysis& analysis) {
       continue;
     }
     std::vector<std::int32_t>& again = groups[place->second].again;
-    const std::int32_t bar = line.events[finding.event].bar;
+    const std::int32_t bar = line.event_of(finding).bar;
     if (again.empty() || again.back() != bar) again.push_back(bar);
   }
   return groups;
@@ -62,10 +62,11 @@ std::string again_words(const std::vector<std::int32_t>& bars) {
 }
 
 /// "bar 12    caution   The fingers lie across ... [crossed-in-chord]"
-std::string finding_text(const Line& line, const Repeated& repeated, const TextStyle& style) {
+std::string finding_text(const AnalysedLine& line, const Repeated& repeated,
+                         const TextStyle& style) {
   constexpr std::size_t kColumn = 10;
   const Finding& finding = *repeated.finding;
-  const std::string bar = padded(fmt::format("bar {}", line.events[finding.event].bar), kColumn);
+  const std::string bar = padded(fmt::format("bar {}", line.event_of(finding).bar), kColumn);
   const std::string level = padded(name_of(finding.level), kColumn);
   const std::string text =
       wrapped(bar + level,
@@ -77,14 +78,14 @@ std::string finding_text(const Line& line, const Repeated& repeated, const TextS
 
 }  // namespace
 
-std::string watch_text(const ShownLines& lines, const TextStyle& style) {
+std::string watch_text(const AnalysedPassage& passage, const TextStyle& style) {
   std::string text;
-  for (const ShownLine& line : lines) {
-    if (line.analysis->watch.empty()) continue;
-    const std::string head = fmt::format("watch, {} hand", to_string(line.line->hand));
+  for (const AnalysedLine line : passage) {
+    if (line.found().watch.empty()) continue;
+    const std::string head = fmt::format("watch, {} hand", to_string(line.hand()));
     text += '\n' + emphasised(head, Emphasis::strong, style.colour) + '\n';
-    for (const Repeated& repeated : grouped(*line.line, *line.analysis)) {
-      text += finding_text(*line.line, repeated, style);
+    for (const Repeated& repeated : grouped(line)) {
+      text += finding_text(line, repeated, style);
     }
   }
   return text;

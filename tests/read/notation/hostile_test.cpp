@@ -40,13 +40,12 @@ const Line& first_line(const Read& read) { return read.result.score.passages.at(
 
 /// All that comes after reading must come to an end, too. Gives the totals of the first line.
 Totals totals_after_all_reports(const Score& score) {
-  const Analysis analysis = analyse(score);
-  const Report report{"hostile.passage", score, analysis};
+  const AnalysedScore report("hostile.passage", score);
   CHECK(write_text(report, {.detail = true}).ends_with('\n'));
   CHECK(write_json(report).ends_with("}\n"));
   CHECK(write_jsonl(report).ends_with("}\n"));
   CHECK(write_passage(score).ends_with('\n'));
-  return analysis.passages.at(0).lines.at(0).totals;
+  return report[0][0].found().totals;
 }
 
 }  // namespace
@@ -155,8 +154,7 @@ TEST_CASE("hostile: a chord of one key again and again, tied over many events") 
   constexpr std::size_t kBytesOfReportForEachByte = 200;
   const Read read =
       read_text("C4:1~" + repeated("+C:1~", kNotes) + " " + repeated("C4:1>2~ ", kNotes));
-  const Analysis analysis = analyse(read.result.score);
-  const std::string json = write_json({"hostile.passage", read.result.score, analysis});
+  const std::string json = write_json(AnalysedScore("hostile.passage", read.result.score));
   CHECK(json.size() < kBytesOfReportForEachByte * read.source.text().size());
 }
 

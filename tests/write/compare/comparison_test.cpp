@@ -22,37 +22,30 @@ namespace {
 /// Passages with their analyses, the first of each score, ready to be compared.
 class Compared {
  public:
-  explicit Compared(std::vector<Score> scores) : scores_(std::move(scores)) {
-    for (const Score& score : scores_) {
-      analyses_.push_back(with_difficulties(analyse(score), score));
+  explicit Compared(const std::vector<Score>& scores) {
+    for (const Score& score : scores) {
+      scores_.push_back(with_difficulties(
+          AnalysedScore("fingering " + std::to_string(scores_.size() + 1), score)));
     }
-    for (std::size_t i = 0; i < scores_.size(); ++i) {
-      fingerings_.push_back({"fingering " + std::to_string(i + 1), scores_[i].passages.at(0),
-                             analyses_[i].passages.at(0)});
-    }
-    comparison_ = compare(fingerings_);
+    for (const AnalysedScore& score : scores_) fingerings_.push_back({score.name(), score[0]});
+    comparisons_.push_back(compare(scores_[0][0].written().title, fingerings_));
   }
   Compared(const Compared&) = delete;
   Compared& operator=(const Compared&) = delete;
 
-  [[nodiscard]] const std::vector<Fingering>& fingerings() const { return fingerings_; }
-  [[nodiscard]] const Comparison& comparison() const { return comparison_; }
+  [[nodiscard]] const std::vector<NamedPassage>& fingerings() const { return fingerings_; }
+  [[nodiscard]] const Comparison& comparison() const { return comparisons_.front(); }
   [[nodiscard]] std::string text(const TextStyle& style) const {
-    return write_comparison_text(reports(), style);
+    return write_comparison_text(comparisons_, style);
   }
   [[nodiscard]] nlohmann::json json() const {
-    return nlohmann::json::parse(write_comparison_json(reports()));
+    return nlohmann::json::parse(write_comparison_json(comparisons_));
   }
 
  private:
-  [[nodiscard]] std::vector<ComparisonReport> reports() const {
-    return {{scores_[0].passages.at(0).title, fingerings_, comparison_}};
-  }
-
-  std::vector<Score> scores_;
-  std::vector<Analysis> analyses_;
-  std::vector<Fingering> fingerings_;
-  Comparison comparison_;
+  std::vector<AnalysedScore> scores_;
+  std::vector<NamedPassage> fingerings_;
+  std::vector<Comparison> comparisons_;
 };
 
 Score read_text(std::string_view text) {
@@ -80,24 +73,22 @@ std::string notes_differ_text(std::string_view one, std::string_view other) {
 /// What differs, found by looking at everything: the notes and all that is said of their turns.
 std::set<std::size_t> found_by_looking(const Compared& compared, Hand hand) {
   std::vector<std::vector<std::string>> said;
-  for (const Fingering& fingering : compared.fingerings()) {
+  for (const NamedPassage& fingering : compared.fingerings()) {
     std::vector<std::string>& words = said.emplace_back();
-    const Line* line = line_of_hand(fingering.passage, hand);
-    for (const LineAnalysis& analysis : fingering.analysis.lines) {
-      if (analysis.hand != hand) continue;
-      for (const EventAnalysis& entry : analysis.events) {
-        std::string word(name_of(entry.rotation));
-        word += entry.side ? name_of(*entry.side) : "no side";
-        word += name_of(entry.crossing);
-        for (const Note& note : line->events[entry.event].notes) {
-          if (note.held) continue;
-          word += '/';
-          for (const Finger finger : fingers_on_key(*line, entry.event, note)) {
-            word += std::to_string(finger);
-          }
+    const std::optional<AnalysedLine> line = fingering.passage.of_hand(hand);
+    if (!line) continue;
+    for (const auto& [event, entry] : *line) {
+      std::string word(name_of(entry.rotation));
+      word += entry.side ? name_of(*entry.side) : "no side";
+      word += name_of(entry.crossing);
+      for (const Note& note : event.notes) {
+        if (note.held) continue;
+        word += '/';
+        for (const Finger finger : fingers_on_key(line->written(), entry.event, note)) {
+          word += std::to_string(finger);
         }
-        words.push_back(word);
       }
+      words.push_back(word);
     }
   }
   std::set<std::size_t> differing;
@@ -211,21 +202,18 @@ TEST_CASE("comparison: results are those of the analyses") {
     const Compared compared(three_fingerings(seed));
     for (const HandComparison& hand : compared.comparison().hands) {
       for (std::size_t i = 0; i < compared.fingerings().size(); ++i) {
-        const auto& lines = compared.fingerings()[i].analysis.lines;
-        const auto line = std::find_if(lines.begin(), lines.end(), [&](const LineAnalysis& other) {
-          return other.hand == hand.hand;
-        });
-        const FingeringResult& result = hand.results.at(i);
-        CHECK(result.totals == line->totals);
-        CHECK(result.difficulty == line->difficulty);
-        CHECK(result.info + result.caution + result.strain == line->watch.size());
+        const auto line = compared.fingerings()[i].passage.of_hand(hand.hand);
+        const HandResult& result = hand.results.at(i);
+        CHECK(result.totals == line->found().totals);
+        CHECK(result.difficulty == line->found().difficulty);
+        CHECK(result.info + result.caution + result.strain == line->found().watch.size());
       }
     }
   }
 }
 
 TEST_CASE("comparison: nothing at all can be compared") {
-  CHECK(compare({}).hands.empty());
+  CHECK(compare({}, {}).hands.empty());
   CHECK_FALSE(notes_differ({}).has_value());
   const Compared silent({read_text("r r"), read_text("r")});
   CHECK(silent.comparison().hands.empty());
@@ -271,7 +259,7 @@ TEST_CASE("comparison: the JSON says what the comparison says") {
       for (std::size_t d = 0; d < hand.differing.size(); ++d) {
         CHECK(said["differences"][d]["event"] == hand.differing[d].number);
         for (std::size_t i = 0; i < 3; ++i) {
-          const EventAnalysis& entry = hand.differing[d].played[i];
+          const EventAnalysis& entry = hand.lines[i][hand.differing[d].number].found;
           CHECK(said["differences"][d]["played"][i]["rotation"] == name_of(entry.rotation));
           CHECK(said["differences"][d]["played"][i]["side"].is_null() == !entry.side);
         }
@@ -285,11 +273,9 @@ TEST_CASE("comparison: titles and names cannot change the rest") {
                                      std::string("\0", 1), "\u202E", "{}", "%s");
   Score score = read_text("C4:1 D:2");
   score.passages[0].title = title;
-  const Analysis analysis = analyse(score);
-  const std::vector<Fingering> fingerings{{title, score.passages[0], analysis.passages[0]},
-                                          {title, score.passages[0], analysis.passages[0]}};
-  const Comparison comparison = compare(fingerings);
-  const std::vector<ComparisonReport> reports{{title, fingerings, comparison}};
+  const AnalysedScore analysed(title, score);
+  const std::vector<Comparison> reports{
+      compare(title, {{title, analysed[0]}, {title, analysed[0]}})};
   const std::string text = write_comparison_text(reports, {});
   CHECK(text.find('\x1B') == std::string::npos);
   CHECK_FALSE(find_bad_byte(text.substr(0, text.find('\n'))).has_value());

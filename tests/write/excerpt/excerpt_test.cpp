@@ -94,10 +94,10 @@ std::set<std::size_t> differing_events(const Both& both) {
   return differing;
 }
 
-std::set<std::size_t> named_events(const PassageExcerpt& passage, std::size_t line) {
+std::set<std::size_t> named_events(const PassageExcerpt& passage, Hand hand) {
   std::set<std::size_t> named;
   for (const ChangedTurn& changed : passage.changed) {
-    if (changed.line == line) named.insert(changed.here.event);
+    if (changed.hand == hand) named.insert(changed.here.event);
   }
   return named;
 }
@@ -129,7 +129,7 @@ std::size_t check_law(const Score& score, BarRange bars) {
       const Both both{*in_score, whole.passages[of].lines[at], line, here.passages[p].lines[l],
                       bars};
       const std::set<std::size_t> found = differing_events(both);
-      CHECK(found == named_events(part.passages[p], l));
+      CHECK(found == named_events(part.passages[p], line.hand));
       differing += found.size();
     }
     CHECK((comments_in(written).find("In the score") != std::string::npos || differing == 0));

@@ -36,8 +36,7 @@ Json parsed(const std::string& text) {
 }
 
 Json json_of(const Score& score) {
-  const Analysis analysis = analyse(score);
-  return parsed(write_json({"test.passage", score, analysis}));
+  return parsed(write_json(AnalysedScore("test.passage", score)));
 }
 
 std::string keys_of(const Json& object) {
@@ -228,14 +227,16 @@ TEST_CASE("the JSON report says what the score and the analysis say") {
 
 TEST_CASE("a hand's difficulty stands in JSON where it was asked for, rounded to two decimals") {
   const Score score = score_of("RH: C5:1 D:2\nLH: C3:5 D");
-  Analysis analysis = analyse(score);
-  const auto hands = [&] {
-    return parsed(write_json({"test.passage", score, analysis}))["passages"][0]["hands"];
+  const AnalysedScore plain("test.passage", score);
+  const auto hands = [](const AnalysedScore& analysed) {
+    return parsed(write_json(analysed))["passages"][0]["hands"];
   };
-  CHECK(hands()[0]["difficulty"].is_null());
-  analysis.passages[0].lines[0].difficulty = 12.3456;
-  CHECK(hands()[0]["difficulty"] == 12.35);
-  CHECK(hands()[1]["difficulty"].is_null());
+  CHECK(hands(plain)[0]["difficulty"].is_null());
+  const Json difficult = hands(with_difficulties(plain));
+  check_number(difficult[0]["difficulty"], difficulty_of(score.passages[0].lines[0]));
+  const double hundredths = difficult[0]["difficulty"].get<double>() * 100;
+  CHECK(std::abs(hundredths - std::round(hundredths)) < 1e-6);
+  CHECK(difficult[1]["difficulty"].is_null());
 }
 
 TEST_CASE("the keys of the JSON report stand in one order") {
@@ -260,8 +261,7 @@ TEST_CASE("JSON lines hold a document for each passage") {
   for (std::uint64_t seed = 1; seed <= 30; ++seed) {
     CAPTURE(seed);
     const Score score = random_score(seed);
-    const Analysis analysis = analyse(score);
-    const Report report{"test.passage", score, analysis};
+    const AnalysedScore report("test.passage", score);
     const Json whole = parsed(write_json(report));
     const std::vector<std::string> lines = lines_of(write_jsonl(report));
     REQUIRE(lines.size() == score.passages.size());
@@ -275,8 +275,8 @@ TEST_CASE("JSON lines hold a document for each passage") {
 
 TEST_CASE("only the chosen bars of a report are written") {
   const Score score = score_of("1/4 C4:1 D:2 | E:3 F:4 | G:5 F:4");
-  const Analysis analysis = only_bars(analyse(score), score, {2, 2});
-  const Json json = parsed(write_json({"test.passage", score, analysis}));
+  const AnalysedScore bar = only_bars(AnalysedScore("test.passage", score), {2, 2});
+  const Json json = parsed(write_json(bar));
   const Json& events = json["passages"][0]["hands"][0]["events"];
   REQUIRE(events.size() == 2);
   CHECK(events[0]["bar"] == 2);
@@ -287,8 +287,7 @@ TEST_CASE("only the chosen bars of a report are written") {
 
 TEST_CASE("a report of nothing is a document all the same") {
   CHECK(json_of({})["passages"].empty());
-  const Analysis nothing;
-  CHECK(write_jsonl({"test.passage", Score{}, nothing}).empty());
+  CHECK(write_jsonl(AnalysedScore("test.passage", Score{})).empty());
   Score score;
   score.passages.emplace_back();
   CHECK(json_of(score)["passages"][0]["hands"].empty());
@@ -315,15 +314,15 @@ TEST_CASE("bytes of a title that are not UTF-8 are replaced") {
 
 TEST_CASE("any name of a source makes valid JSON") {
   const Score score = score_of("C4:1 D:2");
-  const Analysis analysis = analyse(score);
-  const Json json = parsed(write_json({"a \"b\"\n\\c\xFF", score, analysis}));
+  const Json json = parsed(write_json(AnalysedScore("a \"b\"\n\\c\xFF", score)));
   CHECK(json["source"] == "a \"b\"\n\\c\uFFFD");
 }
 
 TEST_CASE("the tempo and reach that were asked for stand in the report") {
   const Score score = score_of("tempo: 60\nreach: 12\n1/8 C4:1 D:2");
-  const Analysis analysis = analyse(score, {.reach_semitones = 15, .quarters_per_minute = 80.5});
-  const Json passage = parsed(write_json({"test.passage", score, analysis}))["passages"][0];
+  const AnalysedScore asked("test.passage", score,
+                            {.reach_semitones = 15, .quarters_per_minute = 80.5});
+  const Json passage = parsed(write_json(asked))["passages"][0];
   CHECK(passage["tempo"] == 80.5);
   CHECK(passage["reach"] == 15);
 }
@@ -357,8 +356,8 @@ TEST_CASE("a tempo that is no number is no tempo") {
 
 TEST_CASE("the lines of a JSON report are one for each event and few others") {
   const Score score = score_of("1/4 C4:1 D:2 E:3");
-  const Analysis analysis = analyse(score);
-  const std::vector<std::string> lines = lines_of(write_json({"test.passage", score, analysis}));
+  const AnalysedScore analysed("test.passage", score);
+  const std::vector<std::string> lines = lines_of(write_json(analysed));
   const auto events = std::count_if(lines.begin(), lines.end(), [](const std::string& line) {
     return line.find("\"index\":") != std::string::npos;
   });

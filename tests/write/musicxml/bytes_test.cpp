@@ -31,8 +31,7 @@ std::string marked_by_itself(const std::string& musicxml) {
   const Source source("score.musicxml", musicxml);
   const ReadResult read = read_musicxml(source);
   REQUIRE(render(text_read(read, source), read.diagnostics) == "");
-  const Analysis analysis = analyse(read.score);
-  return write_musicxml(text_read(read, source), {source.name(), read.score, analysis}, {});
+  return write_musicxml(text_read(read, source), AnalysedScore(source.name(), read.score), {});
 }
 
 std::string replaced(std::string text, const std::string& old, const std::string& now) {
@@ -56,10 +55,10 @@ void check_bytes(const std::string& score) {
   CHECK(marked_by_itself(once) == once);
 }
 
-std::size_t events_in(const Analysis& analysis) {
+std::size_t events_in(const AnalysedScore& analysed) {
   std::size_t events = 0;
-  for (const PassageAnalysis& passage : analysis.passages) {
-    for (const LineAnalysis& line : passage.lines) events += line.events.size();
+  for (const AnalysedPassage passage : analysed) {
+    for (const AnalysedLine line : passage) events += line.size();
   }
   return events;
 }
@@ -123,8 +122,8 @@ TEST_CASE("marks of more bars than are asked for go") {
   const std::string score = four_quarters();
   const std::string all = marked(score, kNotation);
   const Score read = score_at(all, "C4:1 D:2 | E:3 F:1");
-  const Analysis analysis = only_bars(analyse(read), read, {2, 2});
-  const std::string out = write_musicxml(Source("a", all), {"a", read, analysis}, {});
+  const AnalysedScore bar = only_bars(AnalysedScore("a", read), {2, 2});
+  const std::string out = write_musicxml(Source("a", all), bar, {});
   CHECK(signs_under(out) == std::vector<std::string>{"", "", "2:⇒", "2:←"});
   CHECK(without_own_marks(out) == score);
 }
@@ -132,7 +131,7 @@ TEST_CASE("marks of more bars than are asked for go") {
 TEST_CASE("without a sign there is no legend") {
   const std::string score = four_quarters();
   const std::string all = marked(score, kNotation);
-  CHECK(write_musicxml(Source("a", all), {"a", Score{}, Analysis{}}, {}) == score);
+  CHECK(write_musicxml(Source("a", all), AnalysedScore("a", Score{}), {}) == score);
 }
 
 TEST_CASE("notes whose spans lead elsewhere have no sign") {
@@ -142,21 +141,16 @@ TEST_CASE("notes whose spans lead elsewhere have no sign") {
   events[0].notes[0].span = {events[0].notes[0].span.begin + 1, 0};
   events[1].notes[0].span = {4000000000U, 4000000005U};
   events[2].notes[0].span = {0, 5};
-  const Analysis analysis = analyse(score);
-  const std::string out = write_musicxml(Source("a", text), {"a", score, analysis}, {});
+  const std::string out = write_musicxml(Source("a", text), AnalysedScore("a", score), {});
   CHECK(signs_under(out) == std::vector<std::string>{"", "", "", "2:←"});
   CHECK(without_own_marks(out) == text);
 }
 
-TEST_CASE("an analysis of another score does no harm") {
+TEST_CASE("an analysed score of another text does no harm") {
   const std::string text = four_quarters();
-  const Score score = score_at(text, kNotation);
-  const Analysis analysis = analyse(score);
   const Score shorter = score_at(partwise({quarter("C4")}), "C4:1");
-  const Source source("a", text);
-  CHECK(write_musicxml(source, {"a", Score{}, analysis}, {}) == text);
-  CHECK(without_own_marks(write_musicxml(source, {"a", shorter, analysis}, {})) == text);
-  CHECK(write_musicxml(source, {"a", score, Analysis{}}, {}) == text);
+  const std::string out = write_musicxml(Source("a", text), AnalysedScore("a", shorter), {});
+  CHECK(without_own_marks(out) == text);
 }
 
 TEST_CASE("a text that is no XML comes back as it is") {
@@ -164,7 +158,7 @@ TEST_CASE("a text that is no XML comes back as it is") {
                                  "\xFF\xFE<\0n\0", "</a></a></a>", "<note/>"}) {
     CAPTURE(text);
     CHECK(without_own_marks(text) == text);
-    CHECK(write_musicxml(Source("a", text), {"a", Score{}, Analysis{}}, {}) == text);
+    CHECK(write_musicxml(Source("a", text), AnalysedScore("a", Score{}), {}) == text);
   }
 }
 
@@ -173,7 +167,7 @@ TEST_CASE("spoiled scores do no harm, and what can be read has all its signs") {
   const std::string kSign = "<syllabic>single</syllabic>";
   const std::string whole = marked(four_quarters(), kNotation);
   const Score score = score_at(whole, kNotation);
-  const Analysis analysis = analyse(score);
+  const AnalysedScore of_whole("a", score);
   int could_be_read = 0;
   std::mt19937 random(1905);
   const auto below = [&](std::size_t most) { return static_cast<std::size_t>(random() % most); };
@@ -185,7 +179,7 @@ TEST_CASE("spoiled scores do no harm, and what can be read has all its signs") {
       text.replace(from, below(60), below(2) == 0 ? piece : "");
     }
     CAPTURE(run, text);
-    const std::string once = write_musicxml(Source("a", text), {"a", score, analysis}, {});
+    const std::string once = write_musicxml(Source("a", text), of_whole, {});
     const std::string clean = without_own_marks(text);
     REQUIRE(without_own_marks(clean) == clean);
     REQUIRE(without_own_marks(once) == clean);
@@ -193,8 +187,8 @@ TEST_CASE("spoiled scores do no harm, and what can be read has all its signs") {
     const ReadResult read = read_musicxml(source);
     if (!read.ok()) continue;
     ++could_be_read;
-    const Analysis spoiled = analyse(read.score);
-    const std::string out = write_musicxml(text_read(read, source), {"a", read.score, spoiled}, {});
+    const AnalysedScore spoiled("a", read.score);
+    const std::string out = write_musicxml(text_read(read, source), spoiled, {});
     const std::string unmarked = without_own_marks(text_read(read, source).text());
     REQUIRE(without_own_marks(out) == unmarked);
     REQUIRE(count_of(out, kSign) == count_of(unmarked, kSign) + events_in(spoiled));
@@ -220,8 +214,7 @@ TEST_CASE("deep nesting and a chord without end take time in proportion") {
     note.span = {static_cast<std::uint32_t>(at), static_cast<std::uint32_t>(at + 5)};
     events.emplace_back().notes.push_back(note);
   }
-  const Analysis analysis = analyse(score);
-  const std::string out = write_musicxml(Source("a", text), {"a", score, analysis}, {});
+  const std::string out = write_musicxml(Source("a", text), AnalysedScore("a", score), {});
   CHECK(count_of(out, "name=\"fingerturn\"") == 1);
   CHECK(without_own_marks(out) == text);
 }

@@ -65,8 +65,7 @@ Score score_at(std::string_view musicxml, const std::string& notation) {
 std::string marked(const std::string& musicxml, const std::string& notation,
                    const MusicXmlStyle& style) {
   const Score score = score_at(musicxml, notation);
-  const Analysis analysis = analyse(score);
-  return write_musicxml(Source("score.musicxml", musicxml), {"score.musicxml", score, analysis},
+  return write_musicxml(Source("score.musicxml", musicxml), AnalysedScore("score.musicxml", score),
                         style);
 }
 

@@ -238,9 +238,8 @@ TEST_CASE("a score by time instead of by part") {
   Score placed = score_at(score, notation);
   std::swap(placed.passages[0].lines[0].events[1].notes[0].span,
             placed.passages[0].lines[1].events[0].notes[0].span);
-  const Analysis analysis = analyse(placed);
   const Source source("score.musicxml", score);
-  const std::string out = write_musicxml(source, {"score.musicxml", placed, analysis}, {});
+  const std::string out = write_musicxml(source, AnalysedScore("score.musicxml", placed), {});
   CHECK(signs_under(out) == Signs{"2:|→", "1:←|", "2:←", "1:→"});
   CHECK(count_of(out, "<part id=\"P1\"><print/><direction placement=\"above\">") == 1);
   CHECK(without_own_marks(out) == score);

@@ -23,9 +23,8 @@ std::string completed(const std::string& musicxml) {
   const Source source("score.musicxml", musicxml);
   const ReadResult read = read_musicxml(source);
   REQUIRE(read.ok());
-  const Score score = with_suggestions(read.score);
-  const Analysis analysis = analyse(score);
-  return write_musicxml(text_read(read, source), {source.name(), score, analysis}, {});
+  const AnalysedScore analysed(source.name(), with_suggestions(read.score));
+  return write_musicxml(text_read(read, source), analysed, {});
 }
 
 std::string score_of_four() {

@@ -27,12 +27,12 @@ const std::array kHostileTitles{
     "nothing \0 here \xFF"s,
 };
 
-Analysed with_title(const std::string& title) {
-  Analysed music = analysed("passage: a\ncomposer: b\n1/4 C4:1 D:2 E:3 F | G:2");
-  music.score.passages[0].title = title;
-  music.score.passages[0].composer = title;
-  music.score.passages[0].remarks = {title};
-  return music;
+AnalysedScore with_title(const std::string& title) {
+  Score score = analysed("passage: a\ncomposer: b\n1/4 C4:1 D:2 E:3 F | G:2").written();
+  score.passages[0].title = title;
+  score.passages[0].composer = title;
+  score.passages[0].remarks = {title};
+  return AnalysedScore("test.passage", std::move(score));
 }
 
 /// The names of all elements and attributes, in order.
@@ -63,8 +63,8 @@ std::string long_passage(std::size_t bars) {
 TEST_CASE("hostile titles stay text in pages and pictures") {
   for (const std::string& title : kHostileTitles) {
     CAPTURE(title);
-    const Analysed music = with_title(title);
-    const pugi::xml_document page = parsed(write_html(music.report()));
+    const AnalysedScore music = with_title(title);
+    const pugi::xml_document page = parsed(write_html(music));
     CHECK(text_in(page.select_node("//h1").node()) == printable(title));
     CHECK(text_in(page.select_node("//head/title").node()) == printable(title));
     CHECK(all_of(page, "//script").empty());
@@ -72,12 +72,11 @@ TEST_CASE("hostile titles stay text in pages and pictures") {
 }
 
 TEST_CASE("a hostile title changes no element of a page") {
-  const Analysed plain = with_title("plain");
+  const AnalysedScore plain = with_title("plain");
   for (const std::string& title : kHostileTitles) {
     CAPTURE(title);
-    const Analysed music = with_title(title);
-    CHECK(shape_of(parsed(write_html(music.report()))) ==
-          shape_of(parsed(write_html(plain.report()))));
+    const AnalysedScore music = with_title(title);
+    CHECK(shape_of(parsed(write_html(music))) == shape_of(parsed(write_html(plain))));
   }
 }
 
@@ -85,8 +84,7 @@ TEST_CASE("pages and pictures of scores made by chance are well-formed") {
   for (std::uint64_t seed = 1; seed <= 60; ++seed) {
     CAPTURE(seed);
     const Score score = random_score(seed);
-    const Analysis analysis = analyse(score);
-    const Report report{"test.passage", score, analysis};
+    const AnalysedScore report("test.passage", score);
     const pugi::xml_document page = parsed(write_html(report));
     std::size_t events = 0;
     for (const Passage& passage : score.passages) {
@@ -102,7 +100,7 @@ TEST_CASE("pages and pictures of scores made by chance are well-formed") {
 }
 
 TEST_CASE("a page needs nothing else and has no script") {
-  const std::string page = write_html(analysed("C4:1 D:2 E").report());
+  const std::string page = write_html(analysed("C4:1 D:2 E"));
   for (const char* part : {"<script", "http", "url(", "@import", "src=", "javascript"}) {
     CAPTURE(part);
     CHECK_FALSE(has(page, part));
@@ -110,13 +108,13 @@ TEST_CASE("a page needs nothing else and has no script") {
 }
 
 TEST_CASE("a page holds totals, watch list with sources, reasons, legend and caution") {
-  const Analysed music = analysed("passage: Lantern Street\n1/4 C4:1 D:2 E F:1 | G:2 A:3");
-  const std::string page = write_html(music.report());
+  const AnalysedScore music = analysed("passage: Lantern Street\n1/4 C4:1 D:2 E F:1 | G:2 A:3");
+  const std::string page = write_html(music);
   CHECK(has(page, "Right hand: 6 events, "));
   CHECK(has(page, "The finger is missing. [<a href=\"#source-missing-finger\">"));
   CHECK(has(page, "<dt id=\"source-missing-finger\">"));
   CHECK(has(page, "<dd>Our convention.</dd>"));
-  for (const EventAnalysis& entry : music.analysis.passages[0].lines[0].events) {
+  for (const EventAnalysis& entry : music[0][0].found().events) {
     CHECK(has(page, reason_of(entry, Hand::right)));
   }
   CHECK(has(page, "<h2 id=\"legend\">Legend</h2>"));
@@ -125,7 +123,7 @@ TEST_CASE("a page holds totals, watch list with sources, reasons, legend and cau
 
 TEST_CASE("a page of several passages begins with its contents") {
   const pugi::xml_document page =
-      parsed(write_html(analysed("passage: first\nC4:1\npassage: second\nD4:2").report()));
+      parsed(write_html(analysed("passage: first\nC4:1\npassage: second\nD4:2")));
   const std::vector<pugi::xml_node> links = all_of(page, "//nav//a");
   REQUIRE(links.size() == 2);
   for (const pugi::xml_node& link : links) {
@@ -133,11 +131,11 @@ TEST_CASE("a page of several passages begins with its contents") {
     const pugi::xml_node heading = page.select_node(("//h2[@id='" + id + "']").c_str()).node();
     CHECK(text_in(heading) == text_in(link));
   }
-  CHECK(all_of(parsed(write_html(analysed("C4:1").report())), "//nav").empty());
+  CHECK(all_of(parsed(write_html(analysed("C4:1"))), "//nav").empty());
 }
 
 TEST_CASE("systems break at bars, and long bars at beats") {
-  const pugi::xml_document page = parsed(write_html(analysed(long_passage(3)).report()));
+  const pugi::xml_document page = parsed(write_html(analysed(long_passage(3))));
   std::vector<std::string> captions;
   for (const pugi::xml_node& system : all_of(page, "//div[@class='system']")) {
     for (const pugi::xml_node& caption : all_of(system, ".//caption")) {
@@ -150,9 +148,8 @@ TEST_CASE("systems break at bars, and long bars at beats") {
 }
 
 TEST_CASE("some bars of an analysis make a page of these bars") {
-  const Analysed music = analysed(long_passage(4));
-  const Analysis bars = only_bars(music.analysis, music.score, {2, 3});
-  const std::string page = write_html({"test.passage", music.score, bars});
+  const AnalysedScore bars = only_bars(analysed(long_passage(4)), {2, 3});
+  const std::string page = write_html(bars);
   CHECK(has(page, ">bar 2<"));
   CHECK(has(page, ">bar 3<"));
   CHECK_FALSE(has(page, ">bar 1<"));
@@ -160,16 +157,16 @@ TEST_CASE("some bars of an analysis make a page of these bars") {
 }
 
 TEST_CASE("hands of unknown note values stand one after the other, and the page says so") {
-  const std::string page = write_html(analysed("RH: C5:1 D:2\nLH: C4:1 B3:2").report());
+  const std::string page = write_html(analysed("RH: C5:1 D:2\nLH: C4:1 B3:2"));
   CHECK(has(page, "Not all note values are known, so the hands stand one after the other"));
   CHECK(has(page, "<h2>Left hand</h2>"));
 }
 
 TEST_CASE("pages grow in proportion to their notes") {
   const auto sizes = [](std::size_t bars) {
-    const Analysed music = analysed(long_passage(bars));
-    return std::array{write_html(music.report()).size(), write_svg(music.report()).size(),
-                      write_markdown(music.report(), {}).size()};
+    const AnalysedScore music = analysed(long_passage(bars));
+    return std::array{write_html(music).size(), write_svg(music).size(),
+                      write_markdown(music, {}).size()};
   };
   const auto once = sizes(100);
   const auto twice = sizes(200);
@@ -193,23 +190,23 @@ TEST_CASE("an index links to every page") {
 }
 
 TEST_CASE("study notes hold the rows, totals, watch list and caution as Markdown") {
-  const Analysed music = analysed("passage: Lantern Street\n1/4 C4:1 D:2 E:3 F:1 | G4:1+B4:3 A");
-  CHECK(has(write_markdown(music.report(), {}),
+  const AnalysedScore music =
+      analysed("passage: Lantern Street\n1/4 C4:1 D:2 E:3 F:1 | G4:1+B4:3 A");
+  CHECK(has(write_markdown(music, {}),
             "# Lantern Street\n\nright hand\n\n"
             "| bar | 1 | | | | 2 | |\n"
             "|---|:-:|:-:|:-:|:-:|:-:|:-:|\n"
             "| note | C4 | D4 | E4 | F4 | G4+B4 | A4 |\n"
             "| finger | 1 | 2 | 3 | 1 | 1+3 | ? |\n"));
-  CHECK(has(write_markdown(music.report(), {}), "\n- `missing-finger`: Our convention.\n"));
-  CHECK_FALSE(has(write_markdown(music.report(), {}), "note for note"));
-  CHECK(
-      has(write_markdown(music.report(), {.cues = true}), "- **C4:1** swing right, play left.\n"));
-  CHECK(has(write_markdown(music.report(), {.detail = true}), "- **C4:1** First of its gesture"));
+  CHECK(has(write_markdown(music, {}), "\n- `missing-finger`: Our convention.\n"));
+  CHECK_FALSE(has(write_markdown(music, {}), "note for note"));
+  CHECK(has(write_markdown(music, {.cues = true}), "- **C4:1** swing right, play left.\n"));
+  CHECK(has(write_markdown(music, {.detail = true}), "- **C4:1** First of its gesture"));
 }
 
 TEST_CASE("hostile titles add no line to study notes") {
   const auto lines = [](const std::string& title) {
-    const std::string text = write_markdown(with_title(title).report(), {});
+    const std::string text = write_markdown(with_title(title), {});
     return std::count(text.begin(), text.end(), '\n');
   };
   for (const std::string& title : kHostileTitles) {

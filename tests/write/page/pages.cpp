@@ -6,13 +6,12 @@
 
 namespace fingerturn::tests {
 
-Analysed analysed(const std::string& notation) {
+AnalysedScore analysed(const std::string& notation) {
   const Source source("test.passage", notation);
   ReadResult read = read_notation(source);
   INFO(render(source, read.diagnostics));
   REQUIRE(read.ok());
-  Analysis analysis = analyse(read.score);
-  return {std::move(read.score), std::move(analysis)};
+  return AnalysedScore("test.passage", std::move(read.score));
 }
 
 pugi::xml_document parsed(const std::string& text) {

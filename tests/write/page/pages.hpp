@@ -11,13 +11,7 @@
 namespace fingerturn::tests {
 
 /// A score and its analysis, from the notation.
-struct Analysed {
-  Score score;
-  Analysis analysis;
-
-  [[nodiscard]] Report report() const { return {"test.passage", score, analysis}; }
-};
-Analysed analysed(const std::string& notation);
+AnalysedScore analysed(const std::string& notation);
 
 /// Parses a document that must be well-formed XML.
 pugi::xml_document parsed(const std::string& text);

@@ -18,7 +18,7 @@ namespace {
 constexpr const char* kScale = "1/8 C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5 ||";
 
 pugi::xml_document picture_of(const std::string& notation) {
-  return parsed(write_svg(analysed(notation).report()));
+  return parsed(write_svg(analysed(notation)));
 }
 
 std::vector<double> places_of(const std::vector<pugi::xml_node>& nodes) {
@@ -45,10 +45,10 @@ std::size_t begins_of(const pugi::xml_node& path) {
 }  // namespace
 
 TEST_CASE("in the picture every kind has a shape of its own") {
-  const Analysed music =
+  const AnalysedScore music =
       analysed("C4:1 D:2 E:3 F:1 G:2 | C4:1+E4:3+G4:5 C4:1 D E:3 F:4 | C4:1+E4:3 D4:2+F4:4");
-  const Totals& totals = music.analysis.passages[0].lines[0].totals;
-  const pugi::xml_document document = parsed(write_svg(music.report()));
+  const Totals& totals = music[0][0].found().totals;
+  const pugi::xml_document document = parsed(write_svg(music));
   REQUIRE(totals.double_rotations > 0);
   REQUIRE(totals.undetermined > 0);
   REQUIRE(totals.level == 1);
@@ -64,11 +64,11 @@ TEST_CASE("in pictures of scores made by chance every event has its mark") {
   for (std::uint64_t seed = 1; seed <= 60; ++seed) {
     CAPTURE(seed);
     const Score score = random_score(seed);
-    const Analysis analysis = analyse(score);
-    const pugi::xml_document document = parsed(write_svg({"test.passage", score, analysis}));
+    const AnalysedScore music("test.passage", score);
+    const pugi::xml_document document = parsed(write_svg(music));
     std::size_t events = 0;
-    for (const PassageAnalysis& passage : analysis.passages) {
-      for (const LineAnalysis& line : passage.lines) events += line.events.size();
+    for (const AnalysedPassage passage : music) {
+      for (const AnalysedLine line : passage) events += line.size();
     }
     std::size_t marks = 0;
     for (const char* kind : {"double", "single", "prep", "level", "open"}) {
@@ -138,9 +138,9 @@ TEST_CASE("a gesture is one band") {
 }
 
 TEST_CASE("every picture has a name and a description for screen readers") {
-  const Analysed music =
+  const AnalysedScore music =
       analysed("passage: a\nRH: 1/4 C5:1 D:2 | E:3 F:1\nLH: 1/4 C4:1 B3:2 | A:3 G:1");
-  for (const std::string& text : {write_svg(music.report()), write_html(music.report())}) {
+  for (const std::string& text : {write_svg(music), write_html(music)}) {
     const pugi::xml_document document = parsed(text);
     std::set<std::string> ids;
     for (const pugi::xml_node& node : all_of(document, "//*[@id]")) {

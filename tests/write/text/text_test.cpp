@@ -27,8 +27,7 @@ Score score_of(const std::string& text) {
 }
 
 std::string text_of(const Score& score, const TextStyle& style = {}) {
-  const Analysis analysis = analyse(score);
-  return write_text({"test.passage", score, analysis}, style);
+  return write_text(AnalysedScore("test.passage", score), style);
 }
 
 /// A passage made by chance, alone in its score, of which all note values are known.
@@ -293,10 +292,9 @@ TEST_CASE("no text of a score or name of a source makes a terminal act") {
   score.passages[0].title = evil;
   score.passages[0].composer = evil;
   score.passages[0].source = evil;
-  const Analysis analysis = analyse(score);
   for (const bool named : {true, false}) {
     if (!named) score.passages[0].title.clear();
-    const std::string text = write_text({evil, score, analysis}, {.detail = true});
+    const std::string text = write_text(AnalysedScore(evil, score), {.detail = true});
     CHECK(text.find("abc") != std::string::npos);
     for (const std::string& line : lines_of(text)) CHECK_FALSE(find_bad_byte(line).has_value());
     CHECK(text.find("\u202E") == std::string::npos);

@@ -12,7 +12,7 @@ namespace {
 
 /// The three rows of the drawing.
 std::string drawing_of(const std::string& notation, const TextStyle& style) {
-  const std::string text = write_text(analysed(notation).report(), style);
+  const std::string text = write_text(analysed(notation), style);
   const std::size_t begin = text.find("to right");
   REQUIRE(begin != std::string::npos);
   const std::size_t last = text.find("to left", begin);
@@ -55,7 +55,7 @@ TEST_CASE("level events reach over both sides, and what is not known has no stro
 TEST_CASE("the drawing keeps to the width and stays in ASCII where that is asked for") {
   const std::string notes = "1/8 C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5 | B4:4 A:3 G:2 F:1 E:3 D:2 C:1 r";
   const std::string text =
-      write_text(analysed(notes).report(), {.columns = 40, .ascii = true, .trace = true});
+      write_text(analysed(notes), {.columns = 40, .ascii = true, .trace = true});
   CHECK(std::all_of(text.begin(), text.end(), [](char letter) { return letter > 0; }));
   std::size_t begin = 0;
   for (std::size_t end = text.find('\n'); end != std::string::npos; end = text.find('\n', begin)) {
@@ -65,7 +65,7 @@ TEST_CASE("the drawing keeps to the width and stays in ASCII where that is asked
 }
 
 TEST_CASE("the drawing stands for the rows of directions, also in the legend") {
-  const std::string text = write_text(analysed("C4:1 D:2 E:3").report(), {.trace = true});
+  const std::string text = write_text(analysed("C4:1 D:2 E:3"), {.trace = true});
   for (const char* row : {"\nprepare", "\nplay", "\nforearm"}) {
     CAPTURE(row);
     CHECK(text.find(row) == std::string::npos);

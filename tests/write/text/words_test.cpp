@@ -17,8 +17,7 @@ Score score_of(const std::string& text) {
 
 std::string text_of(const std::string& notation, const TextStyle& style = {}) {
   const Score score = score_of(notation);
-  const Analysis analysis = analyse(score);
-  return write_text({"test.passage", score, analysis}, style);
+  return write_text(AnalysedScore("test.passage", score), style);
 }
 
 /// From the legend's heading to the caution's.
@@ -117,8 +116,7 @@ TEST_CASE("what is watched in several places is told once, with the bars of the 
 TEST_CASE("the head tells the tempo and the reach that hold") {
   const Score score = score_of("tempo: 60\nreach: 12\nC4:1");
   const auto text = [&score](const AnalyseOptions& options) {
-    const Analysis analysis = analyse(score, options);
-    return write_text({"test.passage", score, analysis}, {});
+    return write_text(AnalysedScore("test.passage", score, options), {});
   };
   CHECK(has(text({}), " quarter = 60 \u00B7 reach 12 semitones\n"));
   CHECK(has(text({.reach_semitones = 15, .quarters_per_minute = 90}),
@@ -202,8 +200,8 @@ TEST_CASE("the details give every reason, and only when they are asked for") {
 
 TEST_CASE("only the chosen bars are shown, and counted") {
   const Score score = score_of("1/4 C4:1 D:2 | E:3 F:1 | G:2 A:3");
-  const Analysis analysis = only_bars(analyse(score), score, {2, 2});
-  const std::string text = write_text({"test.passage", score, analysis}, {.detail = true});
+  const AnalysedScore bar = only_bars(AnalysedScore("test.passage", score), {2, 2});
+  const std::string text = write_text(bar, {.detail = true});
   CHECK(has(text, "bar 2"));
   CHECK_FALSE(has(text, "bar 1"));
   CHECK_FALSE(has(text, "bar 3"));

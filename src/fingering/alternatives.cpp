@@ -1,4 +1,4 @@
-#include "cli/commands/finger.hpp"
+#include "fingerturn/fingering.hpp"
 
 #include <algorithm>
 #include <cstddef>
@@ -8,7 +8,7 @@
 
 #include <fmt/format.h>
 
-namespace fingerturn::cli {
+namespace fingerturn {
 namespace {
 
 /// The fingerings of one hand, the easiest first.
@@ -108,7 +108,7 @@ Score settled_outside(Score score, const FingeringOptions& options, const BarRan
 }  // namespace
 
 Score with_fingerings(const Score& score, const FingeringOptions& options,
-                      const std::optional<BarRange>& bars) {
+                      const std::optional<BarRange>& bars) noexcept {
   const Score begun = bars ? settled_outside(score, options, *bars) : score;
   const std::vector<PassageFingerings> found = suggest(begun, options);
   Score complete;
@@ -126,4 +126,4 @@ Score with_fingerings(const Score& score, const FingeringOptions& options,
   return complete;
 }
 
-}  // namespace fingerturn::cli
+}  // namespace fingerturn

@@ -1,0 +1,147 @@
+#include "fingerturn/compare.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+/// Which passages of several scores are compared with which.
+namespace fingerturn {
+namespace {
+
+/// The scores and, last, the suggestion where there is one.
+using Scores = std::vector<const AnalysedScore*>;
+using Kind = PairingProblem::Kind;
+
+std::string numbered(std::size_t passage) { return fmt::format("passage {}", passage + 1); }
+
+std::string title_of(const AnalysedScore& of, std::size_t passage) {
+  const std::string& title = of[passage].written().title;
+  if (!title.empty()) return title;
+  return of.size() == 1 ? of.name() : of.name() + ", " + numbered(passage);
+}
+
+/// How many notes are struck, and how many of them have a finger that is given.
+std::string given_words(const AnalysedPassage& passage) {
+  const std::optional<BarRange>& bars = passage.found().bars;
+  std::size_t struck = 0;
+  std::size_t given = 0;
+  for (const Line& line : passage.written().lines) {
+    for (const Event& event : line.events) {
+      if (bars && !bars->contains(event.bar)) continue;
+      for (const Note& note : event.notes) {
+        if (note.held) continue;
+        ++struck;
+        if (note.finger && !note.suggested) ++given;
+      }
+    }
+  }
+  if (given == struck) return "as given, a finger on every note";
+  return fmt::format("as given, {} of {} fingers; the others suggested (?)", given, struck);
+}
+
+/// What all passages of a score are called before their titles part, up to a comma.
+std::string shared_title(const Score& score) {
+  std::string shared = score.passages.front().title;
+  for (const Passage& passage : score.passages) {
+    const auto parted =
+        std::mismatch(shared.begin(), shared.end(), passage.title.begin(), passage.title.end());
+    shared.erase(parted.first, shared.end());
+  }
+  const std::size_t comma = shared.rfind(", ");
+  return comma == std::string::npos ? "" : shared.substr(0, comma);
+}
+
+/// Adds the passages of a score as fingerings, under what their titles have each for itself.
+void add_passages(const AnalysedScore& of, std::vector<NamedPassage>& fingerings) {
+  const std::string shared = shared_title(of.written());
+  for (std::size_t p = 0; p < of.size(); ++p) {
+    const std::string& title = of[p].written().title;
+    const std::string own = shared.empty() ? title : title.substr(shared.size() + 2);
+    fingerings.push_back({own.empty() ? numbered(p) : own, of[p]});
+  }
+}
+
+/// Compares, or says where notes differ.
+void add_comparison(std::string title, std::vector<NamedPassage> fingerings, PairedScores& paired) {
+  if (paired.problem) return;
+  if (const std::optional<NotesDiffer> differ = notes_differ(fingerings)) {
+    paired.problem = PairingProblem{Kind::notes_differ, 0, render(fingerings, *differ)};
+    return;
+  }
+  paired.comparisons.push_back(compare(std::move(title), std::move(fingerings)));
+}
+
+/// The passages of one score with each other.
+PairedScores within(const AnalysedScore& of) {
+  PairedScores paired;
+  if (of.size() < 2) {
+    paired.problem = PairingProblem{Kind::one_passage, 0, {}};
+    return paired;
+  }
+  std::vector<NamedPassage> fingerings;
+  add_passages(of, fingerings);
+  const std::string shared = shared_title(of.written());
+  add_comparison(shared.empty() ? of.name() : shared, std::move(fingerings), paired);
+  return paired;
+}
+
+/// Every passage of several scores, of which some hold one and others more.
+PairedScores side_by_side(const Scores& all) {
+  PairedScores paired;
+  std::vector<NamedPassage> fingerings;
+  for (const AnalysedScore* of : all) {
+    if (of->size() == 1) {
+      fingerings.push_back({of->name(), (*of)[0]});
+    } else {
+      add_passages(*of, fingerings);
+    }
+  }
+  add_comparison(title_of(*all.front(), 0), std::move(fingerings), paired);
+  return paired;
+}
+
+/// Passage by passage; all hold as many. One score beside its suggestion needs no name.
+PairedScores across(const Scores& all, bool is_alone) {
+  PairedScores paired;
+  for (std::size_t p = 0; p < all.front()->size(); ++p) {
+    std::vector<NamedPassage> fingerings;
+    for (const AnalysedScore* of : all) fingerings.push_back({of->name(), (*of)[p]});
+    if (is_alone) fingerings.front().name = given_words((*all.front())[p]);
+    add_comparison(title_of(*all.front(), p), std::move(fingerings), paired);
+  }
+  return paired;
+}
+
+/// The place of the first score of which something holds; none where it holds of none.
+template <typename Holds>
+std::optional<std::size_t> first_of(const Scores& all, const Holds& holds) {
+  const auto found =
+      std::find_if(all.begin(), all.end(), [&](const AnalysedScore* of) { return holds(*of); });
+  if (found == all.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - all.begin());
+}
+
+}  // namespace
+
+PairedScores compare_scores(std::span<const AnalysedScore> scores,
+                            const AnalysedScore* suggestion) noexcept {
+  Scores all;
+  for (const AnalysedScore& score : scores) all.push_back(&score);
+  if (suggestion != nullptr) all.push_back(suggestion);
+  const auto failed = [](Kind kind, std::size_t score) {
+    return PairedScores{{}, PairingProblem{kind, score, {}}};
+  };
+  const auto empty = first_of(all, [](const AnalysedScore& of) { return of.size() == 0; });
+  if (empty) return failed(Kind::no_passage, *empty);
+  if (all.size() == 1) return within(*all.front());
+  const std::size_t count = all.front()->size();
+  const auto other = first_of(all, [&](const AnalysedScore& of) { return of.size() != count; });
+  if (!other) return across(all, scores.size() == 1);
+  if (first_of(all, [](const AnalysedScore& of) { return of.size() == 1; })) {
+    return side_by_side(all);
+  }
+  return failed(Kind::counts_differ, *other);
+}
+
+}  // namespace fingerturn
