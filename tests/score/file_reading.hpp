@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-/// Files that tests read: cases, golden reports, the sources themselves.
+/// Files that tests read: cases, the sources themselves.
 namespace fingerturn::tests {
 
 inline std::string text_of_file(const std::filesystem::path& path) {
