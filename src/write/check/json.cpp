@@ -1,61 +1,88 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/report.hpp"
 #include "text/beat_text.hpp"
-#include "write/json/values.hpp"
-
-#include <string_view>
-
-#include <fmt/format.h>
+#include "write/json/writer.hpp"
 
 /// JSONL as docs/check.schema.json describes it.
 namespace fingerturn {
 namespace {
 
-std::string opening(const std::string& source) {
-  return fmt::format(R"({{"format":"fingerturn-check","version":1,"source":{},"error":)", source);
-}
-
-std::string counts_text(const CheckCounts& counts) {
+void add_counts(JsonWriter& json, const CheckCounts& counts) {
   const Totals& totals = counts.totals;
-  return fmt::format(
-      R"("passages":{},"events":{},"fingered":{},"preparatory":{},"single":{},"double":{},)"
-      R"("level":{},"undetermined":{},"crossings":{},)"
-      R"("watch":{{"info":{},"caution":{},"strain":{}}})",
-      counts.passages, totals.events, totals.fingered, totals.preparatory, totals.single_rotations,
-      totals.double_rotations, totals.level, totals.undetermined, totals.crossings, counts.info,
-      counts.caution, counts.strain);
+  json.member("passages", counts.passages);
+  json.member("events", totals.events);
+  json.member("fingered", totals.fingered);
+  json.member("preparatory", totals.preparatory);
+  json.member("single", totals.single_rotations);
+  json.member("double", totals.double_rotations);
+  json.member("level", totals.level);
+  json.member("undetermined", totals.undetermined);
+  json.member("crossings", totals.crossings);
+  json.member("watch", [&] {
+    json.object([&] {
+      json.member("info", counts.info);
+      json.member("caution", counts.caution);
+      json.member("strain", counts.strain);
+    });
+  });
 }
 
-std::string finding_text(const PlacedFinding& finding) {
-  const std::string passage = finding.passage ? std::to_string(*finding.passage + 1) : "null";
-  const std::string bar = finding.bar ? std::to_string(*finding.bar) : "null";
-  const std::string hand = finding.hand ? fmt::format(R"("{}")", to_string(*finding.hand)) : "null";
-  return fmt::format(
-      R"({{"code":"{}","level":"{}","passage":{},"hand":{},"bar":{},"beat":{},"line":{},)"
-      R"("column":{},"message":{}}})",
-      finding.code, name_of(finding.level), passage, hand, bar,
-      finding.beat ? beat_text(*finding.beat) : "null", finding.place.line, finding.place.column,
-      json_text(finding.message));
+/// What follows a number of passages counts from 1.
+std::optional<std::size_t> from_one(const std::optional<std::size_t>& place) {
+  return place ? std::optional(*place + 1) : std::nullopt;
+}
+
+void add_finding(JsonWriter& json, const PlacedFinding& finding) {
+  json.object([&] {
+    json.member("code", Word{finding.code});
+    json.member("level", Word{name_of(finding.level)});
+    json.member("passage", from_one(finding.passage));
+    json.member("hand",
+                [&] { finding.hand ? json.value(to_string(*finding.hand)) : json.raw("null"); });
+    json.member("bar", finding.bar);
+    json.member("beat", [&] { json.raw(finding.beat ? beat_text(*finding.beat) : "null"); });
+    json.member("line", finding.place.line);
+    json.member("column", finding.place.column);
+    json.member("message", finding.message);
+  });
+}
+
+/// A document of one line with what all of them begin with.
+template <typename Write>
+std::string line_of(std::optional<std::string_view> source, std::optional<std::string_view> error,
+                    const Write& write) {
+  std::string out;
+  JsonWriter json(out);
+  json.object([&] {
+    json.member("format", "fingerturn-check");
+    json.member("version", 1);
+    json.member("source", source);
+    json.member("error", error);
+    write(json);
+  });
+  return out + '\n';
 }
 
 }  // namespace
 
 std::string write_check_jsonl(const FileCheck& check) noexcept {
-  std::string text = opening(json_text(check.file.source));
-  if (!check.file.ok()) return text + json_text(check.file.error) + "}\n";
-  text += "null," + counts_text(check.file.counts) + R"(,"findings":[)";
-  bool first = true;
-  for (const PlacedFinding& finding : check.findings) {
-    if (!first) text += ',';
-    first = false;
-    text += finding_text(finding);
-  }
-  return text + "]}\n";
+  const FileCounts& file = check.file;
+  if (!file.ok()) return line_of(file.source, file.error, [](JsonWriter& /*json*/) {});
+  return line_of(file.source, std::nullopt, [&](JsonWriter& json) {
+    add_counts(json, file.counts);
+    json.member("findings", [&] {
+      json.list(check.findings, [&](const PlacedFinding& found) { add_finding(json, found); });
+    });
+  });
 }
 
 std::string write_check_jsonl(const AllCounts& all) noexcept {
-  return opening("null") + fmt::format(R"(null,"read":{},"failed":{},)", all.read, all.failed) +
-         counts_text(all.counts) + fmt::format(",\"caution\":{}}}\n", json_text(caution()));
+  return line_of(std::nullopt, std::nullopt, [&](JsonWriter& json) {
+    json.member("read", all.read);
+    json.member("failed", all.failed);
+    add_counts(json, all.counts);
+    json.member("caution", caution());
+  });
 }
 
 }  // namespace fingerturn

@@ -1,25 +1,58 @@
 #include "write/json/parts.hpp"
 
-#include <fmt/format.h>
+#include <span>
+#include <vector>
 
 namespace fingerturn {
 
-std::string text_or_null(std::string_view text) { return text.empty() ? "null" : json_text(text); }
+std::optional<std::string_view> text_or_none(const std::string& text) {
+  return text.empty() ? std::nullopt : std::optional<std::string_view>(text);
+}
 
-void add_totals(std::string& out, const Totals& totals) {
-  out += fmt::format(
-      R"({{"events":{},"preparatory":{},"single":{},"double":{},"level":{},"undetermined":{},)"
-      R"("swings":{},"crossings":{},"longest_double_run":{},"carried":)",
-      totals.events, totals.preparatory, totals.single_rotations, totals.double_rotations,
-      totals.level, totals.undetermined, totals.swings, totals.crossings,
-      totals.longest_double_run);
-  add_decimal(out, totals.carried);
-  out += R"(,"largest_carry":)";
-  add_decimal(out, totals.largest_carry);
-  out += fmt::format(R"(,"moves_in":{},"moves_out":{},"arcs":{},"full_swing_tempo":)",
-                     totals.moves_in, totals.moves_out, totals.arcs);
-  add_decimal_or_null(out, totals.full_swing_tempo);
-  out += '}';
+std::optional<std::string> first_meter(const Passage& passage) {
+  if (passage.meters.empty()) return std::nullopt;
+  return to_string(passage.meters.front().value);
+}
+
+std::optional<Word> word_of(Crossing crossing) {
+  if (crossing == Crossing::none) return std::nullopt;
+  return Word{name_of(crossing)};
+}
+
+std::optional<Direction> play_of(const EventAnalysis& entry, Hand hand) {
+  if (!entry.side) return std::nullopt;
+  return direction_of(hand, *entry.side);
+}
+
+void add_fingers_on_key(JsonWriter& json, const Line& line, std::size_t event, const Note& note) {
+  json.member("finger", note.finger);
+  json.member("changes_to", [&] {
+    std::vector<Finger> fingers{0};
+    if (note.finger && (note.tied || !note.changes_to.empty())) {
+      fingers = fingers_on_key(line, event, note);
+    }
+    json.list(std::span(fingers).subspan(1), [&](Finger finger) { json.value(finger); });
+  });
+}
+
+void add_totals(JsonWriter& json, const Totals& totals) {
+  json.object([&] {
+    json.member("events", totals.events);
+    json.member("preparatory", totals.preparatory);
+    json.member("single", totals.single_rotations);
+    json.member("double", totals.double_rotations);
+    json.member("level", totals.level);
+    json.member("undetermined", totals.undetermined);
+    json.member("swings", totals.swings);
+    json.member("crossings", totals.crossings);
+    json.member("longest_double_run", totals.longest_double_run);
+    json.member("carried", totals.carried);
+    json.member("largest_carry", totals.largest_carry);
+    json.member("moves_in", totals.moves_in);
+    json.member("moves_out", totals.moves_out);
+    json.member("arcs", totals.arcs);
+    json.member("full_swing_tempo", totals.full_swing_tempo);
+  });
 }
 
 }  // namespace fingerturn

@@ -1,6 +1,6 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
-#include "write/json/values.hpp"
+#include "write/json/writer.hpp"
 #include "write/random_score.hpp"
 
 #include <algorithm>
@@ -343,7 +343,7 @@ TEST_CASE("numbers are written to two decimals and never as other than numbers")
       {std::numeric_limits<double>::infinity(), "null"}};
   for (const auto& [number, text] : cases) {
     std::string out;
-    add_decimal(out, number);
+    JsonWriter(out).value(number);
     CHECK(out == text);
   }
 }

@@ -1,6 +1,5 @@
-#include "write/json/values.hpp"
+#include "write/json/writer.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -23,18 +22,7 @@ bool is_plain(std::string_view text) {
   });
 }
 
-}  // namespace
-
-std::string json_text(std::string_view text) {
-  if (!is_plain(text)) return dumped(text);
-  std::string quoted;
-  quoted.reserve(text.size() + 2);
-  return quoted.append(1, '"').append(text).append(1, '"');
-}
-
-std::string json_number(double number) { return dumped(number); }
-
-void add_number(std::string& out, std::int64_t number) {
+void add_digits(std::string& out, std::int64_t number) {
   constexpr std::int64_t kLastDigit = 9;
   if (number >= 0 && number <= kLastDigit) {
     out += static_cast<char>('0' + number);
@@ -44,19 +32,45 @@ void add_number(std::string& out, std::int64_t number) {
   out.append(digits.data(), digits.size());
 }
 
-void add_decimal(std::string& out, double number) {
-  constexpr double kMostByHand = 1e12;
-  if (!(std::abs(number) < kMostByHand)) {
-    out += json_number(number);
-    return;
+}  // namespace
+
+void JsonWriter::value(std::string_view text) {
+  if (is_plain(text)) {
+    value(Word{text});
+  } else {
+    raw(dumped(text));
   }
+}
+
+void JsonWriter::value(double number) {
+  constexpr double kMostByHand = 1e12;
+  if (!(std::abs(number) < kMostByHand)) return exact(number);
+  comma();
   const std::int64_t hundredths = std::llround(number * 100);
   const std::int64_t size = std::abs(hundredths);
-  if (hundredths < 0) out += '-';
-  add_number(out, size / 100);
-  out += '.';
-  out += static_cast<char>('0' + size / 10 % 10);
-  if (size % 10 != 0) out += static_cast<char>('0' + size % 10);
+  if (hundredths < 0) out_ += '-';
+  add_digits(out_, size / 100);
+  out_ += '.';
+  out_ += static_cast<char>('0' + size / 10 % 10);
+  if (size % 10 != 0) out_ += static_cast<char>('0' + size % 10);
+}
+
+void JsonWriter::exact(double number) { raw(dumped(number)); }
+
+void JsonWriter::value(const Fraction& fraction) {
+  comma();
+  out_ += '"';
+  add_digits(out_, fraction.numerator);
+  if (fraction.denominator != 1) {
+    out_ += '/';
+    add_digits(out_, fraction.denominator);
+  }
+  out_ += '"';
+}
+
+void JsonWriter::add_whole(std::int64_t number) {
+  comma();
+  add_digits(out_, number);
 }
 
 }  // namespace fingerturn
