@@ -122,12 +122,12 @@ class ScoreMarks {
       const std::optional<std::size_t> note = carrier_of(written);
       if (!note) continue;
       marks.push_back({*note, false, score_sign(found, line.hand(), style_.words)});
-      add_needs(found, needs_);
+      used_.see(found);
     }
     const std::int32_t home = commonest_staff(marks);
     for (Mark& mark : marks) {
       mark.visiting = places_.notes[mark.note].staff != home;
-      needs_.visits |= mark.visiting;
+      visits_ |= mark.visiting;
     }
     marks_.insert(marks_.end(), marks.begin(), marks.end());
   }
@@ -188,7 +188,7 @@ class ScoreMarks {
     if (marks_.empty()) return std::nullopt;
     const auto& place = places_.parts[places_.notes[marks_.front().note].part].legend;
     if (!place) return std::nullopt;
-    std::string text = score_legend(needs_, style_.words);
+    std::string text = score_legend(used_, visits_, style_.words);
     text.pop_back();
     return Insertion{place->at,
                      fmt::format("{}<direction placement=\"above\"><direction-type>"
@@ -202,7 +202,8 @@ class ScoreMarks {
   MusicXmlStyle style_;
   std::vector<Mark> marks_;
   std::vector<Insertion> fingers_;  ///< that are suggested
-  LegendNeeds needs_;
+  Used used_;
+  bool visits_ = false;  ///< a sign stands one line lower
 };
 
 }  // namespace

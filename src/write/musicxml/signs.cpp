@@ -1,7 +1,9 @@
 #include "write/musicxml/signs.hpp"
 
+#include "fingerturn/report.hpp"
 #include "text/wrap.hpp"
 
+#include <array>
 #include <optional>
 #include <string_view>
 
@@ -76,6 +78,14 @@ constexpr LegendLine kOpenSide{"|?", "prep ?", "preparatory, the side is left op
 constexpr LegendLine kOpenKind{"\xE2\x86\x90? \xE2\x86\x92?", "left ?, right ?",
                                "the way it turns is known, its kind is not"};
 
+/// Whether there is an event of a kind with nothing left open about it or, where nothing is known,
+/// with nothing known.
+bool has_plain(const Used& used, Rotation rotation) {
+  if (rotation == Rotation::preparatory) return used.has(rotation, true);
+  if (rotation == Rotation::undetermined) return used.has(rotation, false);
+  return used.has(rotation);
+}
+
 std::string legend_line(const LegendLine& line, bool words) {
   const std::string_view signs = words ? line.words : line.signs;
   return wrapped("", std::string(signs) + ' ' + std::string(line.meaning), kLegendColumns);
@@ -88,24 +98,16 @@ std::string score_sign(const EventAnalysis& event, Hand hand, bool words) {
   return words ? word_sign(event.rotation, play) : arrow_sign(event.rotation, play);
 }
 
-void add_needs(const EventAnalysis& event, LegendNeeds& needs) {
-  const bool open_side = event.rotation == Rotation::preparatory && !event.side;
-  const bool open_kind = event.rotation == Rotation::undetermined && event.side;
-  needs.open_side |= open_side;
-  needs.open_kind |= open_kind;
-  if (!open_side && !open_kind) needs.rotations.at(static_cast<std::size_t>(event.rotation)) = true;
-}
-
-std::string score_legend(const LegendNeeds& needs, bool words) {
+std::string score_legend(const Used& used, bool visits, bool words) {
   std::string text =
       wrapped("", "Under the notes: how the forearm turns to play each, as the player sees it.",
               kLegendColumns);
   for (std::size_t i = 0; i < kKinds.size(); ++i) {
-    if (needs.rotations.at(i)) text += legend_line(kKinds.at(i), words);
+    if (has_plain(used, kRotations.at(i))) text += legend_line(kKinds.at(i), words);
   }
-  if (needs.open_side) text += legend_line(kOpenSide, words);
-  if (needs.open_kind) text += legend_line(kOpenKind, words);
-  if (needs.visits) {
+  if (used.has(Rotation::preparatory, false)) text += legend_line(kOpenSide, words);
+  if (used.has(Rotation::undetermined, true)) text += legend_line(kOpenKind, words);
+  if (visits) {
     text += wrapped("", "A sign one line lower belongs to the hand of the other staff.",
                     kLegendColumns);
   }

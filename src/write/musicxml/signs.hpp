@@ -1,10 +1,8 @@
 #pragma once
 
 #include "fingerturn/analysis.hpp"
-#include "fingerturn/report.hpp"
+#include "write/shared/used.hpp"
 
-#include <array>
-#include <cstddef>
 #include <string>
 
 /// What is written under the notes of a score, and the legend that explains it.
@@ -16,16 +14,8 @@ namespace fingerturn {
 ///     single →   double ⇒   preparatory |→   level =   undetermined ?
 std::string score_sign(const EventAnalysis& event, Hand hand, bool words);
 
-/// What the legend has to explain.
-struct LegendNeeds {
-  std::array<bool, 5> rotations{};  ///< the kinds in the order of Rotation
-  bool open_side = false;           ///< a preparatory event without a side
-  bool open_kind = false;           ///< an undetermined event whose side is known
-  bool visits = false;              ///< a sign one line lower
-};
-void add_needs(const EventAnalysis& event, LegendNeeds& needs);
-
-/// The legend with the caution, in lines that each end with a line feed.
-std::string score_legend(const LegendNeeds& needs, bool words);
+/// The legend with the caution, in lines that each end with a line feed. `visits` tells whether a
+/// sign stands one line lower.
+std::string score_legend(const Used& used, bool visits, bool words);
 
 }  // namespace fingerturn

@@ -1,5 +1,7 @@
 #include "write/page/picture_legend.hpp"
 
+#include "write/shared/used.hpp"
+
 #include <array>
 #include <cstdint>
 #include <utility>
@@ -14,8 +16,8 @@ constexpr std::array<std::string_view, 5> kRotationWords{
     "double, two rings: the side stays; the forearm first swings back (dashed), then plays",
     "level, over both sides: both sides of the hand go down together, without a turn",
     "undetermined (?), dotted: a finger is missing, so nothing is said of the swing"};
-constexpr std::array<std::string_view, 4> kCrossingWords{
-    "", "a bowl below the band: the thumb passes under",
+constexpr std::array<std::string_view, 3> kCrossingWords{
+    "a bowl below the band: the thumb passes under",
     "an arch below the band: the finger passes over the thumb",
     "bowl and arch below the band: one finger passes another"};
 
@@ -74,23 +76,11 @@ std::vector<Mark> marks_for(Crossing crossing) {
   return marks;
 }
 
-struct Used {
-  std::array<bool, 5> rotations{};
-  std::array<bool, 4> crossings{};
-  bool carries = false;
-  bool depths = false;
-};
-
 Used used_in(const AnalysedScore& analysed) {
   Used used;
   for (const PassageAnalysis& passage : analysed.found().passages) {
     for (const LineAnalysis& line : passage.lines) {
-      for (const EventAnalysis& entry : line.events) {
-        used.rotations.at(static_cast<std::size_t>(entry.rotation)) = true;
-        used.crossings.at(static_cast<std::size_t>(entry.crossing)) = true;
-        used.carries |= entry.carry.value_or(0) != 0;
-        used.depths |= entry.depth.value_or(0) > 0;
-      }
+      for (const EventAnalysis& found : line.events) used.see(found);
     }
   }
   return used;
@@ -109,13 +99,12 @@ std::vector<LegendSample> picture_legend(const AnalysedScore& analysed) {
   const Used used = used_in(analysed);
   std::vector<LegendSample> samples;
   for (std::size_t i = 0; i < kRotationWords.size(); ++i) {
-    if (used.rotations[i]) {
-      samples.push_back(sample_of(marks_for(static_cast<Rotation>(i)), kRotationWords[i]));
-    }
+    if (!used.has(kRotations[i])) continue;
+    samples.push_back(sample_of(marks_for(kRotations[i]), kRotationWords[i]));
   }
-  for (std::size_t i = 1; i < kCrossingWords.size(); ++i) {
-    if (!used.crossings[i]) continue;
-    samples.push_back(sample_of(marks_for(static_cast<Crossing>(i)), kCrossingWords[i]));
+  for (std::size_t i = 0; i < kCrossingWords.size(); ++i) {
+    if (!used.has(kCrossings[i])) continue;
+    samples.push_back(sample_of(marks_for(kCrossings[i]), kCrossingWords[i]));
     samples.back().picture.lanes.crossings = true;
   }
   return samples;
