@@ -120,7 +120,7 @@ class AnalysedScore {
   /// before them prepare stays as it was, and so does the score.
   friend AnalysedScore only_bars(AnalysedScore analysed, BarRange bars);
   /// With the difficulty of each hand (fingerturn/fingering.hpp).
-  friend AnalysedScore with_difficulties(AnalysedScore analysed) noexcept;
+  friend AnalysedScore with_difficulties(AnalysedScore analysed);
 
  private:
   std::string name_;

@@ -184,7 +184,7 @@ struct AnalyseOptions {
 };
 
 /// Applies all rules. Any score is taken: what the rules cannot decide is undetermined.
-Analysis analyse(const Score& score, const AnalyseOptions& options = {}) noexcept;
+Analysis analyse(const Score& score, const AnalyseOptions& options = {});
 
 /// Where the forearm goes when it turns to this side of this hand.
 Direction direction_of(Hand hand, Side side) noexcept;

@@ -78,7 +78,7 @@ struct FileCheck {
 /// Gathers what the rules and the reader found, of both hands or of one. Where the source could not
 /// be read, only `file.error` is set, to the first error.
 FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
-                std::optional<Hand> hand) noexcept;
+                std::optional<Hand> hand);
 
 /// Whether a reader's warning is listed among the findings, as one for caution.
 bool is_finding(const Diagnostic& diagnostic) noexcept;
@@ -87,14 +87,13 @@ bool is_finding(const Diagnostic& diagnostic) noexcept;
 ///
 ///     scale.passage:3:18: caution: The fingers lie across ... [crossed-in-chord]
 ///     etude.musicxml: bar 12, right hand, beat 2.5: info: The finger is missing. [missing-finger]
-std::string write_findings(const FileCheck& check, std::optional<int> columns) noexcept;
+std::string write_findings(const FileCheck& check, std::optional<int> columns);
 /// The table of the counts, a row for each file and one for all, with its legend and the caution.
-std::string write_counts(std::span<const FileCounts> files, const AllCounts& all,
-                         int columns) noexcept;
+std::string write_counts(std::span<const FileCounts> files, const AllCounts& all, int columns);
 
 /// One line of JSON for a file, and the one at the end for all; docs/check.schema.json describes
 /// both.
-std::string write_check_jsonl(const FileCheck& check) noexcept;
-std::string write_check_jsonl(const AllCounts& all) noexcept;
+std::string write_check_jsonl(const FileCheck& check);
+std::string write_check_jsonl(const AllCounts& all);
 
 }  // namespace fingerturn

@@ -41,7 +41,7 @@ struct NotesDiffer {
 /// Whether all have the same notes: in each hand the same keys, struck in the same order and, where
 /// both are known, at the same onsets. None where they have, or there is one only. A note that is
 /// held over into some bars is not struck in them, but is in an excerpt of them.
-std::optional<NotesDiffer> notes_differ(std::span<const NamedPassage> passages) noexcept;
+std::optional<NotesDiffer> notes_differ(std::span<const NamedPassage> passages);
 
 /// "bar 2, right hand: E5 in printed, F5 in mine"; for what `notes_differ` found in the same
 /// passages.
@@ -83,7 +83,7 @@ struct Comparison {
 };
 
 /// Compares fingerings of the same notes; where notes differ (`notes_differ`), up to there.
-Comparison compare(std::string title, std::vector<NamedPassage> fingerings) noexcept;
+Comparison compare(std::string title, std::vector<NamedPassage> fingerings);
 
 /// Why scores cannot be compared.
 struct PairingProblem {
@@ -108,15 +108,13 @@ struct PairedScores {
 /// several passage by passage or, where one of them holds only one, all in one comparison. Beside
 /// them stands a suggestion where there is one, a single score then being named by what is given
 /// in it. The scores, of which there is one or more, and the suggestion must outlive the result.
-PairedScores compare_scores(std::span<const AnalysedScore> scores,
-                            const AnalysedScore* suggestion) noexcept;
+PairedScores compare_scores(std::span<const AnalysedScore> scores, const AnalysedScore* suggestion);
 
 /// A report to read: for each comparison a table with a column for each fingering, and the places
 /// where they differ.
-std::string write_comparison_text(std::span<const Comparison> comparisons,
-                                  const TextStyle& style) noexcept;
+std::string write_comparison_text(std::span<const Comparison> comparisons, const TextStyle& style);
 /// One JSON document, described by docs/comparison.schema.json.
-std::string write_comparison_json(std::span<const Comparison> comparisons) noexcept;
+std::string write_comparison_json(std::span<const Comparison> comparisons);
 
 /// What stands for the fingering of this number, from 0: "A" to "Z", then "AA".
 std::string fingering_label(std::size_t number);

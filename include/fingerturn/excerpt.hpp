@@ -41,12 +41,12 @@ struct Excerpt {
 
 /// Cuts these bars out of a score, as `only_bars` does; without any passage where nothing is played
 /// in them.
-Excerpt excerpt(const Score& score, BarRange bars) noexcept;
+Excerpt excerpt(const Score& score, BarRange bars);
 
 /// The excerpt of a score in the passage notation, with a comment for each turn that changes:
 ///
 ///     # In the score C5:5 at the beginning of bar 5 is single, turning right, prepared by B4:4 in
 ///     # bar 4. Here it is preparatory, swinging left and turning right.
-std::string write_excerpt(const Score& score, const Excerpt& excerpt) noexcept;
+std::string write_excerpt(const Score& score, const Excerpt& excerpt);
 
 }  // namespace fingerturn

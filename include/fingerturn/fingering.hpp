@@ -42,35 +42,34 @@ struct PassageFingerings {
 /// The easiest fingerings of each passage of a score. Of equally easy ones the first is the one
 /// with the lower finger where they first differ, counted from the thumb's side of a chord; the
 /// further ones come in an order that is always the same.
-std::vector<PassageFingerings> suggest(const Score& score,
-                                       const FingeringOptions& options = {}) noexcept;
+std::vector<PassageFingerings> suggest(const Score& score, const FingeringOptions& options = {});
 
 /// The line with the fingers of a fingering that was made for it, marked as suggestions.
 Line with_fingering(Line line, const LineFingering& fingering);
 
 /// The score with no finger on any note.
-Score without_fingers(Score score) noexcept;
+Score without_fingers(Score score);
 
 /// The score with its easiest fingering.
-Score with_suggestions(Score score, const FingeringOptions& options = {}) noexcept;
+Score with_suggestions(Score score, const FingeringOptions& options = {});
 
 /// The score with its missing fingers, and a remark in each passage on how hard the model finds
 /// it. Where more than one fingering is asked for, a passage stands there once for each, the
 /// easiest first; a hand that has no further one keeps its last. Where only some bars are to be
 /// shown the rest keeps its easiest fingering, so that they are what differs.
 Score with_fingerings(const Score& score, const FingeringOptions& options,
-                      const std::optional<BarRange>& bars = std::nullopt) noexcept;
+                      const std::optional<BarRange>& bars = std::nullopt);
 
 /// How difficult the model finds a line with all its fingers, as `suggest` counts it; none where
 /// the finger of a struck note is missing.
 ///
 ///     difficulty_of(read.score.passages[0].lines[0]);   // 12.25
 std::optional<double> difficulty_of(const Line& line,
-                                    std::optional<int> reach_semitones = std::nullopt) noexcept;
+                                    std::optional<int> reach_semitones = std::nullopt);
 
 /// With the difficulty of each hand, for the reach that the analysis was made for. Where the
 /// analysis is of some bars, it is that of these bars by themselves.
-AnalysedScore with_difficulties(AnalysedScore analysed) noexcept;
+AnalysedScore with_difficulties(AnalysedScore analysed);
 
 /// A part of the difficulty: its name, what it counts, where that comes from, and how much one of
 /// it weighs.

@@ -8,6 +8,8 @@
 ///     if (!read.ok()) return fail(render(source, read.diagnostics));
 ///     const AnalysedScore analysed(source.name(), read.score);
 ///     print(write_text(analysed, {}));
+///
+/// What allocates nothing is noexcept; all else can throw std::bad_alloc, and nothing else.
 
 #include "fingerturn/analysed.hpp"
 #include "fingerturn/analysis.hpp"

@@ -45,18 +45,18 @@ struct ReadOptions {
   std::optional<int> part = std::nullopt;
 };
 
-/// Reads a source of any form. Any bytes may come in: nothing throws, and time and memory grow in
-/// proportion to the source.
+/// Reads a source of any form. Any bytes may come in: nothing but std::bad_alloc is thrown, and time
+/// and memory grow in proportion to the source.
 ///
 ///     const Source source("etude.musicxml", bytes);
 ///     const ReadResult result = read(source);
 ///     if (!result.ok()) std::cerr << render(text_read(result, source), result.diagnostics);
-ReadResult read(const Source& source, const ReadOptions& options = {}) noexcept;
+ReadResult read(const Source& source, const ReadOptions& options = {});
 
 /// Reads the passage notation (docs/notation.md).
 ///
 ///     ReadResult result = read_notation(Source("warmup.passage", "C4:1 D:2 E:3"));
-ReadResult read_notation(const Source& source) noexcept;
+ReadResult read_notation(const Source& source);
 
 /// Reads MusicXML (W3C Community Group, version 4.0 and earlier), partwise or timewise, as text in
 /// UTF-8, UTF-16 or Latin-1 or packed in an .mxl container. Each keyboard instrument becomes a
@@ -64,6 +64,6 @@ ReadResult read_notation(const Source& source) noexcept;
 /// beginning of its element, "<note".
 ///
 ///     ReadResult result = read_musicxml(source, {.hand = Hand::left});
-ReadResult read_musicxml(const Source& source, const ReadOptions& options = {}) noexcept;
+ReadResult read_musicxml(const Source& source, const ReadOptions& options = {});
 
 }  // namespace fingerturn

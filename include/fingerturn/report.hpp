@@ -44,15 +44,15 @@ struct PageStyle {
 std::string_view caution() noexcept;
 
 /// The report for the music stand.
-std::string write_text(const AnalysedScore& analysed, const TextStyle& style) noexcept;
+std::string write_text(const AnalysedScore& analysed, const TextStyle& style);
 /// A page to hand out: HTML with all that it needs in it, without scripts, for screens of any width
 /// and for print. Several passages get a contents list.
-std::string write_html(const AnalysedScore& analysed, const PageStyle& style = {}) noexcept;
+std::string write_html(const AnalysedScore& analysed, const PageStyle& style = {});
 /// The picture of the forearm's swing through time, with the hand's way along the keyboard and its
 /// depth: SVG 1.1, without scripts, with text as text.
-std::string write_svg(const AnalysedScore& analysed) noexcept;
+std::string write_svg(const AnalysedScore& analysed);
 /// Notes to keep in Markdown (CommonMark with tables): a table for each line of bars.
-std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style) noexcept;
+std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style);
 
 /// A page of a folder: the name of its file and what it is about.
 struct PageLink {
@@ -62,15 +62,15 @@ struct PageLink {
 /// What the index of a folder shows: links to pages, or the pictures themselves.
 enum class IndexOf : std::uint8_t { pages, pictures };
 /// The contents of a folder of pages, as a page itself.
-std::string write_html_index(std::span<const PageLink> links, IndexOf what) noexcept;
-std::string write_markdown_index(std::span<const PageLink> links) noexcept;
+std::string write_html_index(std::span<const PageLink> links, IndexOf what);
+std::string write_markdown_index(std::span<const PageLink> links);
 
 /// One JSON document, described by docs/analysis.schema.json.
-std::string write_json(const AnalysedScore& analysed) noexcept;
+std::string write_json(const AnalysedScore& analysed);
 /// A JSON document of one line for each passage, of the same form.
-std::string write_jsonl(const AnalysedScore& analysed) noexcept;
+std::string write_jsonl(const AnalysedScore& analysed);
 /// The passage notation: reading it back gives an equal score.
-std::string write_passage(const Score& score) noexcept;
+std::string write_passage(const Score& score);
 
 /// How the marks in a MusicXML score look.
 struct MusicXmlStyle {
@@ -82,14 +82,14 @@ struct MusicXmlStyle {
 /// writing twice is writing once; a note whose span fits no `<note>` gets no sign. The text ends
 /// as the original does.
 std::string write_musicxml(const Source& original, const AnalysedScore& analysed,
-                           const MusicXmlStyle& style) noexcept;
+                           const MusicXmlStyle& style);
 /// The text without the marks that write_musicxml made: what it made them from, byte for byte.
-std::string without_own_marks(std::string_view musicxml) noexcept;
+std::string without_own_marks(std::string_view musicxml);
 
 /// A rule, or the list of all rules, for the terminal, `columns` wide.
-std::string write_rule(const Rule& rule, int columns) noexcept;
-std::string write_rule_list(int columns) noexcept;
+std::string write_rule(const Rule& rule, int columns);
+std::string write_rule_list(int columns);
 /// All rules as the page docs/rules.md.
-std::string write_rules_page() noexcept;
+std::string write_rules_page();
 
 }  // namespace fingerturn

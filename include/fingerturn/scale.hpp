@@ -44,7 +44,7 @@ struct ScaleResult {
 
 /// A scale or arpeggio by the name that a musician gives it, such as "Bb major", "F sharp harmonic
 /// minor", "C chromatic", "E-flat major arpeggio" or "G dominant seventh". Any bytes may come in.
-ScaleResult handbook_scale(std::string_view name, const ScaleOptions& options = {}) noexcept;
+ScaleResult handbook_scale(std::string_view name, const ScaleOptions& options = {});
 
 /// The full names of all of them, by kind and then from the flattest to the sharpest.
 std::vector<std::string> handbook_scale_names();

@@ -108,7 +108,7 @@ Score settled_outside(Score score, const FingeringOptions& options, const BarRan
 }  // namespace
 
 Score with_fingerings(const Score& score, const FingeringOptions& options,
-                      const std::optional<BarRange>& bars) noexcept {
+                      const std::optional<BarRange>& bars) {
   const Score begun = bars ? settled_outside(score, options, *bars) : score;
   const std::vector<PassageFingerings> found = suggest(begun, options);
   Score complete;

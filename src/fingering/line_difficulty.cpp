@@ -16,14 +16,14 @@ void add_difficulties(const Passage& passage, PassageAnalysis& found) {
 
 }  // namespace
 
-std::optional<double> difficulty_of(const Line& line, std::optional<int> reach_semitones) noexcept {
+std::optional<double> difficulty_of(const Line& line, std::optional<int> reach_semitones) {
   const bool complete = std::all_of(line.events.begin(), line.events.end(),
                                     [](const Event& event) { return event.is_fingered(); });
   if (!complete) return std::nullopt;
   return finger_line(line, kFittedWeights, {reach_semitones, 1}).front().difficulty;
 }
 
-AnalysedScore with_difficulties(AnalysedScore analysed) noexcept {
+AnalysedScore with_difficulties(AnalysedScore analysed) {
   for (std::size_t p = 0; p < analysed.size(); ++p) {
     PassageAnalysis& found = analysed.analysis_.passages[p];
     const Passage& passage = analysed.score_.passages[p];

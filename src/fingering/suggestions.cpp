@@ -7,8 +7,7 @@
 
 namespace fingerturn {
 
-std::vector<PassageFingerings> suggest(const Score& score,
-                                       const FingeringOptions& options) noexcept {
+std::vector<PassageFingerings> suggest(const Score& score, const FingeringOptions& options) {
   std::vector<PassageFingerings> fingerings;
   fingerings.reserve(score.passages.size());
   for (const Passage& passage : score.passages) {
@@ -38,7 +37,7 @@ Line with_fingering(Line line, const LineFingering& fingering) {
   return line;
 }
 
-Score without_fingers(Score score) noexcept {
+Score without_fingers(Score score) {
   for (Passage& passage : score.passages) {
     for (Line& line : passage.lines) {
       for (Event& event : line.events) {
@@ -53,7 +52,7 @@ Score without_fingers(Score score) noexcept {
   return score;
 }
 
-Score with_suggestions(Score score, const FingeringOptions& options) noexcept {
+Score with_suggestions(Score score, const FingeringOptions& options) {
   FingeringOptions easiest = options;
   easiest.most = 1;
   const std::vector<PassageFingerings> fingerings = suggest(score, easiest);

@@ -27,7 +27,7 @@ SourceForm form_of(const Source& source) noexcept {
   return SourceForm::notation;
 }
 
-ReadResult read(const Source& source, const ReadOptions& options) noexcept {
+ReadResult read(const Source& source, const ReadOptions& options) {
   if (form_of(source) == SourceForm::notation) return read_notation(source);
   return read_musicxml(source, options);
 }

@@ -34,7 +34,7 @@ void keep_bars(BarRange bars, const Line& written, LineAnalysis& line) {
 
 }  // namespace
 
-Analysis analyse(const Score& score, const AnalyseOptions& options) noexcept {
+Analysis analyse(const Score& score, const AnalyseOptions& options) {
   Analysis analysis;
   for (const Passage& passage : score.passages) {
     PassageAnalysis& lines = analysis.passages.emplace_back();

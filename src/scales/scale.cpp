@@ -200,7 +200,7 @@ ScaleResult written(const Task& task, const ScaleOptions& options) {
 
 }  // namespace
 
-ScaleResult handbook_scale(std::string_view name, const ScaleOptions& options) noexcept {
+ScaleResult handbook_scale(std::string_view name, const ScaleOptions& options) {
   ReadScaleName read = read_scale_name(name);
   if (!read.name) return {{}, std::move(read.problem), read.is_unknown};
   const Task task{*read.name, options.octaves, options.direction};

@@ -189,7 +189,7 @@ bool is_finding(const Diagnostic& diagnostic) noexcept {
 }
 
 FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
-                std::optional<Hand> hand) noexcept {
+                std::optional<Hand> hand) {
   const Source& text = text_read(result, source);
   FileCheck check;
   check.file.source = source.name();

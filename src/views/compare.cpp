@@ -135,7 +135,7 @@ HandComparison compare_hand(const Passage& passage, std::vector<AnalysedLine> li
 
 }  // namespace
 
-std::optional<NotesDiffer> notes_differ(std::span<const NamedPassage> passages) noexcept {
+std::optional<NotesDiffer> notes_differ(std::span<const NamedPassage> passages) {
   for (std::size_t other = 1; other < passages.size(); ++other) {
     const AnalysedPassage& one = passages[0].passage;
     const AnalysedPassage& second = passages[other].passage;
@@ -157,7 +157,7 @@ bool Comparison::all_alike() const noexcept {
                      [](const HandComparison& hand) { return hand.differing.empty(); });
 }
 
-Comparison compare(std::string title, std::vector<NamedPassage> fingerings) noexcept {
+Comparison compare(std::string title, std::vector<NamedPassage> fingerings) {
   Comparison comparison{std::move(title), std::move(fingerings), {}};
   for (const Hand hand : kHands) {
     std::vector<AnalysedLine> lines = lines_of(comparison.fingerings, hand);

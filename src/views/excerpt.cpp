@@ -67,7 +67,7 @@ std::vector<ChangedTurn> changed_turns(const AnalysedPassage& whole, const Analy
 
 }  // namespace
 
-Excerpt excerpt(const Score& score, BarRange bars) noexcept {
+Excerpt excerpt(const Score& score, BarRange bars) {
   Excerpt excerpt;
   for (std::size_t p = 0; p < score.passages.size(); ++p) {
     Passage cut = only_bars(score.passages[p], bars);

@@ -125,7 +125,7 @@ std::optional<std::size_t> first_of(const Scores& all, const Holds& holds) {
 }  // namespace
 
 PairedScores compare_scores(std::span<const AnalysedScore> scores,
-                            const AnalysedScore* suggestion) noexcept {
+                            const AnalysedScore* suggestion) {
   Scores all;
   for (const AnalysedScore& score : scores) all.push_back(&score);
   if (suggestion != nullptr) all.push_back(suggestion);

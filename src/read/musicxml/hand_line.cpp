@@ -173,8 +173,8 @@ class HandLine {
 
 }  // namespace
 
-Line line_of_hand(Hand hand, std::vector<WrittenNote> notes,
-                  const std::vector<WrittenMeasure>& measures, Ticks ticks_per_quarter) {
+Line line_of_notes(Hand hand, std::vector<WrittenNote> notes,
+                   const std::vector<WrittenMeasure>& measures, Ticks ticks_per_quarter) {
   notes = in_playing_order(std::move(notes));
   HandLine line(hand, ticks_per_quarter);
   std::size_t begin = 0;

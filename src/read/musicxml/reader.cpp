@@ -135,7 +135,7 @@ class MusicXmlReader {
   void add_line(Hand hand, HandNotes& notes, Passage& passage) {
     auto& of_hand = notes.by_hand.at(static_cast<std::size_t>(hand));
     if (of_hand.empty()) return;
-    Line line = line_of_hand(hand, std::move(of_hand), notes.measures, notes.ticks_per_quarter);
+    Line line = line_of_notes(hand, std::move(of_hand), notes.measures, notes.ticks_per_quarter);
     report_ties(line, resolve_ties(line));
     passage.lines.push_back(std::move(line));
   }
@@ -218,7 +218,7 @@ bool fits(std::size_t size, Reporter& reporter) {
 
 }  // namespace
 
-ReadResult read_musicxml(const Source& source, const ReadOptions& options) noexcept {
+ReadResult read_musicxml(const Source& source, const ReadOptions& options) {
   ReadResult result;
   Reporter reporter;
   if (!fits(source.text().size(), reporter)) return {{}, reporter.take(), {}};

@@ -241,6 +241,6 @@ class NotationReader {
 
 }  // namespace
 
-ReadResult read_notation(const Source& source) noexcept { return NotationReader(source).read(); }
+ReadResult read_notation(const Source& source) { return NotationReader(source).read(); }
 
 }  // namespace fingerturn

@@ -65,7 +65,7 @@ std::string line_of(std::optional<std::string_view> source, std::optional<std::s
 
 }  // namespace
 
-std::string write_check_jsonl(const FileCheck& check) noexcept {
+std::string write_check_jsonl(const FileCheck& check) {
   const FileCounts& file = check.file;
   if (!file.ok()) return line_of(file.source, file.error, [](JsonWriter& /*json*/) {});
   return line_of(file.source, std::nullopt, [&](JsonWriter& json) {
@@ -76,7 +76,7 @@ std::string write_check_jsonl(const FileCheck& check) noexcept {
   });
 }
 
-std::string write_check_jsonl(const AllCounts& all) noexcept {
+std::string write_check_jsonl(const AllCounts& all) {
   return line_of(std::nullopt, std::nullopt, [&](JsonWriter& json) {
     json.member("read", all.read);
     json.member("failed", all.failed);

@@ -212,8 +212,7 @@ std::string legend_of(const std::vector<Table>& tables, const CheckCounts& all, 
 
 }  // namespace
 
-std::string write_counts(std::span<const FileCounts> files, const AllCounts& all,
-                         int columns) noexcept {
+std::string write_counts(std::span<const FileCounts> files, const AllCounts& all, int columns) {
   const int width = std::max(columns, kFewestColumns);
   const std::vector<Table> tables = tables_for(files, all, static_cast<std::size_t>(width));
   std::string text;

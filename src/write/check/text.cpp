@@ -51,7 +51,7 @@ std::string continued(const std::string& line, std::optional<int> columns) {
 
 }  // namespace
 
-std::string write_findings(const FileCheck& check, std::optional<int> columns) noexcept {
+std::string write_findings(const FileCheck& check, std::optional<int> columns) {
   std::string text;
   const std::string name = printable(check.file.source);
   for (const PlacedFinding& finding : check.findings) {

@@ -93,7 +93,7 @@ void add_comparison(JsonWriter& json, const Comparison& comparison) {
 
 }  // namespace
 
-std::string write_comparison_json(std::span<const Comparison> comparisons) noexcept {
+std::string write_comparison_json(std::span<const Comparison> comparisons) {
   std::string out;
   JsonWriter json(out);
   json.object([&] {

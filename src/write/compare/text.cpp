@@ -189,7 +189,7 @@ std::string render(std::span<const NamedPassage> passages, const NotesDiffer& di
                      event_text(other, differ.hand, differ.in_other), passages[differ.other].name);
 }
 
-std::string write_comparison_text(Comparisons comparisons, const TextStyle& style) noexcept {
+std::string write_comparison_text(Comparisons comparisons, const TextStyle& style) {
   TextStyle settled = style;
   settled.columns = std::max(style.columns, kFewestColumns);
   std::string text;

@@ -129,7 +129,7 @@ std::string comments_of(const Cut& cut, Changed changed) {
 
 }  // namespace
 
-std::string write_excerpt(const Score& score, const Excerpt& excerpt) noexcept {
+std::string write_excerpt(const Score& score, const Excerpt& excerpt) {
   std::vector<std::string> comments;
   for (std::size_t p = 0; p < excerpt.passages.size(); ++p) {
     const PassageExcerpt& passage = excerpt.passages[p];

@@ -29,14 +29,14 @@ std::string_view chapter_before(std::string_view section) {
 
 }  // namespace
 
-std::string write_rule(const Rule& rule, int columns) noexcept {
+std::string write_rule(const Rule& rule, int columns) {
   std::string text = fmt::format("{} {} ({})\n\n", rule.section, rule.title, rule.id);
   text += wrapped("  ", rule.words, columns);
   text += '\n';
   return text + wrapped("  Source: ", rule.sources, columns);
 }
 
-std::string write_rule_list(int columns) noexcept {
+std::string write_rule_list(int columns) {
   std::string text;
   for (const Rule& rule : rules()) {
     const std::string opening = fmt::format("{}  {}  ", rule.section, padded(rule.id, widest_id()));
@@ -45,7 +45,7 @@ std::string write_rule_list(int columns) noexcept {
   return text;
 }
 
-std::string write_rules_page() noexcept {
+std::string write_rules_page() {
   constexpr int kPageColumns = 100;
   std::string text = "# The rules\n\n";
   text += wrapped("",

@@ -192,14 +192,14 @@ std::size_t expected_size(const AnalysedScore& analysed) {
 
 }  // namespace
 
-std::string write_json(const AnalysedScore& analysed) noexcept {
+std::string write_json(const AnalysedScore& analysed) {
   std::string out;
   out.reserve(expected_size(analysed));
   add_document(out, analysed.name(), analysed, Layout::lines);
   return out;
 }
 
-std::string write_jsonl(const AnalysedScore& analysed) noexcept {
+std::string write_jsonl(const AnalysedScore& analysed) {
   std::string out;
   out.reserve(expected_size(analysed));
   for (const AnalysedPassage passage : analysed) {

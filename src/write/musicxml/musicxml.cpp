@@ -209,7 +209,7 @@ class ScoreMarks {
 }  // namespace
 
 std::string write_musicxml(const Source& original, const AnalysedScore& analysed,
-                           const MusicXmlStyle& style) noexcept {
+                           const MusicXmlStyle& style) {
   const std::optional<MusicXmlPlaces> places = find_places(original.text());
   if (!places) return std::string(original.text());
   ScoreMarks marks(original.text(), *places, style);
@@ -217,7 +217,7 @@ std::string write_musicxml(const Source& original, const AnalysedScore& analysed
   return edited(original.text(), places->own_marks, marks.insertions());
 }
 
-std::string without_own_marks(std::string_view musicxml) noexcept {
+std::string without_own_marks(std::string_view musicxml) {
   const std::optional<MusicXmlPlaces> places = find_places(musicxml);
   return places ? edited(musicxml, places->own_marks, {}) : std::string(musicxml);
 }

@@ -60,7 +60,7 @@ std::string page_foot() {
 
 }  // namespace
 
-std::string write_html(const AnalysedScore& analysed, const PageStyle& style) noexcept {
+std::string write_html(const AnalysedScore& analysed, const PageStyle& style) {
   const bool single = analysed.size() == 1;
   const std::string title = escaped_markup(title_of(analysed));
   HtmlPage page;
@@ -78,7 +78,7 @@ std::string write_html(const AnalysedScore& analysed, const PageStyle& style) no
   return page.out + page_foot();
 }
 
-std::string write_html_index(std::span<const PageLink> links, IndexOf what) noexcept {
+std::string write_html_index(std::span<const PageLink> links, IndexOf what) {
   std::string out = page_head("Contents") + "<main>\n<ol class=\"contents\">\n";
   for (const PageLink& link : links) {
     const std::string name = escaped_markup(link.file_name);

@@ -183,7 +183,7 @@ void add_legend(std::string& out, const AnalysedScore& analysed) {
 
 }  // namespace
 
-std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style) noexcept {
+std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style) {
   std::string out = fmt::format("# {}\n\n", escaped_markdown(title_of(analysed)));
   if (analysed.size() == 1) {
     add_passage(out, analysed[0], style, 2);
@@ -195,7 +195,7 @@ std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& s
   return out + escaped_markdown(caution()) + '\n';
 }
 
-std::string write_markdown_index(std::span<const PageLink> links) noexcept {
+std::string write_markdown_index(std::span<const PageLink> links) {
   std::string out = "# Contents\n\n";
   for (std::size_t i = 0; i < links.size(); ++i) {
     out +=

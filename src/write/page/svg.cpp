@@ -227,7 +227,7 @@ constexpr std::string_view kPageStyle =
 
 }  // namespace
 
-std::string write_svg(const AnalysedScore& analysed) noexcept {
+std::string write_svg(const AnalysedScore& analysed) {
   constexpr int kColumns = 108;
   Drawing drawing;
   for (const AnalysedPassage passage : analysed) {

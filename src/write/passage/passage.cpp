@@ -294,7 +294,7 @@ std::string comment_lines(std::string_view text) {
   return out;
 }
 
-std::string write_passage(const Score& score) noexcept { return write_passage(score, {}); }
+std::string write_passage(const Score& score) { return write_passage(score, {}); }
 
 std::string write_passage(const Score& score, std::span<const std::string> comments) {
   std::string out;

@@ -59,7 +59,7 @@ std::string passage_text(const AnalysedScore& analysed, const AnalysedPassage& p
 
 }  // namespace
 
-std::string write_text(const AnalysedScore& analysed, const TextStyle& style) noexcept {
+std::string write_text(const AnalysedScore& analysed, const TextStyle& style) {
   if (style.columns < kFewestColumns) {
     TextStyle wider = style;
     wider.columns = kFewestColumns;
