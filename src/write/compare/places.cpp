@@ -1,7 +1,8 @@
+#include "write/compare/places.hpp"
+
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 #include "write/compare/blocks.hpp"
-#include "write/compare/parts.hpp"
 #include "write/text/signs.hpp"
 
 #include <algorithm>

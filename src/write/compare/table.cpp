@@ -1,5 +1,6 @@
+#include "write/compare/table.hpp"
+
 #include "text/tempo_words.hpp"
-#include "write/compare/parts.hpp"
 #include "write/text/signs.hpp"
 
 #include <algorithm>

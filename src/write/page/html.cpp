@@ -1,6 +1,7 @@
 #include "text/escape.hpp"
-#include "write/page/html_parts.hpp"
-#include "write/page/svg_hand.hpp"
+#include "write/page/html_passage.hpp"
+#include "write/page/html_style.hpp"
+#include "write/page/svg_style.hpp"
 #include "write/shared/passage_words.hpp"
 
 #include <string>

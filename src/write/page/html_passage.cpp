@@ -1,5 +1,7 @@
+#include "write/page/html_passage.hpp"
+
+#include "fingerturn/rule.hpp"
 #include "text/escape.hpp"
-#include "write/page/html_parts.hpp"
 #include "write/page/picture_legend.hpp"
 #include "write/page/svg_picture.hpp"
 #include "write/shared/cues.hpp"

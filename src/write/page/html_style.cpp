@@ -1,4 +1,4 @@
-#include "write/page/html_parts.hpp"
+#include "write/page/html_style.hpp"
 
 namespace fingerturn {
 namespace {

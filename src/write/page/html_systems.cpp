@@ -1,5 +1,7 @@
+#include "write/page/html_systems.hpp"
+
 #include "text/escape.hpp"
-#include "write/page/html_parts.hpp"
+#include "write/page/svg_frame.hpp"
 #include "write/page/svg_picture.hpp"
 
 #include <algorithm>

@@ -4,7 +4,9 @@
 #include "text/wrap.hpp"
 #include "write/page/part.hpp"
 #include "write/page/picture_legend.hpp"
+#include "write/page/svg_frame.hpp"
 #include "write/page/svg_picture.hpp"
+#include "write/page/svg_style.hpp"
 #include "write/shared/passage_words.hpp"
 
 #include <algorithm>

@@ -1,10 +1,11 @@
+#include "write/page/svg_frame.hpp"
+
 #include "write/page/svg_hand.hpp"
 
 #include <algorithm>
 
 #include <fmt/format.h>
 
-/// What stands around the swing: bar lines and the names of the lanes.
 namespace fingerturn {
 namespace {
 

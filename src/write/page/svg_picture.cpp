@@ -1,6 +1,7 @@
 #include "write/page/svg_picture.hpp"
 
 #include "text/escape.hpp"
+#include "write/page/svg_frame.hpp"
 
 #include <fmt/format.h>
 

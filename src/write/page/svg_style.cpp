@@ -1,4 +1,4 @@
-#include "write/page/svg_hand.hpp"
+#include "write/page/svg_style.hpp"
 
 namespace fingerturn {
 

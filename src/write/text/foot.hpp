@@ -20,9 +20,6 @@ std::string together_text(const AnalysedPassage& passage, const TextStyle& style
 /// Words behind a label of the foot, wrapped; empty where there are no words.
 std::string labelled(std::string_view label, std::string_view words, const TextStyle& style);
 
-/// What to watch in each hand, bar by bar; empty where there is nothing.
-std::string watch_text(const AnalysedPassage& passage, const TextStyle& style);
-
 /// What the row names and abbreviations mean; only those that the report uses.
 std::string legend_text(const AnalysedScore& analysed, const TextStyle& style);
 

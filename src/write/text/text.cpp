@@ -7,6 +7,7 @@
 #include "write/text/grid.hpp"
 #include "write/text/head.hpp"
 #include "write/text/signs.hpp"
+#include "write/text/watch.hpp"
 
 #include <algorithm>
 #include <string>

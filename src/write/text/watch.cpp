@@ -1,5 +1,6 @@
+#include "write/text/watch.hpp"
+
 #include "text/wrap.hpp"
-#include "write/text/foot.hpp"
 #include "write/text/signs.hpp"
 
 #include <cstddef>
