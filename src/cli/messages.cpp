@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <system_error>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn::cli {
 

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <string>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn::cli {
 namespace {

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <cstddef>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -11,7 +11,7 @@
 #include <span>
 #include <utility>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

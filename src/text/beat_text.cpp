@@ -1,6 +1,6 @@
 #include "text/beat_text.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 

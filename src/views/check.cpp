@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <utility>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

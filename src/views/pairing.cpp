@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <utility>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 /// Which passages of several scores are compared with which.
 namespace fingerturn {

@@ -2,13 +2,11 @@
 
 #include "expect.hpp"
 #include "fingerturn/fingerturn.hpp"
+#include "well_formed.hpp"
 
 #include <algorithm>
 #include <string>
 #include <string_view>
-
-#include <nlohmann/json.hpp>
-#include <pugixml.hpp>
 
 /// What holds for everything that a reader makes of any bytes.
 namespace fingerturn::properties {
@@ -91,14 +89,12 @@ inline std::string expect_reports(const Score& score) {
     expect_printable(text);
   }
   for (const std::string& page : {write_html(analysed), write_svg(analysed)}) {
-    expect(pugi::xml_document().load_buffer(page.data(), page.size(), pugi::parse_full,
-                                            pugi::encoding_utf8),
-           "pages and pictures are well-formed");
+    expect(is_xml(page), "pages and pictures are well-formed");
     expect_printable(page);
   }
   expect_printable(write_markdown(analysed, {.detail = true, .cues = true}));
   const std::string json = write_json(analysed);
-  expect(nlohmann::json::accept(json), "the JSON report is JSON");
+  expect(is_json(json), "the JSON report is JSON");
   const std::string lines = write_jsonl(analysed);
   expect(static_cast<std::size_t>(std::count(lines.begin(), lines.end(), '\n')) ==
              score.passages.size(),

@@ -12,7 +12,7 @@
 #include <utility>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn::cli {
 namespace {

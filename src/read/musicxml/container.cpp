@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <memory>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <pugixml.hpp>
 #include <zip.h>
 

@@ -7,7 +7,7 @@
 #include <functional>
 #include <span>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -12,7 +12,7 @@
 #include <unordered_map>
 #include <utility>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

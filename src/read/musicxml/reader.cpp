@@ -16,7 +16,7 @@
 #include <numeric>
 #include <utility>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -3,7 +3,7 @@
 #include "text/lower_case.hpp"
 #include "text/utf8.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -6,7 +6,7 @@
 #include <cstddef>
 #include <span>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -1,6 +1,6 @@
 #include "rules/turn/missing_finger.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 

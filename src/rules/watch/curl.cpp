@@ -2,7 +2,7 @@
 
 #include "rules/arm/depth.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

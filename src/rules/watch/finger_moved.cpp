@@ -1,6 +1,6 @@
 #include "rules/watch/finger_moved.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -5,7 +5,7 @@
 
 #include <string_view>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -8,7 +8,7 @@
 #include <span>
 #include <string_view>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -14,7 +14,7 @@
 #include <tuple>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 /// The user's own MusicXML with marks put in between its bytes. Nothing else is changed, and marks
 /// of an earlier run are taken out first.

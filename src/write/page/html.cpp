@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 /// The handout: one page that needs nothing else, with no script.
 namespace fingerturn {

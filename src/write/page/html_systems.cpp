@@ -8,7 +8,7 @@
 #include <iterator>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

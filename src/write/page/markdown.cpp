@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 /// Notes to keep: Markdown as CommonMark has it, with tables. Every text that is not a sign of the
 /// form itself is escaped.

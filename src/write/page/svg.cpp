@@ -13,7 +13,7 @@
 #include <string>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 /// The picture alone: systems below one another, with the notes and kinds as rows of words.
 namespace fingerturn {

@@ -3,7 +3,7 @@
 #include "text/escape.hpp"
 #include "write/page/svg_frame.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 

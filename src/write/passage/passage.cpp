@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 /// The passage notation (docs/notation.md), written so that reading it gives an equal score.
 namespace fingerturn {

@@ -8,7 +8,7 @@
 #include <cstddef>
 #include <cstdint>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {

@@ -3,13 +3,12 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
 #include "write/check/counted_files.hpp"
+#include "write/json/json_reading.hpp"
 #include "write/random_score.hpp"
 
 #include <cstdint>
 #include <string>
 #include <vector>
-
-#include <nlohmann/json.hpp>
 
 /// What `check` gathers of a file and how it is written.
 using namespace fingerturn;
@@ -256,15 +255,14 @@ TEST_CASE("what could not be read says the first error with its place and has no
   CHECK(found.findings.empty());
   CHECK(found.file.counts.totals == Totals{});
   CHECK(write_findings(found, std::nullopt).empty());
-  CHECK(nlohmann::json::parse(write_check_jsonl(found)) ==
-        nlohmann::json{{"format", "fingerturn-check"},
-                       {"version", 1},
-                       {"source", "test.passage"},
-                       {"error", found.file.error}});
+  CHECK(parsed_json(write_check_jsonl(found)) == Json{{"format", "fingerturn-check"},
+                                                      {"version", 1},
+                                                      {"source", "test.passage"},
+                                                      {"error", found.file.error}});
 }
 
 TEST_CASE("the JSONL of a file says all that was found") {
-  const nlohmann::json line = nlohmann::json::parse(write_check_jsonl(
+  const Json line = parsed_json(write_check_jsonl(
       check_text("passage: one\nmeter: 2/4\n1/8 C4:1 D \"\n", "a \"b\"\n.passage")));
   CHECK(line["error"] != nullptr);
   CHECK(line["source"] == "a \"b\"\n.passage");
@@ -282,7 +280,7 @@ TEST_CASE("the JSONL for all files counts those that were read and those that we
   FileCounts broken;
   broken.error = "no";
   const std::vector<FileCounts> files{counts_named("a", 3, 2), broken, counts_named("b", 4, 4)};
-  const nlohmann::json line = nlohmann::json::parse(write_check_jsonl(all_of(files)));
+  const Json line = parsed_json(write_check_jsonl(all_of(files)));
   CHECK(line["source"] == nullptr);
   CHECK(line["error"] == nullptr);
   CHECK(line["read"] == 2);

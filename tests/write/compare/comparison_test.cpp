@@ -3,6 +3,7 @@
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
 #include "text/utf8.hpp"
+#include "write/json/json_reading.hpp"
 #include "write/random_score.hpp"
 
 #include <algorithm>
@@ -11,8 +12,6 @@
 #include <string_view>
 #include <utility>
 #include <vector>
-
-#include <nlohmann/json.hpp>
 
 using namespace fingerturn;
 using namespace fingerturn::tests;
@@ -38,9 +37,7 @@ class Compared {
   [[nodiscard]] std::string text(const TextStyle& style) const {
     return write_comparison_text(comparisons_, style);
   }
-  [[nodiscard]] nlohmann::json json() const {
-    return nlohmann::json::parse(write_comparison_json(comparisons_));
-  }
+  [[nodiscard]] Json json() const { return parsed_json(write_comparison_json(comparisons_)); }
 
  private:
   std::vector<AnalysedScore> scores_;
@@ -219,7 +216,7 @@ TEST_CASE("comparison: nothing at all can be compared") {
   CHECK(silent.comparison().hands.empty());
   CHECK(silent.text({}).find("Nothing is played here.") != std::string::npos);
   CHECK(write_comparison_text({}, {}).find("legend") == 0);
-  CHECK(nlohmann::json::parse(write_comparison_json({}))["passages"].empty());
+  CHECK(parsed_json(write_comparison_json({}))["passages"].empty());
 }
 
 TEST_CASE("comparison: the text keeps to its width, as far as words allow") {
@@ -245,13 +242,13 @@ TEST_CASE("comparison: the JSON says what the comparison says") {
   for (std::uint64_t seed = 1; seed <= 60; ++seed) {
     CAPTURE(seed);
     const Compared compared(three_fingerings(seed));
-    const nlohmann::json passage = compared.json()["passages"].at(0);
+    const Json passage = compared.json()["passages"].at(0);
     CHECK(passage["fingerings"].size() == 3);
     CHECK(passage["alike"] == compared.comparison().all_alike());
     REQUIRE(passage["hands"].size() == compared.comparison().hands.size());
     for (std::size_t h = 0; h < passage["hands"].size(); ++h) {
       const HandComparison& hand = compared.comparison().hands[h];
-      const nlohmann::json& said = passage["hands"][h];
+      const Json& said = passage["hands"][h];
       CHECK(said["hand"] == to_string(hand.hand));
       CHECK(said["events"] == hand.bars.size());
       CHECK(said["results"].size() == 3);
@@ -279,7 +276,7 @@ TEST_CASE("comparison: titles and names cannot change the rest") {
   const std::string text = write_comparison_text(reports, {});
   CHECK(text.find('\x1B') == std::string::npos);
   CHECK_FALSE(find_bad_byte(text.substr(0, text.find('\n'))).has_value());
-  const nlohmann::json json = nlohmann::json::parse(write_comparison_json(reports));
+  const Json json = parsed_json(write_comparison_json(reports));
   CHECK(json["passages"][0]["fingerings"].size() == 2);
 }
 

@@ -1,5 +1,6 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
+#include "write/json/json_reading.hpp"
 #include "write/json/writer.hpp"
 #include "write/random_score.hpp"
 
@@ -13,15 +14,11 @@
 #include <utility>
 #include <vector>
 
-#include <nlohmann/json.hpp>
-
 /// The JSON reports, taken apart again and compared with the score and its analysis.
 using namespace fingerturn;
 using namespace fingerturn::tests;
 
 namespace {
-
-using Json = nlohmann::ordered_json;
 
 Score score_of(const std::string& text) {
   const Source source("test.passage", text);
@@ -30,13 +27,8 @@ Score score_of(const std::string& text) {
   return std::move(result.score);
 }
 
-Json parsed(const std::string& text) {
-  REQUIRE(Json::accept(text));
-  return Json::parse(text);
-}
-
 Json json_of(const Score& score) {
-  return parsed(write_json(AnalysedScore("test.passage", score)));
+  return parsed_json(write_json(AnalysedScore("test.passage", score)));
 }
 
 std::string keys_of(const Json& object) {
@@ -229,7 +221,7 @@ TEST_CASE("a hand's difficulty stands in JSON where it was asked for, rounded to
   const Score score = score_of("RH: C5:1 D:2\nLH: C3:5 D");
   const AnalysedScore plain("test.passage", score);
   const auto hands = [](const AnalysedScore& analysed) {
-    return parsed(write_json(analysed))["passages"][0]["hands"];
+    return parsed_json(write_json(analysed))["passages"][0]["hands"];
   };
   CHECK(hands(plain)[0]["difficulty"].is_null());
   const Json difficult = hands(with_difficulties(plain));
@@ -262,13 +254,13 @@ TEST_CASE("JSON lines hold a document for each passage") {
     CAPTURE(seed);
     const Score score = random_score(seed);
     const AnalysedScore report("test.passage", score);
-    const Json whole = parsed(write_json(report));
+    const Json whole = parsed_json(write_json(report));
     const std::vector<std::string> lines = lines_of(write_jsonl(report));
     REQUIRE(lines.size() == score.passages.size());
     for (std::size_t i = 0; i < lines.size(); ++i) {
       Json expected = whole;
       expected["passages"] = Json::array({whole["passages"][i]});
-      CHECK(parsed(lines[i]).dump() == expected.dump());
+      CHECK(parsed_json(lines[i]).dump() == expected.dump());
     }
   }
 }
@@ -276,7 +268,7 @@ TEST_CASE("JSON lines hold a document for each passage") {
 TEST_CASE("only the chosen bars of a report are written") {
   const Score score = score_of("1/4 C4:1 D:2 | E:3 F:4 | G:5 F:4");
   const AnalysedScore bar = only_bars(AnalysedScore("test.passage", score), {2, 2});
-  const Json json = parsed(write_json(bar));
+  const Json json = parsed_json(write_json(bar));
   const Json& events = json["passages"][0]["hands"][0]["events"];
   REQUIRE(events.size() == 2);
   CHECK(events[0]["bar"] == 2);
@@ -314,7 +306,7 @@ TEST_CASE("bytes of a title that are not UTF-8 are replaced") {
 
 TEST_CASE("any name of a source makes valid JSON") {
   const Score score = score_of("C4:1 D:2");
-  const Json json = parsed(write_json(AnalysedScore("a \"b\"\n\\c\xFF", score)));
+  const Json json = parsed_json(write_json(AnalysedScore("a \"b\"\n\\c\xFF", score)));
   CHECK(json["source"] == "a \"b\"\n\\c\uFFFD");
 }
 
@@ -322,7 +314,7 @@ TEST_CASE("the tempo and reach that were asked for stand in the report") {
   const Score score = score_of("tempo: 60\nreach: 12\n1/8 C4:1 D:2");
   const AnalysedScore asked("test.passage", score,
                             {.reach_semitones = 15, .quarters_per_minute = 80.5});
-  const Json passage = parsed(write_json(asked))["passages"][0];
+  const Json passage = parsed_json(write_json(asked))["passages"][0];
   CHECK(passage["tempo"] == 80.5);
   CHECK(passage["reach"] == 15);
 }
