@@ -39,7 +39,7 @@ enum class Crossing : std::uint8_t { none, thumb_under, finger_over_thumb, finge
 enum class InOut : std::uint8_t { in, out };
 
 /// How loudly a finding speaks: for information, to be careful with, or likely to strain the hand.
-enum class Level : std::uint8_t { info, caution, strain };
+enum class WatchLevel : std::uint8_t { info, caution, strain };
 
 /// The outer fingers of what is struck; the same finger twice for a single note, 0 where a finger
 /// is missing.
@@ -101,12 +101,26 @@ struct EventAnalysis {
 /// One thing in a line that deserves a look (docs/rules.md, 5). It makes no medical claim.
 struct Finding {
   std::string_view rule;  ///< the id of the rule that found it; its sources are the rule's
-  Level level = Level::info;
+  WatchLevel level = WatchLevel::info;
   std::size_t event = 0;  ///< the event's place in Line::events
   std::size_t index = 0;  ///< its number among the struck events of the line, from 0
   std::string message;    ///< one sentence for the player
 
   friend bool operator==(const Finding&, const Finding&) = default;
+};
+
+/// Findings counted by their levels.
+struct WatchCounts {
+  std::size_t info = 0;
+  std::size_t caution = 0;
+  std::size_t strain = 0;
+
+  void add(WatchLevel level) noexcept;
+  void add(const WatchCounts& other) noexcept;
+  [[nodiscard]] std::size_t total() const noexcept;
+  /// Whether there is a finding of this level or a graver one.
+  [[nodiscard]] bool reaches(WatchLevel level) const noexcept;
+  friend bool operator==(const WatchCounts&, const WatchCounts&) = default;
 };
 
 /// Counts over the events of a line.
@@ -116,7 +130,7 @@ struct Totals {
   std::size_t preparatory = 0;
   std::size_t single_rotations = 0;
   std::size_t double_rotations = 0;
-  std::size_t level = 0;
+  std::size_t level_events = 0;
   std::size_t undetermined = 0;
   std::size_t swings = 0;  ///< of the events where they are known
   std::size_t crossings = 0;
@@ -204,7 +218,7 @@ std::string_view name_of(Side side) noexcept;
 std::string_view name_of(Direction direction) noexcept;
 std::string_view name_of(Crossing crossing) noexcept;  ///< "none" where nothing crosses
 std::string_view name_of(Basis basis) noexcept;
-std::string_view name_of(Level level) noexcept;
+std::string_view name_of(WatchLevel level) noexcept;
 std::string_view name_of(InOut move) noexcept;
 /// What the forearm does: "supination" toward the fifth finger, "pronation" toward the thumb.
 std::string_view forearm_of(Side side) noexcept;

@@ -27,7 +27,7 @@ enum class Placing : std::uint8_t { line_and_column, bar_and_beat };
 /// One thing that deserves a look, with its place.
 struct PlacedFinding {
   std::string code;  ///< the id of the rule that found it, or the code of what the reader warned of
-  Level level = Level::info;
+  WatchLevel level = WatchLevel::info;
   std::optional<std::size_t> passage;  ///< its place in FileCheck::titles; none where not known
   std::optional<Hand> hand;            ///< none where not known, as are bar and beat
   std::optional<std::int32_t> bar;
@@ -40,13 +40,9 @@ struct PlacedFinding {
 struct CheckCounts {
   std::size_t passages = 0;
   Totals totals;  ///< of all hands; the longest run is the longest of any
-  std::size_t info = 0;
-  std::size_t caution = 0;
-  std::size_t strain = 0;
+  WatchCounts watch;
 
   void add(const CheckCounts& other) noexcept;
-  /// Whether there is a finding of this level or a graver one.
-  [[nodiscard]] bool reaches(Level level) const noexcept;
 };
 
 /// The counts of one file, or why there are none.

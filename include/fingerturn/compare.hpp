@@ -51,9 +51,7 @@ std::string render(std::span<const NamedPassage> passages, const NotesDiffer& di
 struct HandResult {
   Totals totals;
   std::optional<double> difficulty;  ///< as in its analysis (`with_difficulties`)
-  std::size_t info = 0;              ///< findings of the watch list by their levels
-  std::size_t caution = 0;
-  std::size_t strain = 0;
+  WatchCounts watch;
 };
 
 /// An event that is not played alike in all fingerings: by other fingers, as another kind, toward

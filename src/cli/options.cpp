@@ -329,12 +329,13 @@ CLI::App* add_compare(CLI::App& program, AnnotateOptions& options) {
 CLI::App* add_check(CLI::App& program, CheckOptions& options) {
   static const std::map<std::string, CheckFormat> kFormats{{"jsonl", CheckFormat::jsonl},
                                                            {"text", CheckFormat::text}};
-  static const std::map<std::string, Level> kShown{
-      {"caution", Level::caution}, {"info", Level::info}, {"strain", Level::strain}};
-  static const std::map<std::string, std::optional<Level>> kLevels{{"caution", Level::caution},
-                                                                   {"info", Level::info},
-                                                                   {"never", std::nullopt},
-                                                                   {"strain", Level::strain}};
+  static const std::map<std::string, WatchLevel> kShown{
+      {"caution", WatchLevel::caution}, {"info", WatchLevel::info}, {"strain", WatchLevel::strain}};
+  static const std::map<std::string, std::optional<WatchLevel>> kLevels{
+      {"caution", WatchLevel::caution},
+      {"info", WatchLevel::info},
+      {"never", std::nullopt},
+      {"strain", WatchLevel::strain}};
   CLI::App* command = program.add_subcommand(
       "check", "Go through many files: what deserves a look, a line each, and the counts");
   command->group("Commands");

@@ -65,13 +65,13 @@ std::string_view name_of(Basis basis) noexcept {
   return "none";
 }
 
-std::string_view name_of(Level level) noexcept {
+std::string_view name_of(WatchLevel level) noexcept {
   switch (level) {
-    case Level::caution:
+    case WatchLevel::caution:
       return "caution";
-    case Level::strain:
+    case WatchLevel::strain:
       return "strain";
-    case Level::info:
+    case WatchLevel::info:
       break;
   }
   return "info";

@@ -56,8 +56,8 @@ Finding finding_of(const FastBars& bars) {
   const std::string where = bars.first == bars.last
                                 ? fmt::format("bar {} asks for", bars.first)
                                 : fmt::format("bars {} to {} ask for up to", bars.first, bars.last);
-  return {kSwingRateRule.id, rate > kPossibleSwings ? Level::strain : Level::caution, bars.event,
-          bars.index,
+  return {kSwingRateRule.id, rate > kPossibleSwings ? WatchLevel::strain : WatchLevel::caution,
+          bars.event, bars.index,
           fmt::format("At quarter = {} {} {} swings a second: let the swings shrink, or "
                       "practise up to quarter = {}.",
                       tempo_number(bars.quarters_per_minute), where, std::round(rate * 10) / 10,

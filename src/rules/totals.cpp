@@ -18,7 +18,7 @@ std::size_t& count_of(Totals& totals, Rotation rotation) {
     case Rotation::double_rotation:
       return totals.double_rotations;
     case Rotation::level:
-      return totals.level;
+      return totals.level_events;
     case Rotation::undetermined:
       break;
   }

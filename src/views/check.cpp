@@ -2,7 +2,6 @@
 
 #include "score/timeline.hpp"
 #include "text/utf8.hpp"
-#include "views/level_count.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -107,7 +106,7 @@ void add_warnings(const ReadResult& result, std::optional<Hand> hand, std::vecto
     if (spot && hand && spot->line->hand != *hand) continue;
     PlacedFinding finding;
     finding.code = diagnostic.code;
-    finding.level = Level::caution;
+    finding.level = WatchLevel::caution;
     finding.message = spot ? sentence_of(diagnostic.message) : diagnostic.message;
     if (spot) set_place(finding, result.score, *spot, bar_beginnings(*spot->line));
     found.push_back({std::move(finding), diagnostic.span.begin});
@@ -120,7 +119,7 @@ void add_totals(const Totals& from, Totals& to) {
   to.preparatory += from.preparatory;
   to.single_rotations += from.single_rotations;
   to.double_rotations += from.double_rotations;
-  to.level += from.level;
+  to.level_events += from.level_events;
   to.undetermined += from.undetermined;
   to.swings += from.swings;
   to.crossings += from.crossings;
@@ -162,21 +161,7 @@ std::vector<Found> found_by_rules(const Score& score, Analysis& analysis, std::o
 void CheckCounts::add(const CheckCounts& other) noexcept {
   passages += other.passages;
   add_totals(other.totals, totals);
-  info += other.info;
-  caution += other.caution;
-  strain += other.strain;
-}
-
-bool CheckCounts::reaches(Level level) const noexcept {
-  switch (level) {
-    case Level::info:
-      return info + caution + strain > 0;
-    case Level::caution:
-      return caution + strain > 0;
-    case Level::strain:
-      break;
-  }
-  return strain > 0;
+  watch.add(other.watch);
 }
 
 void AllCounts::add(const FileCounts& file) noexcept {
@@ -210,7 +195,7 @@ FileCheck check(const Source& source, const ReadResult& result, Analysis analysi
   check.findings.reserve(found.size());
   for (Found& entry : found) {
     entry.finding.place = places.at(entry.offset);
-    ++count_of(counts, entry.finding.level);
+    counts.watch.add(entry.finding.level);
     check.findings.push_back(std::move(entry.finding));
   }
   return check;

@@ -1,7 +1,6 @@
 #include "fingerturn/compare.hpp"
 
 #include "score/timeline.hpp"
-#include "views/level_count.hpp"
 
 #include <algorithm>
 #include <array>
@@ -88,7 +87,7 @@ HandResult result_of(const AnalysedLine& line) {
   HandResult result;
   result.totals = line.found().totals;
   result.difficulty = line.found().difficulty;
-  for (const Finding& finding : line.found().watch) ++count_of(result, finding.level);
+  for (const Finding& finding : line.found().watch) result.watch.add(finding.level);
   return result;
 }
 

@@ -63,8 +63,8 @@ inline void expect_sound(const AnalysedLine& line) {
   expect(line.found().hand == line.hand(), "an analysis is of its line's hand");
   expect(line.size() == static_cast<std::size_t>(struck), "every struck event is analysed");
   expect(totals.events == line.size(), "the totals count every event");
-  expect(totals.preparatory + totals.single_rotations + totals.double_rotations + totals.level +
-                 totals.undetermined ==
+  expect(totals.preparatory + totals.single_rotations + totals.double_rotations +
+                 totals.level_events + totals.undetermined ==
              totals.events,
          "every event is of one kind");
 }

@@ -212,7 +212,7 @@ Totals counted(const Line& line, const std::vector<EventAnalysis>& entries) {
   totals.preparatory = count(Rotation::preparatory);
   totals.single_rotations = count(Rotation::single_rotation);
   totals.double_rotations = count(Rotation::double_rotation);
-  totals.level = count(Rotation::level);
+  totals.level_events = count(Rotation::level);
   totals.undetermined = count(Rotation::undetermined);
   totals.swings = 2 * totals.preparatory + totals.single_rotations + 2 * totals.double_rotations;
   for (const EventAnalysis& entry : entries) {

@@ -69,7 +69,7 @@ TEST_CASE(
       INFO(finding.message);
       const bool is_second = finding.message.starts_with("3-4 over 3 semitones") ||
                              finding.message.starts_with("4-3 over 3 semitones");
-      CHECK(finding.level == (is_second ? Level::caution : Level::info));
+      CHECK(finding.level == (is_second ? WatchLevel::caution : WatchLevel::info));
       CHECK(finding.rule == (is_second ? "stretch" : "twist"));
       if (is_second) ++augmented;
     }

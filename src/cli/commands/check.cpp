@@ -61,7 +61,7 @@ FileCheck check_source(const Source& source, const CheckOptions& options, std::s
 }
 
 /// Leaves the counts as they are.
-void leave_out_lower(std::vector<PlacedFinding>& findings, Level least) {
+void leave_out_lower(std::vector<PlacedFinding>& findings, WatchLevel least) {
   std::erase_if(findings, [least](const PlacedFinding& finding) { return finding.level < least; });
 }
 
@@ -103,7 +103,7 @@ std::size_t jobs_for(std::size_t files, const CheckOptions& options) {
 
 ExitStatus status_of(const AllCounts& all, const CheckOptions& options) {
   if (all.failed > 0) return ExitStatus::input_failed;
-  const bool found = options.fail_on && all.counts.reaches(*options.fail_on);
+  const bool found = options.fail_on && all.counts.watch.reaches(*options.fail_on);
   return found ? ExitStatus::found : ExitStatus::done;
 }
 
@@ -116,7 +116,7 @@ std::string closing_text(const std::vector<FileCounts>& rows, const AllCounts& a
       break;
   }
   if (all.read == 0) return {};
-  return (all.counts.reaches(options.show) ? "\n" : "") +
+  return (all.counts.watch.reaches(options.show) ? "\n" : "") +
          write_counts(rows, all, options.columns.value_or(terminal_columns()));
 }
 

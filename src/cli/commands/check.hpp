@@ -19,11 +19,11 @@ struct CheckOptions {
   std::vector<std::string> paths;
   std::string list;  ///< a file of further paths; empty for none
   CheckFormat format = CheckFormat::text;
-  std::string output;            ///< empty for standard output
-  std::optional<Hand> hand;      ///< none for both
-  Level show = Level::info;      ///< findings below it are counted only
-  std::optional<Level> fail_on;  ///< none for no level
-  std::optional<int> jobs;       ///< none for one for each core
+  std::string output;                  ///< empty for standard output
+  std::optional<Hand> hand;            ///< none for both
+  WatchLevel show = WatchLevel::info;  ///< findings below it are counted only
+  std::optional<WatchLevel> fail_on;   ///< none for no level
+  std::optional<int> jobs;             ///< none for one for each core
   AnalyseOptions analysis;
   std::optional<int> columns;  ///< none for the terminal's width, and one line for each finding
                                ///< where there is no terminal

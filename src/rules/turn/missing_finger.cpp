@@ -41,7 +41,7 @@ void add_to_missing_rows(const Line& line, const EventAnalysis& entry,
 void find_missing_fingers(std::span<const MissingRow> rows, std::vector<Finding>& findings) {
   for (const MissingRow& row : rows) {
     findings.push_back(
-        {kMissingFingerRule.id, Level::info, row.event, row.index, words_for_row(row)});
+        {kMissingFingerRule.id, WatchLevel::info, row.event, row.index, words_for_row(row)});
   }
 }
 

@@ -37,8 +37,8 @@ void find_one_finger_twice(const Line& line, const Strike& strike, std::size_t i
     const std::string keys =
         fmt::format("{} and {}", to_string(lower.pitch), to_string(upper.pitch));
     findings.push_back(
-        {kOneFingerTwiceRule.id, thumb_on_neighbours ? Level::info : Level::caution, strike.event,
-         index,
+        {kOneFingerTwiceRule.id, thumb_on_neighbours ? WatchLevel::info : WatchLevel::caution,
+         strike.event, index,
          thumb_on_neighbours
              ? fmt::format("The thumb takes two neighbouring keys, {}.", keys)
              : fmt::format("One finger, {}, stands on two notes struck together, {}.",
@@ -53,7 +53,7 @@ void find_crossed_in_chord(const Line& line, const Strike& strike, std::size_t i
         line.hand == Hand::right ? *lower.finger > *upper.finger : *lower.finger < *upper.finger;
     if (!crossed) return;
     findings.push_back(
-        {kCrossedInChordRule.id, Level::caution, strike.event, index,
+        {kCrossedInChordRule.id, WatchLevel::caution, strike.event, index,
          fmt::format("The fingers lie across one another: {} on {} and {} on {}, in the {} hand.",
                      *lower.finger, to_string(lower.pitch), *upper.finger, to_string(upper.pitch),
                      to_string(line.hand))});

@@ -25,7 +25,7 @@ void find_curl(const Line& line, const Strike& strike, std::size_t index,
                std::vector<Finding>& findings) {
   const Event& event = line.events[strike.event];
   if (!has_no_common_depth(event)) return;
-  findings.push_back({kCurlRule.id, Level::info, strike.event, index,
+  findings.push_back({kCurlRule.id, WatchLevel::info, strike.event, index,
                       fmt::format("The thumb is on a black key and {}: the hand goes in, or the "
                                   "fingers on white keys curl.",
                                   white_words(event))});

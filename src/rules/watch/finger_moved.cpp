@@ -19,7 +19,7 @@ void find_finger_moved(const Line& line, const Strike& from, const Strike& to,
   const Finger finger = to.arrival.lowest;
   const bool same = to.arrival.known() && from.departure.lowest == finger;
   if (!same || from.key == to.key) return;
-  findings.push_back({kFingerMovedRule.id, Level::info, to.event, entry.index,
+  findings.push_back({kFingerMovedRule.id, WatchLevel::info, to.event, entry.index,
                       fmt::format("{} plays {} and then {}: it is carried from key to key.",
                                   finger == kThumb ? "The thumb" : fmt::format("Finger {}", finger),
                                   key_words(line, from), key_words(line, to))});

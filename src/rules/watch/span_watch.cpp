@@ -81,7 +81,7 @@ std::string leap_words(const Pair& pair, std::string_view keys, double carry) {
 /// What is found, without its place; no rule where nothing is.
 struct Found {
   std::string_view rule;
-  Level level = Level::info;
+  WatchLevel level = WatchLevel::info;
   std::string message;
   std::vector<std::string> also{};  ///< further pairs of the same chord, "2-4"
 };
@@ -91,19 +91,19 @@ Found found_together(const Pair& pair, const Note& first, const Note& second) {
       fmt::format("{} and {} together", to_string(first.pitch), to_string(second.pitch));
   const FingerSpans& spans = pair.spans;
   if (pair.span > spans.widest_practical) {
-    return {kStretchRule.id, Level::strain,
+    return {kStretchRule.id, WatchLevel::strain,
             stretch_words(pair, keys, "practical", spans.widest_practical)};
   }
   if (pair.span > spans.widest_comfortable) {
-    return {kStretchRule.id, Level::caution,
+    return {kStretchRule.id, WatchLevel::caution,
             stretch_words(pair, keys, "comfortable", spans.widest_comfortable)};
   }
   if (pair.span < spans.least_practical) {
-    return {kTwistRule.id, Level::strain,
+    return {kTwistRule.id, WatchLevel::strain,
             twist_words(pair, keys, "practical", spans.least_practical)};
   }
   if (pair.span < spans.least_comfortable) {
-    return {kTwistRule.id, Level::caution,
+    return {kTwistRule.id, WatchLevel::caution,
             twist_words(pair, keys, "comfortable", spans.least_comfortable)};
   }
   return {};
@@ -114,17 +114,17 @@ Found found_between(const Pair& pair, std::string_view keys, double carry) {
   const FingerSpans& spans = pair.spans;
   const bool too_close = pair.span < spans.least_practical;
   if (too_close && pair.semitones <= kWidestTwist) {
-    return {kTwistRule.id, Level::caution,
+    return {kTwistRule.id, WatchLevel::caution,
             twist_words(pair, keys, "practical", spans.least_practical)};
   }
   if (too_close || pair.span > spans.widest_practical) {
-    return {kLeapRule.id, Level::info, leap_words(pair, keys, carry)};
+    return {kLeapRule.id, WatchLevel::info, leap_words(pair, keys, carry)};
   }
   if (pair.span > spans.widest_comfortable) {
-    return {kStretchRule.id, Level::caution,
+    return {kStretchRule.id, WatchLevel::caution,
             stretch_words(pair, keys, "comfortable", spans.widest_comfortable)};
   }
-  return {kTwistRule.id, Level::info,
+  return {kTwistRule.id, WatchLevel::info,
           twist_words(pair, keys, "comfortable", spans.least_comfortable)};
 }
 

@@ -1,6 +1,7 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/report.hpp"
 #include "text/beat_text.hpp"
+#include "write/json/parts.hpp"
 #include "write/json/writer.hpp"
 
 /// JSONL as docs/check.schema.json describes it.
@@ -15,16 +16,10 @@ void add_counts(JsonWriter& json, const CheckCounts& counts) {
   json.member("preparatory", totals.preparatory);
   json.member("single", totals.single_rotations);
   json.member("double", totals.double_rotations);
-  json.member("level", totals.level);
+  json.member("level", totals.level_events);
   json.member("undetermined", totals.undetermined);
   json.member("crossings", totals.crossings);
-  json.member("watch", [&] {
-    json.object([&] {
-      json.member("info", counts.info);
-      json.member("caution", counts.caution);
-      json.member("strain", counts.strain);
-    });
-  });
+  json.member("watch", [&] { add_watch_counts(json, counts.watch); });
 }
 
 /// What follows a number of passages counts from 1.

@@ -38,13 +38,13 @@ constexpr std::array<Column, 11> kColumns{{
      true},
     {"single", "", [](const CheckCounts& counts) { return counts.totals.single_rotations; }, true},
     {"double", "", [](const CheckCounts& counts) { return counts.totals.double_rotations; }, true},
-    {"level", "", [](const CheckCounts& counts) { return counts.totals.level; }},
+    {"level", "", [](const CheckCounts& counts) { return counts.totals.level_events; }},
     {"?", "undetermined", [](const CheckCounts& counts) { return counts.totals.undetermined; }},
     {"cross", "fingers that pass one another",
      [](const CheckCounts& counts) { return counts.totals.crossings; }, true},
-    {"info", "", [](const CheckCounts& counts) { return counts.info; }},
-    {"caution", "", [](const CheckCounts& counts) { return counts.caution; }},
-    {"strain", "", [](const CheckCounts& counts) { return counts.strain; }},
+    {"info", "", [](const CheckCounts& counts) { return counts.watch.info; }},
+    {"caution", "", [](const CheckCounts& counts) { return counts.watch.caution; }},
+    {"strain", "", [](const CheckCounts& counts) { return counts.watch.strain; }},
 }};
 
 /// The share in hundredths, such that only all is 100% and only none is 0%.
@@ -206,7 +206,7 @@ std::string legend_of(const std::vector<Table>& tables, const CheckCounts& all, 
       words += fmt::format("{}{} = {}", words.empty() ? "" : "; ", column->head, column->meaning);
     }
   }
-  if (all.reaches(Level::info)) words += "; then the findings of each level";
+  if (all.watch.reaches(WatchLevel::info)) words += "; then the findings of each level";
   return wrapped("", words, columns);
 }
 

@@ -42,13 +42,7 @@ void add_result(JsonWriter& json, const HandResult& result) {
   json.object([&] {
     json.member("difficulty", result.difficulty);
     json.member("totals", [&] { add_totals(json, result.totals); });
-    json.member("watch", [&] {
-      json.object([&] {
-        json.member("info", result.info);
-        json.member("caution", result.caution);
-        json.member("strain", result.strain);
-      });
-    });
+    json.member("watch", [&] { add_watch_counts(json, result.watch); });
   });
 }
 

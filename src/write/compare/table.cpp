@@ -37,9 +37,9 @@ std::string number_cell(const HandResult& result) {
   return fmt::format("{}", result.totals.*Number);
 }
 
-template <std::size_t HandResult::*Count>
+template <std::size_t WatchCounts::*Count>
 std::string level_cell(const HandResult& result) {
-  return std::to_string(result.*Count);
+  return std::to_string(result.watch.*Count);
 }
 
 std::string difficulty_cell(const HandResult& result) {
@@ -56,7 +56,7 @@ constexpr std::array<Row, 16> kRows{{
     {"preparatory", count_cell<&Totals::preparatory>, true},
     {"single", count_cell<&Totals::single_rotations>, true},
     {"double", count_cell<&Totals::double_rotations>, true},
-    {"level", count_cell<&Totals::level>},
+    {"level", count_cell<&Totals::level_events>},
     {"undetermined", count_cell<&Totals::undetermined>},
     {"swings", count_cell<&Totals::swings>, true},
     {"crossings", count_cell<&Totals::crossings>, true},
@@ -64,9 +64,9 @@ constexpr std::array<Row, 16> kRows{{
     {"largest carry", number_cell<&Totals::largest_carry>},
     {"moves in", count_cell<&Totals::moves_in>},
     {"moves out", count_cell<&Totals::moves_out>},
-    {"info", level_cell<&HandResult::info>},
-    {"caution", level_cell<&HandResult::caution>},
-    {"strain", level_cell<&HandResult::strain>},
+    {"info", level_cell<&WatchCounts::info>},
+    {"caution", level_cell<&WatchCounts::caution>},
+    {"strain", level_cell<&WatchCounts::strain>},
     {"full swings to", tempo_cell},
 }};
 

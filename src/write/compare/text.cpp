@@ -93,9 +93,7 @@ std::string results_legend(Comparisons comparisons, const TextStyle& style) {
   const auto moves = [](const HandResult& result) {
     return result.totals.moves_in + result.totals.moves_out > 0;
   };
-  const auto watched = [](const HandResult& result) {
-    return result.info + result.caution + result.strain > 0;
-  };
+  const auto watched = [](const HandResult& result) { return result.watch.total() > 0; };
   const auto swings = [](const HandResult& result) {
     return result.totals.full_swing_tempo.has_value();
   };

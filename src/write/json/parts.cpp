@@ -41,7 +41,7 @@ void add_totals(JsonWriter& json, const Totals& totals) {
     json.member("preparatory", totals.preparatory);
     json.member("single", totals.single_rotations);
     json.member("double", totals.double_rotations);
-    json.member("level", totals.level);
+    json.member("level", totals.level_events);
     json.member("undetermined", totals.undetermined);
     json.member("swings", totals.swings);
     json.member("crossings", totals.crossings);
@@ -52,6 +52,14 @@ void add_totals(JsonWriter& json, const Totals& totals) {
     json.member("moves_out", totals.moves_out);
     json.member("arcs", totals.arcs);
     json.member("full_swing_tempo", totals.full_swing_tempo);
+  });
+}
+
+void add_watch_counts(JsonWriter& json, const WatchCounts& counts) {
+  json.object([&] {
+    json.member("info", counts.info);
+    json.member("caution", counts.caution);
+    json.member("strain", counts.strain);
   });
 }
 

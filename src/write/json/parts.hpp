@@ -41,5 +41,6 @@ void add_struck_notes(JsonWriter& json, const Event& event, const Add& add) {
 void add_fingers_on_key(JsonWriter& json, const Line& line, std::size_t event, const Note& note);
 
 void add_totals(JsonWriter& json, const Totals& totals);
+void add_watch_counts(JsonWriter& json, const WatchCounts& counts);
 
 }  // namespace fingerturn

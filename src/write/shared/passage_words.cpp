@@ -113,7 +113,7 @@ std::string totals_words(const Totals& totals) {
   add(totals.preparatory, "preparatory", "preparatory");
   add(totals.single_rotations, "single", "single");
   add(totals.double_rotations, "double", "double");
-  add(totals.level, "level", "level");
+  add(totals.level_events, "level", "level");
   add(totals.undetermined, "undetermined", "undetermined");
   add(totals.swings, "swing", "swings");
   add(totals.crossings, "crossing", "crossings");

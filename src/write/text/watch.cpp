@@ -15,13 +15,13 @@
 namespace fingerturn {
 namespace {
 
-Emphasis emphasis_of(Level level) {
+Emphasis emphasis_of(WatchLevel level) {
   switch (level) {
-    case Level::caution:
+    case WatchLevel::caution:
       return Emphasis::doubled;
-    case Level::strain:
+    case WatchLevel::strain:
       return Emphasis::open;
-    case Level::info:
+    case WatchLevel::info:
       break;
   }
   return Emphasis::plain;
@@ -35,7 +35,7 @@ struct Repeated {
 
 std::vector<Repeated> grouped(const AnalysedLine& line) {
   std::vector<Repeated> groups;
-  std::map<std::tuple<std::string_view, Level, std::string_view>, std::size_t> places;
+  std::map<std::tuple<std::string_view, WatchLevel, std::string_view>, std::size_t> places;
   for (const Finding& finding : line.found().watch) {
     const auto [place, is_new] =
         places.try_emplace({finding.rule, finding.level, finding.message}, groups.size());

@@ -86,10 +86,10 @@ TEST_CASE("only all is 100% and only none is 0%") {
 TEST_CASE("columns that count nothing in any file are left out, wide numbers are kept apart") {
   FileCounts file = counts_named("x", 1234567, 1234567);
   file.counts.totals.preparatory = 1234567;
-  file.counts.totals.level = 1;
+  file.counts.totals.level_events = 1;
   file.counts.totals.undetermined = 2;
-  file.counts.info = 3;
-  file.counts.strain = 123456789;
+  file.counts.watch.info = 3;
+  file.counts.watch.strain = 123456789;
   CHECK(table_of({file}) ==
         "        events fingers    prep single double level  ? cross info    strain\n"
         "x      1234567    100% 1234567      0      0     1  2     0    3 123456789\n");
@@ -100,9 +100,9 @@ TEST_CASE("the counts carry their legend and the caution, and keep to the width"
                                 counts_named("etudes/ten-minutes.passage", 1200, 9),
                                 counts_named("etudes/x.musicxml", 10, 9)};
   files[1].error = "no";
-  for (std::size_t* count :
-       {&files[0].counts.totals.level, &files[0].counts.totals.undetermined, &files[2].counts.info,
-        &files[2].counts.caution, &files[2].counts.strain}) {
+  for (std::size_t* count : {&files[0].counts.totals.level_events,
+                             &files[0].counts.totals.undetermined, &files[2].counts.watch.info,
+                             &files[2].counts.watch.caution, &files[2].counts.watch.strain}) {
     *count = 1200;
   }
   for (const int columns : {32, 40, 44, 48, 60, 80, 120}) {

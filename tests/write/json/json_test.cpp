@@ -109,7 +109,7 @@ void check_totals(const Json& json, const Totals& totals) {
   CHECK(json["preparatory"] == totals.preparatory);
   CHECK(json["single"] == totals.single_rotations);
   CHECK(json["double"] == totals.double_rotations);
-  CHECK(json["level"] == totals.level);
+  CHECK(json["level"] == totals.level_events);
   CHECK(json["undetermined"] == totals.undetermined);
   CHECK(json["swings"] == totals.swings);
   CHECK(json["crossings"] == totals.crossings);

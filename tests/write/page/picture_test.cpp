@@ -51,12 +51,12 @@ TEST_CASE("in the picture every kind has a shape of its own") {
   const pugi::xml_document document = parsed(write_svg(music));
   REQUIRE(totals.double_rotations > 0);
   REQUIRE(totals.undetermined > 0);
-  REQUIRE(totals.level == 1);
+  REQUIRE(totals.level_events == 1);
   CHECK(drawn(document, "double").size() == totals.double_rotations);
   CHECK(drawn(document, "ring").size() == totals.double_rotations);
   CHECK(drawn(document, "single").size() == totals.single_rotations);
   CHECK(drawn(document, "prep").size() == totals.preparatory);
-  CHECK(drawn(document, "level").size() == totals.level);
+  CHECK(drawn(document, "level").size() == totals.level_events);
   CHECK(drawn(document, "open").size() == totals.undetermined);
 }
 
