@@ -36,13 +36,22 @@ struct PlacedFinding {
   std::string message;           ///< one sentence for the player
 };
 
-/// Counts over files.
+/// Counts over the lines of all hands that were looked at, of one file or of several.
 struct CheckCounts {
   std::size_t passages = 0;
-  Totals totals;  ///< of all hands; the longest run is the longest of any
+  std::size_t events = 0;  ///< this and what follows as in Totals
+  std::size_t fingered = 0;
+  std::size_t preparatory = 0;
+  std::size_t single_rotations = 0;
+  std::size_t double_rotations = 0;
+  std::size_t level_events = 0;
+  std::size_t undetermined = 0;
+  std::size_t crossings = 0;
   WatchCounts watch;
 
+  void add(const Totals& line) noexcept;
   void add(const CheckCounts& other) noexcept;
+  friend bool operator==(const CheckCounts&, const CheckCounts&) = default;
 };
 
 /// The counts of one file, or why there are none.

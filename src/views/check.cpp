@@ -113,7 +113,9 @@ void add_warnings(const ReadResult& result, std::optional<Hand> hand, std::vecto
   }
 }
 
-void add_totals(const Totals& from, Totals& to) {
+/// What the counts of a line and those of a file have in common.
+template <typename Counts>
+void add_events(const Counts& from, CheckCounts& to) noexcept {
   to.events += from.events;
   to.fingered += from.fingered;
   to.preparatory += from.preparatory;
@@ -121,9 +123,7 @@ void add_totals(const Totals& from, Totals& to) {
   to.double_rotations += from.double_rotations;
   to.level_events += from.level_events;
   to.undetermined += from.undetermined;
-  to.swings += from.swings;
   to.crossings += from.crossings;
-  to.longest_double_run = std::max(to.longest_double_run, from.longest_double_run);
 }
 
 std::string first_error(const Source& source, const Diagnostics& diagnostics) {
@@ -143,13 +143,13 @@ Placing placing_of(const Source& source) {
 
 /// What the rules found, with the counts of the lines in which they looked.
 std::vector<Found> found_by_rules(const Score& score, Analysis& analysis, std::optional<Hand> hand,
-                                  Totals& totals) {
+                                  CheckCounts& counts) {
   std::vector<Found> found;
   for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
     for (std::size_t l = 0; l < analysis.passages[p].lines.size(); ++l) {
       LineAnalysis& line = analysis.passages[p].lines[l];
       if (hand && line.hand != *hand) continue;
-      add_totals(line.totals, totals);
+      counts.add(line.totals);
       add_watch_list(score, p, score.passages[p].lines[l], line, found);
     }
   }
@@ -158,9 +158,11 @@ std::vector<Found> found_by_rules(const Score& score, Analysis& analysis, std::o
 
 }  // namespace
 
+void CheckCounts::add(const Totals& line) noexcept { add_events(line, *this); }
+
 void CheckCounts::add(const CheckCounts& other) noexcept {
   passages += other.passages;
-  add_totals(other.totals, totals);
+  add_events(other, *this);
   watch.add(other.watch);
 }
 
@@ -186,7 +188,7 @@ FileCheck check(const Source& source, const ReadResult& result, Analysis analysi
   for (const Passage& passage : result.score.passages) check.titles.push_back(passage.title);
   CheckCounts& counts = check.file.counts;
   counts.passages = result.score.passages.size();
-  std::vector<Found> found = found_by_rules(result.score, analysis, hand, counts.totals);
+  std::vector<Found> found = found_by_rules(result.score, analysis, hand, counts);
   add_warnings(result, hand, found);
   std::stable_sort(found.begin(), found.end(), [](const Found& left, const Found& right) {
     return left.offset < right.offset;

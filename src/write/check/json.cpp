@@ -9,16 +9,15 @@ namespace fingerturn {
 namespace {
 
 void add_counts(JsonWriter& json, const CheckCounts& counts) {
-  const Totals& totals = counts.totals;
   json.member("passages", counts.passages);
-  json.member("events", totals.events);
-  json.member("fingered", totals.fingered);
-  json.member("preparatory", totals.preparatory);
-  json.member("single", totals.single_rotations);
-  json.member("double", totals.double_rotations);
-  json.member("level", totals.level_events);
-  json.member("undetermined", totals.undetermined);
-  json.member("crossings", totals.crossings);
+  json.member("events", counts.events);
+  json.member("fingered", counts.fingered);
+  json.member("preparatory", counts.preparatory);
+  json.member("single", counts.single_rotations);
+  json.member("double", counts.double_rotations);
+  json.member("level", counts.level_events);
+  json.member("undetermined", counts.undetermined);
+  json.member("crossings", counts.crossings);
   json.member("watch", [&] { add_watch_counts(json, counts.watch); });
 }
 

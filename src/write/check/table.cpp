@@ -31,17 +31,16 @@ constexpr std::string_view kNotRead = " could not be read";
 
 constexpr std::array<Column, 11> kColumns{{
     {"events", "notes, double notes and chords that a hand strikes",
-     [](const CheckCounts& counts) { return counts.totals.events; }, true},
+     [](const CheckCounts& counts) { return counts.events; }, true},
     {kFingers, "how many of them have all their fingers",
-     [](const CheckCounts& counts) { return counts.totals.fingered; }, true},
-    {"prep", "preparatory", [](const CheckCounts& counts) { return counts.totals.preparatory; },
-     true},
-    {"single", "", [](const CheckCounts& counts) { return counts.totals.single_rotations; }, true},
-    {"double", "", [](const CheckCounts& counts) { return counts.totals.double_rotations; }, true},
-    {"level", "", [](const CheckCounts& counts) { return counts.totals.level_events; }},
-    {"?", "undetermined", [](const CheckCounts& counts) { return counts.totals.undetermined; }},
+     [](const CheckCounts& counts) { return counts.fingered; }, true},
+    {"prep", "preparatory", [](const CheckCounts& counts) { return counts.preparatory; }, true},
+    {"single", "", [](const CheckCounts& counts) { return counts.single_rotations; }, true},
+    {"double", "", [](const CheckCounts& counts) { return counts.double_rotations; }, true},
+    {"level", "", [](const CheckCounts& counts) { return counts.level_events; }},
+    {"?", "undetermined", [](const CheckCounts& counts) { return counts.undetermined; }},
     {"cross", "fingers that pass one another",
-     [](const CheckCounts& counts) { return counts.totals.crossings; }, true},
+     [](const CheckCounts& counts) { return counts.crossings; }, true},
     {"info", "", [](const CheckCounts& counts) { return counts.watch.info; }},
     {"caution", "", [](const CheckCounts& counts) { return counts.watch.caution; }},
     {"strain", "", [](const CheckCounts& counts) { return counts.watch.strain; }},
@@ -57,7 +56,7 @@ std::string share_text(std::size_t part, std::size_t whole) {
 
 std::string cell_text(const Column& column, const CheckCounts& counts) {
   const std::size_t count = column.counted(counts);
-  return column.head == kFingers ? share_text(count, counts.totals.events) : std::to_string(count);
+  return column.head == kFingers ? share_text(count, counts.events) : std::to_string(count);
 }
 
 /// The columns that stand side by side and how wide each is, the gap before it included.

@@ -155,9 +155,9 @@ TEST_CASE("of one hand only its own findings and counts are gathered") {
   const FileCheck left = check_text(text, "a", Hand::left);
   CHECK(write_findings(left, std::nullopt) ==
         "a:2:14: info: Fingers are missing in 2 events running. [missing-finger]\n");
-  CHECK(left.file.counts.totals.events == 4);
-  CHECK(check_text(text, "a", Hand::right).file.counts.totals.events == 3);
-  CHECK(check_text(text).file.counts.totals.events == 7);
+  CHECK(left.file.counts.events == 4);
+  CHECK(check_text(text, "a", Hand::right).file.counts.events == 3);
+  CHECK(check_text(text).file.counts.events == 7);
 }
 
 TEST_CASE("errors are no findings") {
@@ -215,15 +215,21 @@ TEST_CASE("the counts of a file are those of its hands together") {
       "RH: C4:1 D:2 E:3 F:1+A:1 G:3\nLH: C3 E:1+F:1 C3:5\npassage: b\nC4:1+E:3+G:5 C4:1\n");
   const CheckCounts& counts = found.file.counts;
   CHECK(counts.passages == 2);
-  CHECK(counts.totals.events == 10);
-  CHECK(counts.totals.fingered == 9);
-  const Totals& totals = counts.totals;
-  CHECK(totals.preparatory + totals.single_rotations + totals.double_rotations +
-            totals.level_events + totals.undetermined ==
+  CHECK(counts.events == 10);
+  CHECK(counts.fingered == 9);
+  CHECK(counts.preparatory + counts.single_rotations + counts.double_rotations +
+            counts.level_events + counts.undetermined ==
         10);
   CHECK(counts.watch.info == 2);
   CHECK(counts.watch.caution == 1);
   CHECK(counts.watch.total() == found.findings.size());
+}
+
+TEST_CASE("the counts of files add up number by number") {
+  const CheckCounts one{1, 2, 3, 4, 5, 6, 7, 8, 9, {10, 11, 12}};
+  CheckCounts all = one;
+  all.add(one);
+  CHECK(all == CheckCounts{2, 4, 6, 8, 10, 12, 14, 16, 18, {20, 22, 24}});
 }
 
 TEST_CASE("what could not be read says the first error with its place and has no counts") {
@@ -231,7 +237,7 @@ TEST_CASE("what could not be read says the first error with its place and has no
   CHECK(found.file.error ==
         "line 2, column 4: expected a finger from 1 to 5, found \"6\" [finger-range]");
   CHECK(found.findings.empty());
-  CHECK(found.file.counts.totals == Totals{});
+  CHECK(found.file.counts == CheckCounts{});
   CHECK(write_findings(found, std::nullopt).empty());
   CHECK(parsed_json(write_check_jsonl(found)) == Json{{"format", "fingerturn-check"},
                                                       {"version", 1},
@@ -285,7 +291,7 @@ TEST_CASE("a check finds what the analysis found, whatever the score") {
     }
     const FileCheck found = check(source, read, analysis, std::nullopt);
     CHECK(found.findings.size() == findings);
-    CHECK(found.file.counts.totals.events == events);
+    CHECK(found.file.counts.events == events);
     for (const PlacedFinding& finding : found.findings) {
       const std::string_view line = source.line_text(finding.place.line);
       CHECK(finding.place.column <= line.size());

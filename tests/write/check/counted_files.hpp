@@ -12,8 +12,8 @@ namespace fingerturn::tests {
 inline FileCounts counts_named(const std::string& name, std::size_t events, std::size_t fingered) {
   FileCounts file;
   file.source = name;
-  file.counts.totals.events = events;
-  file.counts.totals.fingered = fingered;
+  file.counts.events = events;
+  file.counts.fingered = fingered;
   return file;
 }
 

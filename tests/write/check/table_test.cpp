@@ -52,7 +52,7 @@ TEST_CASE("a name that is too long for the table stands above its numbers") {
 TEST_CASE("columns that do not fit beside one another stand in tables below one another") {
   const FileCounts broken{"a/broken", "no", {}};
   FileCounts file = counts_named("a/short", 12, 12);
-  file.counts.totals.double_rotations = 11;
+  file.counts.double_rotations = 11;
   CHECK(table_of({file, broken, counts_named("a/" + std::string(30, 'x'), 1, 1)}, 36) ==
         "a/      events fingers prep\n"
         "short       12    100%    0\n"
@@ -85,9 +85,9 @@ TEST_CASE("only all is 100% and only none is 0%") {
 
 TEST_CASE("columns that count nothing in any file are left out, wide numbers are kept apart") {
   FileCounts file = counts_named("x", 1234567, 1234567);
-  file.counts.totals.preparatory = 1234567;
-  file.counts.totals.level_events = 1;
-  file.counts.totals.undetermined = 2;
+  file.counts.preparatory = 1234567;
+  file.counts.level_events = 1;
+  file.counts.undetermined = 2;
   file.counts.watch.info = 3;
   file.counts.watch.strain = 123456789;
   CHECK(table_of({file}) ==
@@ -100,9 +100,9 @@ TEST_CASE("the counts carry their legend and the caution, and keep to the width"
                                 counts_named("etudes/ten-minutes.passage", 1200, 9),
                                 counts_named("etudes/x.musicxml", 10, 9)};
   files[1].error = "no";
-  for (std::size_t* count : {&files[0].counts.totals.level_events,
-                             &files[0].counts.totals.undetermined, &files[2].counts.watch.info,
-                             &files[2].counts.watch.caution, &files[2].counts.watch.strain}) {
+  for (std::size_t* count :
+       {&files[0].counts.level_events, &files[0].counts.undetermined, &files[2].counts.watch.info,
+        &files[2].counts.watch.caution, &files[2].counts.watch.strain}) {
     *count = 1200;
   }
   for (const int columns : {32, 40, 44, 48, 60, 80, 120}) {
