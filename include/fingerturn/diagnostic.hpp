@@ -1,23 +1,22 @@
 #pragma once
 
+#include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/source.hpp"
 
 #include <cstddef>
-#include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace fingerturn {
 
-enum class Severity : std::uint8_t { error, warning };
-
 /// One thing that is wrong with a source, at its place.
 struct Diagnostic {
   Severity severity = Severity::error;
-  std::string code;     ///< a word that never changes its meaning, such as "finger-range"
-  Span span;            ///< where it is
-  std::string message;  ///< what was expected and what was found
-  std::string hint;     ///< a likely cure; empty where there is none
+  std::string_view code;  ///< the id of its DiagnosticCode
+  Span span;              ///< where it is
+  std::string message;    ///< what was expected and what was found
+  std::string hint;       ///< a likely cure; empty where there is none
 };
 
 /// How many diagnostics of one source are kept and shown; the rest are counted.

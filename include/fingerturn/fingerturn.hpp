@@ -16,6 +16,7 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/compare.hpp"
 #include "fingerturn/diagnostic.hpp"
+#include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/excerpt.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/fraction.hpp"

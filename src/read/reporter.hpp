@@ -1,8 +1,10 @@
 #pragma once
 
 #include "fingerturn/diagnostic.hpp"
+#include "score/diagnostic_codes.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -12,13 +14,13 @@ namespace fingerturn {
 /// Collects what a reader has to say.
 class Reporter {
  public:
-  void error(std::string_view code, Span span, std::string message, std::string hint = {}) {
-    diagnostics_.add(
-        {Severity::error, std::string(code), span, std::move(message), std::move(hint)});
-  }
-  void warning(std::string_view code, Span span, std::string message, std::string hint = {}) {
-    diagnostics_.add(
-        {Severity::warning, std::string(code), span, std::move(message), std::move(hint)});
+  /// Which severity of a code holds: `&DiagnosticCode::in_notation` or `in_musicxml`.
+  using SeverityOf = std::optional<Severity> DiagnosticCode::*;
+  explicit Reporter(SeverityOf severity) : severity_(severity) {}
+
+  void report(KnownCode code, Span span, std::string message, std::string hint = {}) {
+    const Severity severity = (code.entry().*severity_).value_or(Severity::error);
+    diagnostics_.add({severity, code.entry().id, span, std::move(message), std::move(hint)});
   }
   [[nodiscard]] std::size_t errors() const noexcept { return diagnostics_.errors; }
   [[nodiscard]] Diagnostics take() {
@@ -27,6 +29,7 @@ class Reporter {
   }
 
  private:
+  SeverityOf severity_;
   Diagnostics diagnostics_;
 };
 

@@ -1,5 +1,6 @@
 #include "fingerturn/check.hpp"
 
+#include "score/diagnostic_codes.hpp"
 #include "score/timeline.hpp"
 #include "text/utf8.hpp"
 
@@ -172,7 +173,8 @@ void AllCounts::add(const FileCounts& file) noexcept {
 }
 
 bool is_finding(const Diagnostic& diagnostic) noexcept {
-  return diagnostic.severity == Severity::warning && diagnostic.code == "finger-range";
+  constexpr KnownCode kFingerRange("finger-range");
+  return diagnostic.severity == Severity::warning && diagnostic.code == kFingerRange.entry().id;
 }
 
 FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,

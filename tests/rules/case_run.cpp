@@ -36,7 +36,7 @@ std::string notation_in(std::string_view notes) {
 
 Words warning_codes(const Diagnostics& diagnostics) {
   Words codes;
-  for (const Diagnostic& diagnostic : diagnostics.kept) codes.push_back(diagnostic.code);
+  for (const Diagnostic& diagnostic : diagnostics.kept) codes.emplace_back(diagnostic.code);
   return codes;
 }
 

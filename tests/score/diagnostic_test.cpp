@@ -183,7 +183,7 @@ TEST_CASE("diagnostics are sorted by their place, those of one place keep their 
   diagnostics.add({Severity::error, "second", {2, 3}, "", ""});
   diagnostics.sort();
   std::string codes;
-  for (const Diagnostic& kept : diagnostics.kept) codes += kept.code + " ";
+  for (const Diagnostic& kept : diagnostics.kept) codes += std::string(kept.code) + " ";
   CHECK(codes == "first second third fourth ");
 }
 

@@ -82,18 +82,18 @@ std::string root_file_in(const std::string& container) {
 
 void report(Outcome outcome, const std::string& name, Reporter& reporter) {
   if (outcome == Outcome::too_large) {
-    reporter.error("too-large", {},
-                   fmt::format("expected a score of reasonable size, found that {} unpacks to "
-                               "very many times the size of its container",
-                               quoted(name)));
+    reporter.report("too-large", {},
+                    fmt::format("expected a score of reasonable size, found that {} unpacks to "
+                                "very many times the size of its container",
+                                quoted(name)));
   } else if (outcome == Outcome::missing) {
-    reporter.error("mxl", {},
-                   fmt::format("expected {} in the container, found none", quoted(name)));
+    reporter.report("mxl", {},
+                    fmt::format("expected {} in the container, found none", quoted(name)));
   } else {
-    reporter.error("mxl", {},
-                   fmt::format("expected {} to be whole and without a password, found that it "
-                               "cannot be unpacked",
-                               quoted(name)));
+    reporter.report("mxl", {},
+                    fmt::format("expected {} to be whole and without a password, found that it "
+                                "cannot be unpacked",
+                                quoted(name)));
   }
 }
 
@@ -102,7 +102,7 @@ void report(Outcome outcome, const std::string& name, Reporter& reporter) {
 std::optional<std::string> unpack_mxl(std::string_view bytes, Reporter& reporter) {
   const Archive archive = open_archive(bytes);
   if (archive == nullptr) {
-    reporter.error("mxl", {}, "expected a zip container, found that this one is broken");
+    reporter.report("mxl", {}, "expected a zip container, found that this one is broken");
     return std::nullopt;
   }
   const std::size_t most = most_unpacked(bytes.size());
@@ -114,8 +114,8 @@ std::optional<std::string> unpack_mxl(std::string_view bytes, Reporter& reporter
   }
   const std::string name = root_file_in(container.bytes);
   if (name.empty()) {
-    reporter.error("mxl", {},
-                   "expected META-INF/container.xml to name a MusicXML root file, found none");
+    reporter.report("mxl", {},
+                    "expected META-INF/container.xml to name a MusicXML root file, found none");
     return std::nullopt;
   }
   Unpacked score = unpack(archive.get(), name, most);

@@ -138,15 +138,15 @@ class PartReader {
   [[nodiscard]] std::string place() const { return place(ticks_.now()); }
 
   void report_time(pugi::xml_node element, std::string_view expected, std::string_view found) {
-    reporter_.error("musicxml-time", span_of(element),
-                    fmt::format("expected {}, found {}, in {}", expected, quoted(found), place()));
+    reporter_.report("musicxml-time", span_of(element),
+                     fmt::format("expected {}, found {}, in {}", expected, quoted(found), place()));
   }
 
   void report_long_bar(pugi::xml_node element) {
-    reporter_.error("musicxml-time", span_of(element),
-                    fmt::format("expected a bar of at most 10000 quarter notes, found more, in "
-                                "bar {}",
-                                part_.measures.back().bar));
+    reporter_.report("musicxml-time", span_of(element),
+                     fmt::format("expected a bar of at most 10000 quarter notes, found more, in "
+                                 "bar {}",
+                                 part_.measures.back().bar));
   }
 
   /// The written length; 0 for a grace note, nothing where it is wrong.
@@ -219,7 +219,7 @@ class PartReader {
   }
 
   void report_pitch(const NoteElement& element) {
-    reporter_.warning(
+    reporter_.report(
         "musicxml-pitch", span_of(element.pitch.empty() ? element.element : element.pitch),
         fmt::format("expected a key of the piano, A0 to C8, found {}, in {}; the note is left out",
                     pitch_words(element.pitch), place(chord_tick_)));

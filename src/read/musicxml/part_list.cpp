@@ -213,10 +213,10 @@ std::vector<ChosenParts> choose_parts(const std::vector<PartInfo>& parts,
       return part.number == static_cast<std::size_t>(*options.part);
     });
     if (found != parts.end()) return {{{static_cast<std::size_t>(found - parts.begin())}, {}}};
-    reporter.error("musicxml-part", {},
-                   "expected the number of a part with music, found none of the number " +
-                       std::to_string(*options.part),
-                   "the parts are numbered from 1 in the order of the score");
+    reporter.report("musicxml-part", {},
+                    "expected the number of a part with music, found none of the number " +
+                        std::to_string(*options.part),
+                    "the parts are numbered from 1 in the order of the score");
     return {};
   }
   std::vector<ChosenParts> chosen = keyboard_parts(parts);

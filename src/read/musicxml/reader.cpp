@@ -72,7 +72,7 @@ class MusicXmlReader {
     const bool empty = std::all_of(score.passages.begin(), score.passages.end(),
                                    [](const Passage& passage) { return passage.lines.empty(); });
     if (empty && reporter_.errors() == 0) {
-      reporter_.warning("no-notes", {}, "expected notes for a keyboard in this score, found none");
+      reporter_.report("no-notes", {}, "expected notes for a keyboard in this score, found none");
     }
     return score;
   }
@@ -116,7 +116,7 @@ class MusicXmlReader {
     settle_fingers(part, hand_of);
     for (NoteProblem& problem : part.problems) {
       const WrittenNote& note = part.notes[problem.note];
-      reporter_.warning(
+      reporter_.report(
           problem.code, problem.span,
           std::move(problem.message) + ", in " + musical_place(part, note, hand_of(note)),
           std::move(problem.hint));
@@ -151,10 +151,10 @@ class MusicXmlReader {
     std::sort(bars.begin(), bars.end());
     for (const Span span : to_nothing) {
       const auto found = std::lower_bound(bars.begin(), bars.end(), std::pair(span.begin, 0));
-      reporter_.warning("tie-to-nothing", span,
-                        fmt::format("expected another note on this key for the tie to lead to, "
-                                    "found none before a rest or the end, in bar {}, {} hand",
-                                    found->second, to_string(line.hand)));
+      reporter_.report("tie-to-nothing", span,
+                       fmt::format("expected another note on this key for the tie to lead to, "
+                                   "found none before a rest or the end, in bar {}, {} hand",
+                                   found->second, to_string(line.hand)));
     }
   }
 
@@ -179,8 +179,8 @@ void report_xml(const pugi::xml_parse_result& result, std::string_view text, Rep
   if (!found.empty() && found.front() >= 'A' && found.front() <= 'Z') {
     found.front() = static_cast<char>(found.front() - 'A' + 'a');
   }
-  reporter.error("xml", span_at(at, at < text.size() ? 1 : 0),
-                 "expected well-formed XML, found: " + found);
+  reporter.report("xml", span_at(at, at < text.size() ? 1 : 0),
+                  "expected well-formed XML, found: " + found);
 }
 
 /// The text of an element is kept in the element itself, which saves a node for most of them.
@@ -202,7 +202,7 @@ Score read_text(std::string_view text, const ReadOptions& options, Reporter& rep
   if (name == "score-partwise" || name == "score-timewise") {
     return MusicXmlReader(score, options, reporter).read();
   }
-  reporter.error(
+  reporter.report(
       "musicxml", span_of(score),
       fmt::format("expected a MusicXML score, score-partwise or score-timewise, found {}",
                   quoted(name)));
@@ -211,8 +211,8 @@ Score read_text(std::string_view text, const ReadOptions& options, Reporter& rep
 
 bool fits(std::size_t size, Reporter& reporter) {
   if (size <= kLargestMusicXml) return true;
-  reporter.error("too-large", {},
-                 fmt::format("expected at most {} bytes, found {}", kLargestMusicXml, size));
+  reporter.report("too-large", {},
+                  fmt::format("expected at most {} bytes, found {}", kLargestMusicXml, size));
   return false;
 }
 
@@ -220,7 +220,7 @@ bool fits(std::size_t size, Reporter& reporter) {
 
 ReadResult read_musicxml(const Source& source, const ReadOptions& options) {
   ReadResult result;
-  Reporter reporter;
+  Reporter reporter(&DiagnosticCode::in_musicxml);
   if (!fits(source.text().size(), reporter)) return {{}, reporter.take(), {}};
   std::string_view bytes = source.text();
   std::optional<std::string> text;

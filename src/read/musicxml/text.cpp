@@ -112,7 +112,7 @@ std::optional<std::string> transcoded_xml(std::string_view bytes, Reporter& repo
   const std::string name = lower_case(encoding.name);
   if (name.empty() || name == "utf-8" || name == "utf8" || name == "us-ascii") return std::nullopt;
   if (is_latin1(name) && mark == 0) return declared_as_utf8(from_latin1(bytes));
-  reporter.error(
+  reporter.report(
       "encoding", span_at(mark + encoding.begin, encoding.name.size()),
       fmt::format("expected XML in UTF-8, UTF-16 or ISO-8859-1, found {}", quoted(encoding.name)),
       "have your notation program write it as UTF-8");

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/score.hpp"
+#include "score/diagnostic_codes.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -53,7 +54,7 @@ struct WrittenVoice {
 /// Something wrong with a note, which is reported once its hand is known.
 struct NoteProblem {
   std::size_t note = 0;  ///< its place in WrittenPart::notes
-  std::string_view code;
+  KnownCode code;
   Span span;
   std::string message;
   std::string hint;

@@ -57,7 +57,7 @@ void check_bar(const Passage& passage, const Line& line, Bar bar, Reporter& repo
   if (!length || *length == *full || (*length < *full && may_be_short(line, bar))) return;
   const std::optional<Fraction> beats = product(*length, {meter->beat_type, 1});
   if (!beats) return;
-  reporter.warning(
+  reporter.report(
       "bar-length", last.span,
       fmt::format("expected {} beats of 1/{} in bar {} of the {} hand, found {}", meter->beats,
                   meter->beat_type, last.bar, to_string(line.hand), to_string(*beats)));

@@ -36,10 +36,10 @@ bool looks_misplaced(const Line& line) {
 void check_digits(const Passage& passage, Reporter& reporter) {
   for (const Line& line : passage.lines) {
     if (!looks_misplaced(line)) continue;
-    reporter.warning("digits", line.events.front().span,
-                     "expected steps within an octave, found wider ones at most notes, and no "
-                     "finger",
-                     "if the numbers are fingers, they stand after a colon: C4:1 D:2 E:3");
+    reporter.report("digits", line.events.front().span,
+                    "expected steps within an octave, found wider ones at most notes, and no "
+                    "finger",
+                    "if the numbers are fingers, they stand after a colon: C4:1 D:2 E:3");
   }
 }
 

@@ -33,10 +33,10 @@ class NoteReader {
   /// What is wrong here, to the end of the note.
   [[nodiscard]] Piece here() const { return rest_.text.empty() ? word_ : rest_; }
 
-  bool fail(std::string_view code, Piece place, const std::string& expected, std::string hint) {
-    reporter_.error(code, place.span(),
-                    fmt::format("expected {}, found {}", expected, quoted(place.text)),
-                    std::move(hint));
+  bool fail(KnownCode code, Piece place, const std::string& expected, std::string hint) {
+    reporter_.report(code, place.span(),
+                     fmt::format("expected {}, found {}", expected, quoted(place.text)),
+                     std::move(hint));
     return false;
   }
 
@@ -136,7 +136,7 @@ class NoteReader {
   }
 
   void warn_of_same_finger(Piece place) {
-    reporter_.warning(
+    reporter_.report(
         "same-finger", place.span(),
         fmt::format("expected a change to another finger, found {} again", place.text));
   }
@@ -149,7 +149,7 @@ class NoteReader {
       hint = fmt::format("write a silent change of finger as {}>{}", found.text[0], found.text[1]);
     }
     if (rest_.text.empty()) {
-      reporter_.error(
+      reporter_.report(
           "finger-range", word_.span(),
           fmt::format("expected a finger from 1 to 5 after {}, found nothing", quoted(word_.text)),
           std::move(hint));
@@ -180,10 +180,10 @@ class NoteReader {
 void keep_one_on_each_key(std::vector<Note>& notes, Reporter& reporter) {
   const auto same_key = [&reporter](const Note& kept, const Note& again) {
     if (midi_number(kept.pitch) != midi_number(again.pitch)) return false;
-    reporter.warning("same-key", again.span,
-                     fmt::format("expected each key once in a chord, found {} again; the first "
-                                 "counts",
-                                 to_string(again.pitch)));
+    reporter.report("same-key", again.span,
+                    fmt::format("expected each key once in a chord, found {} again; the first "
+                                "counts",
+                                to_string(again.pitch)));
     return true;
   };
   notes.erase(std::unique(notes.begin(), notes.end(), same_key), notes.end());
@@ -206,11 +206,11 @@ bool has_empty_member(const std::vector<Piece>& members) {
 
 void report_empty_member(Piece word, Reporter& reporter) {
   const bool chord = word.text.find('+') != std::string_view::npos;
-  reporter.error("note", word.span(),
-                 fmt::format("expected a note {}, found {}",
-                             chord ? "at both sides of +" : "after ^", quoted(word.text)),
-                 chord ? "the notes of a chord are joined by +, as in C4:1+E4:3"
-                       : "a grace note is written as in ^D5:3 C5:2");
+  reporter.report("note", word.span(),
+                  fmt::format("expected a note {}, found {}",
+                              chord ? "at both sides of +" : "after ^", quoted(word.text)),
+                  chord ? "the notes of a chord are joined by +, as in C4:1+E4:3"
+                        : "a grace note is written as in ^D5:3 C5:2");
 }
 
 }  // namespace

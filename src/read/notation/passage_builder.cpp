@@ -25,10 +25,10 @@ bool has_notes(const Passage& passage) {
 
 void warn_of_ties_to_nothing(Line& line, Reporter& reporter) {
   for (const Span span : resolve_ties(line)) {
-    reporter.warning("tie-to-nothing", span,
-                     fmt::format("expected another note on this key in the {} hand for the tie to "
-                                 "lead to, found none before a rest or the end",
-                                 to_string(line.hand)));
+    reporter.report("tie-to-nothing", span,
+                    fmt::format("expected another note on this key in the {} hand for the tie to "
+                                "lead to, found none before a rest or the end",
+                                to_string(line.hand)));
   }
 }
 
@@ -69,10 +69,10 @@ void PassageBuilder::add_bar_line(BarLineStyle style) {
 void PassageBuilder::number_next_bar(std::int32_t number, Span place, Reporter& reporter) {
   for (HandInProgress& hand : hands_) {
     if (hand.line.events.empty() || number > hand.line.events.back().bar) continue;
-    reporter.error("bar-order", place,
-                   fmt::format("expected a bar number above {}, where the {} hand is, found {}",
-                               hand.line.events.back().bar, to_string(hand.line.hand), number),
-                   "start a passage of its own for bars that come again");
+    reporter.report("bar-order", place,
+                    fmt::format("expected a bar number above {}, where the {} hand is, found {}",
+                                hand.line.events.back().bar, to_string(hand.line.hand), number),
+                    "start a passage of its own for bars that come again");
     return;
   }
   for (HandInProgress& hand : hands_) {
@@ -100,14 +100,14 @@ Passage PassageBuilder::finish(Reporter& reporter) {
   }
   settle_changes(passage_);
   if (!set_onsets(passage_)) {
-    reporter.error("time", place_,
-                   "expected note values whose sums stay exact, found too many "
-                   "different ones in this passage");
+    reporter.report("time", place_,
+                    "expected note values whose sums stay exact, found too many "
+                    "different ones in this passage");
   }
   check_bars(passage_, reporter);
   check_digits(passage_, reporter);
   if (!has_notes(passage_) && reporter.errors() == 0) {
-    reporter.warning("no-notes", place_, "expected notes in this passage, found none");
+    reporter.report("no-notes", place_, "expected notes in this passage, found none");
   }
   return std::move(passage_);
 }

@@ -27,11 +27,11 @@ bool report_bad_byte(Piece piece, Reporter& reporter) {
       static_cast<std::uint32_t>(first_code_point(piece.text.substr(bad->offset)).value);
   const Span span = span_at(piece.begin + bad->offset, bad->bytes);
   if (bad->control) {
-    reporter.error("control-character", span,
-                   fmt::format("expected text, found the control character 0x{:02X}", value));
+    reporter.report("control-character", span,
+                    fmt::format("expected text, found the control character 0x{:02X}", value));
   } else {
-    reporter.error("not-utf8", span, fmt::format("expected UTF-8, found the byte 0x{:02X}", byte),
-                   "save the file as UTF-8");
+    reporter.report("not-utf8", span, fmt::format("expected UTF-8, found the byte 0x{:02X}", byte),
+                    "save the file as UTF-8");
   }
   return true;
 }
@@ -56,7 +56,7 @@ class NotationReader {
     }
     finish_passage();
     if (score_.passages.empty() && reporter_.errors() == 0) {
-      reporter_.warning("no-notes", {}, "expected a passage, found none in this file");
+      reporter_.report("no-notes", {}, "expected a passage, found none in this file");
     }
     return {std::move(score_), reporter_.take(), {}};
   }
@@ -66,16 +66,16 @@ class NotationReader {
   bool is_notation() {
     const std::string_view text = source_.text();
     if (text.size() > kLargestNotation) {
-      reporter_.error(
+      reporter_.report(
           "too-large", {},
           fmt::format("expected at most {} bytes, found {}", kLargestNotation, text.size()),
           "divide the passages among several files");
     } else if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
-      reporter_.error("not-utf8", span_at(0, 2), "expected UTF-8, found UTF-16",
-                      "save the file as UTF-8");
+      reporter_.report("not-utf8", span_at(0, 2), "expected UTF-8, found UTF-16",
+                       "save the file as UTF-8");
     } else if (source_.line_text(1).starts_with("<")) {
-      reporter_.error("not-notation", span_at(source_.line_start(1), 1),
-                      "expected passage notation, found XML");
+      reporter_.report("not-notation", span_at(source_.line_start(1), 1),
+                       "expected passage notation, found XML");
     } else {
       return true;
     }
@@ -149,9 +149,9 @@ class NotationReader {
   }
 
   void warn_of_repetition(const HeaderLine& header) {
-    reporter_.warning("repeated-header", header.written_name.span(),
-                      fmt::format("expected {} once in a passage; this one counts",
-                                  quoted(header.written_name.text)));
+    reporter_.report("repeated-header", header.written_name.span(),
+                     fmt::format("expected {} once in a passage; this one counts",
+                                 quoted(header.written_name.text)));
   }
 
   void read_hand(Piece value, Piece line) {
@@ -159,9 +159,9 @@ class NotationReader {
     if (hand == "right" || hand == "left") {
       return builder(line.span()).choose_hand(hand == "right" ? Hand::right : Hand::left);
     }
-    reporter_.error("hand", value.text.empty() ? line.span() : value.span(),
-                    fmt::format("expected right or left, found {}", quoted(value.text)),
-                    "for both hands begin the lines of notes with RH: and LH:");
+    reporter_.report("hand", value.text.empty() ? line.span() : value.span(),
+                     fmt::format("expected right or left, found {}", quoted(value.text)),
+                     "for both hands begin the lines of notes with RH: and LH:");
   }
 
   void read_bar_number(Piece value, Piece line) {
@@ -182,7 +182,7 @@ class NotationReader {
 
   void report_unknown_header(const HeaderLine& header) {
     const std::string_view nearest = nearest_header(header.written_name.text);
-    reporter_.error(
+    reporter_.report(
         "header", header.written_name.span(),
         fmt::format("expected notes or a header line, found {}", quoted(header.written_name.text)),
         nearest.empty() ? "header lines are passage, composer, source, hand, meter, tempo, bar and "
@@ -212,9 +212,9 @@ class NotationReader {
   void read_word(Piece word, PassageBuilder& passage) {
     const char first = word.text.front();
     if (is_hand_prefix(word.text)) {
-      reporter_.error("hand-place", word.span(),
-                      fmt::format("expected notes of the same hand, found {}", quoted(word.text)),
-                      "RH: and LH: stand at the beginning of a line");
+      reporter_.report("hand-place", word.span(),
+                       fmt::format("expected notes of the same hand, found {}", quoted(word.text)),
+                       "RH: and LH: stand at the beginning of a line");
     } else if (first >= '0' && first <= '9') {
       if (const auto value = read_note_value(word, reporter_)) passage.current().value = value;
     } else if (first == 'r' || first == 'R') {
@@ -226,14 +226,14 @@ class NotationReader {
 
   void read_rest(Piece word, PassageBuilder& passage) {
     if (word.text.size() == 1) return passage.add_rest(word.span());
-    reporter_.error("rest", word.span(),
-                    fmt::format("expected a rest, r, found {}", quoted(word.text)),
-                    word.text[1] == ':' ? "a rest has no finger"
-                                        : "the value of a rest stands before it, as in 1/4 r");
+    reporter_.report("rest", word.span(),
+                     fmt::format("expected a rest, r, found {}", quoted(word.text)),
+                     word.text[1] == ':' ? "a rest has no finger"
+                                         : "the value of a rest stands before it, as in 1/4 r");
   }
 
   const Source& source_;
-  Reporter reporter_;
+  Reporter reporter_{&DiagnosticCode::in_notation};
   Score score_;
   std::optional<PassageBuilder> builder_;
   bool title_given_ = false;

@@ -73,9 +73,9 @@ std::optional<double> decimal_of(std::string_view text) {
 
 std::optional<Fraction> read_note_value(Piece word, Reporter& reporter) {
   if (const std::optional<Fraction> value = value_of(word.text)) return value;
-  reporter.error("note-value", word.span(),
-                 fmt::format("expected a note value, found {}", quoted(word.text)),
-                 "an eighth is 1/8, a dotted one 1/8., one of a triplet 1/8t, a whole note 1/1");
+  reporter.report("note-value", word.span(),
+                  fmt::format("expected a note value, found {}", quoted(word.text)),
+                  "an eighth is 1/8, a dotted one 1/8., one of a triplet 1/8t, a whole note 1/1");
   return std::nullopt;
 }
 
@@ -85,9 +85,9 @@ std::optional<Meter> read_meter(Piece value, Reporter& reporter) {
     const Meter meter{static_cast<int>(ratio->above), static_cast<int>(ratio->below)};
     if (is_plausible(meter)) return meter;
   }
-  reporter.error("meter", value.span(),
-                 fmt::format("expected a time signature, found {}", quoted(value.text)),
-                 "write beats and beat value, as in 4/4 or 6/8");
+  reporter.report("meter", value.span(),
+                  fmt::format("expected a time signature, found {}", quoted(value.text)),
+                  "write beats and beat value, as in 4/4 or 6/8");
   return std::nullopt;
 }
 
@@ -106,9 +106,9 @@ std::optional<Tempo> read_tempo(Piece value, Reporter& reporter) {
     tempo.per_minute = *per_minute;
     return tempo;
   }
-  reporter.error("tempo", value.span(),
-                 fmt::format("expected a tempo from 1 to 2000, found {}", quoted(value.text)),
-                 "write quarter notes a minute, as in 72, or 1/8 = 144");
+  reporter.report("tempo", value.span(),
+                  fmt::format("expected a tempo from 1 to 2000, found {}", quoted(value.text)),
+                  "write quarter notes a minute, as in 72, or 1/8 = 144");
   return std::nullopt;
 }
 
@@ -119,7 +119,7 @@ std::optional<int> read_number(Piece value, int least, int most, std::string_vie
   if (number && text.empty() && *number >= least && *number <= most) {
     return static_cast<int>(*number);
   }
-  reporter.error(
+  reporter.report(
       "number", value.span(),
       fmt::format("expected {} from {} to {}, found {}", what, least, most, quoted(value.text)));
   return std::nullopt;
