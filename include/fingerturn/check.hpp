@@ -2,7 +2,6 @@
 
 #include "fingerturn/analysis.hpp"
 #include "fingerturn/diagnostic.hpp"
-#include "fingerturn/fraction.hpp"
 #include "fingerturn/read.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
@@ -28,12 +27,9 @@ enum class Placing : std::uint8_t { line_and_column, bar_and_beat };
 struct PlacedFinding {
   std::string code;  ///< the id of the rule that found it, or the code of what the reader warned of
   WatchLevel level = WatchLevel::info;
-  std::optional<std::size_t> passage;  ///< its place in FileCheck::titles; none where not known
-  std::optional<Hand> hand;            ///< none where not known, as are bar and beat
-  std::optional<std::int32_t> bar;
-  std::optional<Fraction> beat;  ///< in the beats of the meter, the beginning of the bar being 1
-  Place place;                   ///< of the event in the text that was read
-  std::string message;           ///< one sentence for the player
+  MusicalPlace where;   ///< in the score; its passage has its title in FileCheck::titles
+  Place place;          ///< in the text that was read
+  std::string message;  ///< one sentence for the player
 };
 
 /// Counts over the lines of all hands that were looked at, of one file or of several.

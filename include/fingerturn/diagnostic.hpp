@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/diagnostic_code.hpp"
+#include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
 
 #include <cstddef>
@@ -13,11 +14,17 @@ namespace fingerturn {
 /// One thing that is wrong with a source, at its place.
 struct Diagnostic {
   Severity severity = Severity::error;
-  std::string_view code;  ///< the id of its DiagnosticCode
-  Span span;              ///< where it is
-  std::string message;    ///< what was expected and what was found
-  std::string hint;       ///< a likely cure; empty where there is none
+  std::string_view code;    ///< the id of its DiagnosticCode
+  Span span;                ///< where it is
+  std::string message;      ///< what was expected and what was found
+  std::string hint;         ///< a likely cure; empty where there is none
+  MusicalPlace where = {};  ///< in a score; of a typed passage the span says it
 };
+
+/// The message with its musical place and what the reader did, in one line.
+///
+///     expected a finger from 1 to 5, found "8", in bar 12, right hand, beat 2.5
+std::string full_message(const Diagnostic& diagnostic);
 
 /// How many diagnostics of one source are kept and shown; the rest are counted.
 inline constexpr std::size_t kMostDiagnostics = 50;

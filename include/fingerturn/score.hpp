@@ -171,6 +171,16 @@ struct BarRange {
   }
 };
 
+/// Where in the music something stands, as a musician finds it; each is none where it is not known.
+struct MusicalPlace {
+  std::optional<std::size_t> passage;  ///< its place in Score::passages
+  std::optional<Hand> hand;
+  std::optional<std::int32_t> bar;
+  std::optional<Fraction> beat;  ///< from 1, the beginning of the bar, in the beats of the meter
+
+  friend bool operator==(const MusicalPlace&, const MusicalPlace&) = default;
+};
+
 /// The line of a hand; null where that hand has none.
 const Line* line_of_hand(const Passage& passage, Hand hand) noexcept;
 
@@ -189,5 +199,7 @@ Score only_bars(Score score, BarRange bars);
 std::string to_string(Hand hand);
 std::string to_string(const Meter& meter);
 std::string to_string(BarRange bars);  ///< "bar 5" or "bars 5 to 8"
+/// "bar 12, right hand, beat 2.5": what is known of hand, bar and beat.
+std::string to_string(const MusicalPlace& place);
 
 }  // namespace fingerturn

@@ -19,9 +19,16 @@ class Reporter {
   explicit Reporter(SeverityOf severity) : severity_(severity) {}
 
   void report(KnownCode code, Span span, std::string message, std::string hint = {}) {
-    const Severity severity = (code.entry().*severity_).value_or(Severity::error);
-    diagnostics_.add({severity, code.entry().id, span, std::move(message), std::move(hint)});
+    diagnostics_.add(
+        {severity_of(code), code.entry().id, span, std::move(message), std::move(hint), {}});
   }
+  /// The same of something in the passage that is being read, with its place there.
+  void report(KnownCode code, Span span, MusicalPlace where, std::string message) {
+    where.passage = passage_;
+    diagnostics_.add({severity_of(code), code.entry().id, span, std::move(message), {}, where});
+  }
+  /// Which passage of the score is read from here on.
+  void start_passage(std::size_t passage) { passage_ = passage; }
   [[nodiscard]] std::size_t errors() const noexcept { return diagnostics_.errors; }
   [[nodiscard]] Diagnostics take() {
     diagnostics_.sort();
@@ -29,7 +36,12 @@ class Reporter {
   }
 
  private:
+  [[nodiscard]] Severity severity_of(KnownCode code) const {
+    return (code.entry().*severity_).value_or(Severity::error);
+  }
+
   SeverityOf severity_;
+  std::size_t passage_ = 0;
   Diagnostics diagnostics_;
 };
 

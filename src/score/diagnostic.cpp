@@ -115,12 +115,21 @@ void Diagnostics::sort() {
   });
 }
 
+std::string full_message(const Diagnostic& diagnostic) {
+  std::string text = diagnostic.message;
+  const std::string place = to_string(diagnostic.where);
+  if (!place.empty()) text += ", in " + place;
+  const DiagnosticCode* code = find_diagnostic_code(diagnostic.code);
+  if (code != nullptr && !code->outcome.empty()) text += fmt::format("; {}", code->outcome);
+  return text;
+}
+
 std::string render(const Source& source, const Diagnostic& diagnostic) {
   const Place place = source.place_of(diagnostic.span.begin);
   const std::string_view severity = diagnostic.severity == Severity::error ? "error" : "warning";
   std::string text =
       fmt::format("{}:{}:{}: {}: {} [{}]\n", printable(source.name()), place.line, place.column,
-                  severity, printable(diagnostic.message), diagnostic.code);
+                  severity, printable(full_message(diagnostic)), diagnostic.code);
   text += marked_line(source, diagnostic, place.line);
   if (!diagnostic.hint.empty()) {
     text += fmt::format("{}hint: {}\n", kIndent, printable(diagnostic.hint));

@@ -1,5 +1,7 @@
 #include "fingerturn/score.hpp"
 
+#include "text/beat_text.hpp"
+
 #include <algorithm>
 #include <bit>
 
@@ -109,6 +111,17 @@ std::string to_string(Hand hand) { return hand == Hand::right ? "right" : "left"
 std::string to_string(BarRange bars) {
   if (bars.first == bars.last) return "bar " + std::to_string(bars.first);
   return "bars " + std::to_string(bars.first) + " to " + std::to_string(bars.last);
+}
+
+std::string to_string(const MusicalPlace& place) {
+  std::string words;
+  const auto add = [&words](const std::string& part) {
+    words += (words.empty() ? "" : ", ") + part;
+  };
+  if (place.bar) add("bar " + std::to_string(*place.bar));
+  if (place.hand) add(to_string(*place.hand) + " hand");
+  if (place.beat) add("beat " + beat_text(*place.beat));
+  return words;
 }
 
 std::string to_string(const Meter& meter) {

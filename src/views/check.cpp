@@ -12,13 +12,6 @@
 namespace fingerturn {
 namespace {
 
-/// An event and where it stands.
-struct Spot {
-  std::size_t passage = 0;
-  const Line* line = nullptr;
-  std::size_t event = 0;
-};
-
 /// A finding and where in the source its place is to be looked for.
 struct Found {
   PlacedFinding finding;
@@ -49,15 +42,6 @@ class PlaceCounter {
   Place place_;
 };
 
-/// Gives a finding the place of an event.
-void set_place(PlacedFinding& finding, const Score& score, const Spot& spot,
-               const std::vector<std::size_t>& beginnings) {
-  finding.passage = spot.passage;
-  finding.hand = spot.line->hand;
-  finding.bar = spot.line->events[spot.event].bar;
-  finding.beat = beat_of(score.passages[spot.passage], *spot.line, spot.event, beginnings);
-}
-
 void add_watch_list(const Score& score, std::size_t passage, const Line& line,
                     LineAnalysis& analysis, std::vector<Found>& found) {
   if (analysis.watch.empty()) return;
@@ -67,49 +51,39 @@ void add_watch_list(const Score& score, std::size_t passage, const Line& line,
     placed.code = finding.rule;
     placed.level = finding.level;
     placed.message = std::move(finding.message);
-    set_place(placed, score, {passage, &line, finding.event}, beginnings);
+    placed.where = {passage, line.hand, line.events[finding.event].bar,
+                    beat_of(score.passages[passage], line, finding.event, beginnings)};
     found.push_back({std::move(placed), line.events[finding.event].span.begin});
   }
 }
 
-/// The event with the last note that begins at or before an offset; none where there is none.
-std::optional<Spot> spot_at(const Score& score, std::size_t offset) {
-  std::optional<Spot> spot;
-  std::size_t nearest = 0;
-  for (std::size_t p = 0; p < score.passages.size(); ++p) {
-    for (const Line& line : score.passages[p].lines) {
-      for (std::size_t e = 0; e < line.events.size(); ++e) {
-        for (const Note& note : line.events[e].notes) {
-          if (note.span.begin > offset || note.span.begin < nearest) continue;
-          nearest = note.span.begin;
-          spot = Spot{p, &line, e};
-        }
-      }
-    }
-  }
-  return spot;
-}
-
-/// A reader's words as a sentence, without the place, which the finding has already.
+/// A reader's words as a sentence.
 std::string sentence_of(std::string message) {
-  const std::size_t place = message.rfind(", in bar ");
-  if (place != std::string::npos) message.erase(place);
   if (!message.empty() && message[0] >= 'a' && message[0] <= 'z') {
     message[0] = static_cast<char>(message[0] - 'a' + 'A');
   }
   return message + '.';
 }
 
+/// A reader counts quarter notes where no meter is written; a finding has beats of a meter only.
+MusicalPlace place_by_meter(MusicalPlace where, const Score& score) {
+  if (!where.passage || !where.bar ||
+      meter_in_bar(score.passages[*where.passage], *where.bar) == nullptr) {
+    where.beat.reset();
+  }
+  return where;
+}
+
 void add_warnings(const ReadResult& result, std::optional<Hand> hand, std::vector<Found>& found) {
   for (const Diagnostic& diagnostic : result.diagnostics.kept) {
     if (!is_finding(diagnostic)) continue;
-    const std::optional<Spot> spot = spot_at(result.score, diagnostic.span.begin);
-    if (spot && hand && spot->line->hand != *hand) continue;
+    const MusicalPlace where = place_by_meter(diagnostic.where, result.score);
+    if (hand && where.hand && where.hand != hand) continue;
     PlacedFinding finding;
     finding.code = diagnostic.code;
     finding.level = WatchLevel::caution;
-    finding.message = spot ? sentence_of(diagnostic.message) : diagnostic.message;
-    if (spot) set_place(finding, result.score, *spot, bar_beginnings(*spot->line));
+    finding.where = where;
+    finding.message = sentence_of(diagnostic.message);
     found.push_back({std::move(finding), diagnostic.span.begin});
   }
 }
@@ -133,7 +107,7 @@ std::string first_error(const Source& source, const Diagnostics& diagnostics) {
                    [](const Diagnostic& entry) { return entry.severity == Severity::error; });
   if (error == diagnostics.kept.end()) return "it could not be read";
   const Place place = source.place_of(error->span.begin);
-  return fmt::format("line {}, column {}: {} [{}]", place.line, place.column, error->message,
+  return fmt::format("line {}, column {}: {} [{}]", place.line, place.column, full_message(*error),
                      error->code);
 }
 

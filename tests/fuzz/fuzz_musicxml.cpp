@@ -38,7 +38,7 @@ Score without_words(Score score) {
 void check(const Source& source, const ReadOptions& options) {
   const ReadResult result = read_musicxml(source, options);
   const Source& text = text_read(result, source);
-  expect_sound(result.diagnostics, text);
+  expect_sound(result, text);
   expect_sound(result.score, text);
   if (!result.ok()) return;
   const std::string json = expect_reports(result.score);

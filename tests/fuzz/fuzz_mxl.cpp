@@ -12,7 +12,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const ReadResult result = read(source);
   const Source& text = text_read(result, source);
   expect(text.text().size() <= kLargestMusicXml, "what is unpacked keeps to the limit");
-  expect_sound(result.diagnostics, text);
+  expect_sound(result, text);
   expect_sound(result.score, text);
   if (result.ok()) expect_reports(result.score);
   return 0;

@@ -18,7 +18,7 @@ void expect_excerpt(const Score& score) {
 
 void check(const Source& source) {
   const ReadResult read = read_notation(source);
-  expect_sound(read.diagnostics, source);
+  expect_sound(read, source);
   expect_sound(read.score, source);
   if (!read.ok()) return;
   expect_round_trip(read.score);

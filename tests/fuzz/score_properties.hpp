@@ -25,14 +25,18 @@ inline void expect_printable(std::string_view text) {
          "no control characters in messages and reports");
 }
 
-inline void expect_sound(const Diagnostics& diagnostics, const Source& source) {
+inline void expect_sound(const ReadResult& result, const Source& source) {
+  const Diagnostics& diagnostics = result.diagnostics;
   std::size_t errors = 0;
   std::size_t last_begin = 0;
   for (const Diagnostic& diagnostic : diagnostics.kept) {
     expect_in_source(diagnostic.span, source);
     expect(last_begin <= diagnostic.span.begin, "diagnostics stand in the order of the source");
     last_begin = diagnostic.span.begin;
-    expect(!diagnostic.code.empty() && !diagnostic.message.empty(), "a diagnostic says something");
+    expect(find_diagnostic_code(diagnostic.code) != nullptr, "a code is one of the table");
+    expect(!diagnostic.message.empty(), "a diagnostic says something");
+    const std::optional<std::size_t> passage = diagnostic.where.passage;
+    expect(!passage || *passage < result.score.passages.size(), "a place is in the score");
     if (diagnostic.severity == Severity::error) ++errors;
   }
   const std::size_t all = diagnostics.errors + diagnostics.warnings;

@@ -65,6 +65,21 @@ TEST_CASE("a diagnostic without a hint has no line for it, a warning says that i
         "  ^^^^^\n");
 }
 
+TEST_CASE("a place in the music stands behind the message, what the reader did at its end") {
+  Diagnostic diagnostic{Severity::warning, "finger-range", {0, 1}, "found no finger", {}};
+  diagnostic.where = {1, Hand::left, 12, Fraction{5, 2}};
+  CHECK(full_message(diagnostic) == "found no finger, in bar 12, left hand, beat 2.5");
+  CHECK(render(Source("name", "x"), diagnostic) ==
+        "name:1:1: warning: found no finger, in bar 12, left hand, beat 2.5 [finger-range]\n"
+        "  x\n"
+        "  ^\n");
+  diagnostic.code = "musicxml-pitch";
+  diagnostic.where = {1, std::nullopt, 12, std::nullopt};
+  CHECK(full_message(diagnostic) == "found no finger, in bar 12; the note is left out");
+  diagnostic.where = {};
+  CHECK(full_message(diagnostic) == "found no finger; the note is left out");
+}
+
 TEST_CASE("the mark stands under the place") {
   CHECK(drawn("C4:1 zz D:2", "zz") == "  C4:1 zz D:2\n       ^^\n");
   CHECK(drawn("zz", "zz") == "  zz\n  ^^\n");

@@ -143,6 +143,14 @@ TEST_CASE("hands and meters have their names") {
   CHECK(to_string(Meter{6, 8}) == "6/8");
 }
 
+TEST_CASE("a place in the music is told as far as it is known") {
+  CHECK(to_string(MusicalPlace{0, Hand::right, 12, Fraction{5, 2}}) ==
+        "bar 12, right hand, beat 2.5");
+  CHECK(to_string(MusicalPlace{0, Hand::left, 0, std::nullopt}) == "bar 0, left hand");
+  CHECK(to_string(MusicalPlace{0, std::nullopt, 3, Fraction{4, 3}}) == "bar 3, beat 1.333");
+  CHECK(to_string(MusicalPlace{}).empty());
+}
+
 TEST_CASE("a range of bars holds both its ends") {
   const BarRange range{5, 8};
   CHECK_FALSE(range.contains(4));

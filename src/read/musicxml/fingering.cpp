@@ -41,19 +41,13 @@ void add_plain(const std::vector<Finger>& fingers, Note& note) {
 
 void add_problem(pugi::xml_node element, const FingerText& found, std::size_t place,
                  std::vector<NoteProblem>& problems) {
-  const std::string_view text = text_of(element);
+  const std::string text = quoted(text_of(element));
   if (found.out_of_range) {
-    problems.push_back({place,
-                        "finger-range",
-                        span_of(element),
-                        fmt::format("expected a finger from 1 to 5, found {}", quoted(text)),
-                        {}});
+    problems.push_back({place, "finger-range", span_of(element),
+                        fmt::format("expected a finger from 1 to 5, found {}", text)});
   } else {
-    problems.push_back({place,
-                        "fingering",
-                        span_of(element),
-                        fmt::format("expected a finger number, found {}", quoted(text)),
-                        {}});
+    problems.push_back({place, "fingering", span_of(element),
+                        fmt::format("expected a finger number, found {}", text)});
   }
 }
 
@@ -80,13 +74,10 @@ void spread(Chord chord, Hand hand) {
 
 void take_off(WrittenNote& note, std::size_t place, std::size_t notes,
               std::vector<NoteProblem>& problems) {
-  problems.push_back({place,
-                      "fingering-count",
-                      note.note.span,
+  problems.push_back({place, "fingering-count", note.note.span,
                       fmt::format("expected one finger for each of the {} notes of the chord, "
                                   "found {} on its first note and no telling whose they are",
-                                  notes, note.stacked_fingers),
-                      {}});
+                                  notes, note.stacked_fingers)});
   note.note.finger.reset();
   note.note.changes_to.clear();
 }

@@ -75,6 +75,10 @@ class PartReader {
     measure.beat_type = beat_type_;
     numbers_.number(measure, element.measure.attribute("number").value(),
                     part_.measures.size() == 1);
+    if (measure.continues_bar) {
+      const WrittenMeasure& before = part_.measures[part_.measures.size() - 2];
+      measure.bar_tick = before.bar_tick + before.length;
+    }
     ticks_.start_measure();
     chord_is_open_ = false;
     for (const pugi::xml_node child : element.music) read_child(child, measure);
@@ -132,21 +136,20 @@ class PartReader {
     chord_is_open_ = false;
   }
 
-  [[nodiscard]] std::string place(Ticks tick) const {
+  [[nodiscard]] MusicalPlace place(Ticks tick) const {
     return musical_place(part_, part_.measures.back(), tick);
   }
-  [[nodiscard]] std::string place() const { return place(ticks_.now()); }
 
   void report_time(pugi::xml_node element, std::string_view expected, std::string_view found) {
-    reporter_.report("musicxml-time", span_of(element),
-                     fmt::format("expected {}, found {}, in {}", expected, quoted(found), place()));
+    reporter_.report("musicxml-time", span_of(element), place(ticks_.now()),
+                     fmt::format("expected {}, found {}", expected, quoted(found)));
   }
 
   void report_long_bar(pugi::xml_node element) {
-    reporter_.report("musicxml-time", span_of(element),
-                     fmt::format("expected a bar of at most 10000 quarter notes, found more, in "
-                                 "bar {}",
-                                 part_.measures.back().bar));
+    MusicalPlace bar;
+    bar.bar = part_.measures.back().bar;
+    reporter_.report("musicxml-time", span_of(element), bar,
+                     "expected a bar of at most 10000 quarter notes, found more");
   }
 
   /// The written length; 0 for a grace note, nothing where it is wrong.
@@ -221,8 +224,8 @@ class PartReader {
   void report_pitch(const NoteElement& element) {
     reporter_.report(
         "musicxml-pitch", span_of(element.pitch.empty() ? element.element : element.pitch),
-        fmt::format("expected a key of the piano, A0 to C8, found {}, in {}; the note is left out",
-                    pitch_words(element.pitch), place(chord_tick_)));
+        place(chord_tick_),
+        fmt::format("expected a key of the piano, A0 to C8, found {}", pitch_words(element.pitch)));
   }
 
   static std::string pitch_words(pugi::xml_node pitch) {

@@ -1,29 +1,19 @@
 #include "read/musicxml/place.hpp"
 
-#include <cmath>
-
-#include <fmt/core.h>
-
 namespace fingerturn {
-namespace {
 
-/// The beat from 1, to a thousandth.
-double beat_at(const WrittenPart& part, const WrittenMeasure& measure, Ticks tick) {
-  constexpr double kThousand = 1000;
-  const double quarters = static_cast<double>(tick) / static_cast<double>(part.ticks_per_quarter);
-  return std::round((1 + quarters * measure.beat_type / 4) * kThousand) / kThousand;
+MusicalPlace musical_place(const WrittenPart& part, const WrittenNote& note, Hand hand) {
+  MusicalPlace place = musical_place(part, part.measures[note.measure], note.tick);
+  place.hand = hand;
+  return place;
 }
 
-}  // namespace
-
-std::string musical_place(const WrittenPart& part, const WrittenNote& note, Hand hand) {
-  const WrittenMeasure& measure = part.measures[note.measure];
-  return fmt::format("bar {}, {} hand, beat {}", measure.bar, to_string(hand),
-                     beat_at(part, measure, note.tick));
-}
-
-std::string musical_place(const WrittenPart& part, const WrittenMeasure& measure, Ticks tick) {
-  return fmt::format("bar {}, beat {}", measure.bar, beat_at(part, measure, tick));
+MusicalPlace musical_place(const WrittenPart& part, const WrittenMeasure& measure, Ticks tick) {
+  const Ticks whole = 4 * part.ticks_per_quarter;
+  MusicalPlace place;
+  place.bar = measure.bar;
+  place.beat = reduced(whole + (measure.bar_tick + tick) * measure.beat_type, whole);
+  return place;
 }
 
 }  // namespace fingerturn

@@ -67,6 +67,7 @@ class MusicXmlReader {
     Score score;
     const std::vector<ChosenParts> chosen = choose_parts(parts_, options_, reporter_);
     for (const ChosenParts& parts : chosen) {
+      reporter_.start_passage(score.passages.size());
       score.passages.push_back(read_passage(parts, chosen.size() > 1));
     }
     const bool empty = std::all_of(score.passages.begin(), score.passages.end(),
@@ -116,10 +117,8 @@ class MusicXmlReader {
     settle_fingers(part, hand_of);
     for (NoteProblem& problem : part.problems) {
       const WrittenNote& note = part.notes[problem.note];
-      reporter_.report(
-          problem.code, problem.span,
-          std::move(problem.message) + ", in " + musical_place(part, note, hand_of(note)),
-          std::move(problem.hint));
+      reporter_.report(problem.code, problem.span, musical_place(part, note, hand_of(note)),
+                       std::move(problem.message));
     }
     const Ticks common = std::lcm(part.ticks_per_quarter, all.ticks_per_quarter);
     refine_ticks(part, common / part.ticks_per_quarter);
@@ -151,10 +150,12 @@ class MusicXmlReader {
     std::sort(bars.begin(), bars.end());
     for (const Span span : to_nothing) {
       const auto found = std::lower_bound(bars.begin(), bars.end(), std::pair(span.begin, 0));
-      reporter_.report("tie-to-nothing", span,
-                       fmt::format("expected another note on this key for the tie to lead to, "
-                                   "found none before a rest or the end, in bar {}, {} hand",
-                                   found->second, to_string(line.hand)));
+      MusicalPlace where;
+      where.hand = line.hand;
+      where.bar = found->second;
+      reporter_.report("tie-to-nothing", span, where,
+                       "expected another note on this key for the tie to lead to, found none "
+                       "before a rest or the end");
     }
   }
 

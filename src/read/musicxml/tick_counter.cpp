@@ -40,7 +40,10 @@ void refine_ticks(std::vector<WrittenNote>& notes, Ticks factor) {
 
 void refine_ticks(WrittenPart& part, Ticks factor) {
   part.ticks_per_quarter *= factor;
-  for (WrittenMeasure& measure : part.measures) measure.length *= factor;
+  for (WrittenMeasure& measure : part.measures) {
+    measure.bar_tick *= factor;
+    measure.length *= factor;
+  }
   for (WrittenVoice& voice : part.voices) voice.end *= factor;
   refine_ticks(part.notes, factor);
 }

@@ -35,6 +35,7 @@ struct WrittenMeasure {
   std::int32_t bar = 1;        ///< the number of the bar
   bool continues_bar = false;  ///< the second part of a bar that is written in two
   std::int32_t beat_type = 4;  ///< of the meter that holds
+  Ticks bar_tick = 0;          ///< from the beginning of its bar
   Ticks length = 0;            ///< as long as its longest voice
   std::optional<Meter> meter;  ///< where it changes
   std::optional<Tempo> tempo;  ///< where it changes
@@ -57,7 +58,6 @@ struct NoteProblem {
   KnownCode code;
   Span span;
   std::string message;
-  std::string hint;
 };
 
 struct WrittenPart {

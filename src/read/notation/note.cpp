@@ -180,10 +180,9 @@ class NoteReader {
 void keep_one_on_each_key(std::vector<Note>& notes, Reporter& reporter) {
   const auto same_key = [&reporter](const Note& kept, const Note& again) {
     if (midi_number(kept.pitch) != midi_number(again.pitch)) return false;
-    reporter.report("same-key", again.span,
-                    fmt::format("expected each key once in a chord, found {} again; the first "
-                                "counts",
-                                to_string(again.pitch)));
+    reporter.report(
+        "same-key", again.span,
+        fmt::format("expected each key once in a chord, found {} again", to_string(again.pitch)));
     return true;
   };
   notes.erase(std::unique(notes.begin(), notes.end(), same_key), notes.end());

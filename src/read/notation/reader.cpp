@@ -149,9 +149,9 @@ class NotationReader {
   }
 
   void warn_of_repetition(const HeaderLine& header) {
-    reporter_.report("repeated-header", header.written_name.span(),
-                     fmt::format("expected {} once in a passage; this one counts",
-                                 quoted(header.written_name.text)));
+    reporter_.report(
+        "repeated-header", header.written_name.span(),
+        fmt::format("expected {} once in a passage", quoted(header.written_name.text)));
   }
 
   void read_hand(Piece value, Piece line) {

@@ -30,11 +30,13 @@ void add_finding(JsonWriter& json, const PlacedFinding& finding) {
   json.object([&] {
     json.member("code", Word{finding.code});
     json.member("level", Word{name_of(finding.level)});
-    json.member("passage", from_one(finding.passage));
-    json.member("hand",
-                [&] { finding.hand ? json.value(to_string(*finding.hand)) : json.raw("null"); });
-    json.member("bar", finding.bar);
-    json.member("beat", [&] { json.raw(finding.beat ? beat_text(*finding.beat) : "null"); });
+    json.member("passage", from_one(finding.where.passage));
+    json.member("hand", [&] {
+      finding.where.hand ? json.value(to_string(*finding.where.hand)) : json.raw("null");
+    });
+    json.member("bar", finding.where.bar);
+    json.member("beat",
+                [&] { json.raw(finding.where.beat ? beat_text(*finding.where.beat) : "null"); });
     json.member("line", finding.place.line);
     json.member("column", finding.place.column);
     json.member("message", finding.message);

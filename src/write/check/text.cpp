@@ -1,5 +1,4 @@
 #include "fingerturn/check.hpp"
-#include "text/beat_text.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 
@@ -20,19 +19,16 @@ std::string passage_words(const FileCheck& check, std::size_t passage) {
 /// ": bar 12, right hand, beat 2.5"; the passage before it where there are several.
 std::string place_in_score(const FileCheck& check, const PlacedFinding& finding) {
   std::string text = ": ";
-  if (finding.passage && check.titles.size() > 1) {
-    text += passage_words(check, *finding.passage) + ", ";
+  if (finding.where.passage && check.titles.size() > 1) {
+    text += passage_words(check, *finding.where.passage) + ", ";
   }
-  text += fmt::format("bar {}", *finding.bar);
-  if (finding.hand) text += fmt::format(", {} hand", to_string(*finding.hand));
-  if (finding.beat) text += ", beat " + beat_text(*finding.beat);
-  return text;
+  return text + to_string(finding.where);
 }
 
 std::string place_text(const FileCheck& check, const PlacedFinding& finding) {
   switch (check.placing) {
     case Placing::bar_and_beat:
-      if (finding.bar) return place_in_score(check, finding);
+      if (finding.where.bar) return place_in_score(check, finding);
       break;
     case Placing::line_and_column:
       break;

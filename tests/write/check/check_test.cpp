@@ -42,10 +42,7 @@ PlacedFinding finding_at(std::optional<Hand> hand, std::optional<std::int32_t> b
   PlacedFinding finding;
   finding.code = "missing-finger";
   finding.level = WatchLevel::caution;
-  finding.passage = bar ? std::optional<std::size_t>(0) : std::nullopt;
-  finding.hand = hand;
-  finding.bar = bar;
-  finding.beat = beat;
+  finding.where = {bar ? std::optional<std::size_t>(0) : std::nullopt, hand, bar, beat};
   finding.place = {7, 9};
   finding.message = "Look here.";
   return finding;
@@ -84,24 +81,16 @@ TEST_CASE("a finding knows its passage, hand, bar and beat") {
   REQUIRE(found.file.error.empty());
   CHECK(found.titles == std::vector<std::string>{"one", "two", "three"});
   REQUIRE(found.findings.size() == 3);
-  const PlacedFinding& triplet = found.findings[0];
-  CHECK(triplet.passage == 1U);
-  CHECK(triplet.hand == Hand::right);
-  CHECK(triplet.bar == 1);
-  CHECK(triplet.beat == Fraction{8, 3});
-  CHECK(found.findings[1].bar == 2);
-  CHECK(found.findings[1].beat == Fraction{3, 1});
+  CHECK(found.findings[0].where == MusicalPlace{1, Hand::right, 1, Fraction{8, 3}});
+  CHECK(found.findings[1].where == MusicalPlace{1, Hand::right, 2, Fraction{3, 1}});
   // Without note values there is no beat.
-  CHECK(found.findings[2].passage == 2U);
-  CHECK(found.findings[2].hand == Hand::left);
-  CHECK(found.findings[2].beat == std::nullopt);
+  CHECK(found.findings[2].where == MusicalPlace{2, Hand::left, 1, std::nullopt});
 }
 
 TEST_CASE("without a meter there is no beat") {
   const FileCheck found = check_text("1/4 C4 D:1");
   REQUIRE(found.findings.size() == 1);
-  CHECK(found.findings[0].bar == 1);
-  CHECK(found.findings[0].beat == std::nullopt);
+  CHECK(found.findings[0].where == MusicalPlace{0, Hand::right, 1, std::nullopt});
 }
 
 TEST_CASE("a finger number out of range that was only warned of is for caution") {
@@ -141,13 +130,41 @@ TEST_CASE("a finger number out of range that was only warned of is for caution")
   CHECK(counts.watch.strain == 0);
 }
 
+TEST_CASE("a finger out of range has the place of its own note") {
+  // The second voice doubles the first note of the first, which is read as one note with it.
+  const std::string attributes = "<divisions>1</divisions><staves>2</staves>";
+  const std::string meter = "<time><beats>2</beats><beat-type>4</beat-type></time>";
+  const auto score = [](const std::string& with) {
+    return R"(<score-partwise><part-list><score-part id="P"><part-name>Piano</part-name></score-part>
+</part-list><part id="P"><measure number="1"><attributes>)" +
+           with + R"(</attributes>
+<note><pitch><step>C</step><octave>5</octave></pitch><duration>1</duration><voice>1</voice></note>
+<note><pitch><step>D</step><octave>5</octave></pitch><duration>1</duration><voice>1</voice></note>
+<backup><duration>2</duration></backup>
+<note><pitch><step>C</step><octave>5</octave></pitch><duration>2</duration><voice>2</voice>
+<notations><technical><fingering>8</fingering></technical></notations></note>
+</measure></part></score-partwise>
+)";
+  };
+  const auto place_in = [](const std::string& text) {
+    const Source source("etude.musicxml", text);
+    const ReadResult result = read(source);
+    REQUIRE(result.diagnostics.kept.size() == 1);
+    CHECK(result.diagnostics.kept[0].where == MusicalPlace{0, Hand::right, 1, Fraction{1, 1}});
+    return check(source, result, {}, std::nullopt).findings.at(0).where;
+  };
+  CHECK(place_in(score(attributes + meter)) == MusicalPlace{0, Hand::right, 1, Fraction{1, 1}});
+  // A reader counts quarter notes where there is no meter; a finding has no beat.
+  CHECK(place_in(score(attributes)) == MusicalPlace{0, Hand::right, 1, std::nullopt});
+}
+
 TEST_CASE("a warning before all notes is told by line and column") {
   const Source source("etude.musicxml", "<score>\n <note/> </score>");
   ReadResult result;
   result.diagnostics.add({Severity::warning, "finger-range", {9, 11}, "6 is no finger", ""});
   result.diagnostics.add({Severity::warning, "other", {9, 11}, "something else", ""});
   CHECK(write_findings(check(source, result, {}, std::nullopt), std::nullopt) ==
-        "etude.musicxml:2:2: caution: 6 is no finger [finger-range]\n");
+        "etude.musicxml:2:2: caution: 6 is no finger. [finger-range]\n");
 }
 
 TEST_CASE("of one hand only its own findings and counts are gathered") {
@@ -295,7 +312,7 @@ TEST_CASE("a check finds what the analysis found, whatever the score") {
     for (const PlacedFinding& finding : found.findings) {
       const std::string_view line = source.line_text(finding.place.line);
       CHECK(finding.place.column <= line.size());
-      if (finding.beat) CHECK(*finding.beat >= Fraction{1, 1});
+      if (finding.where.beat) CHECK(*finding.where.beat >= Fraction{1, 1});
     }
   }
 }
