@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/analysed.hpp"
+#include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
 
@@ -91,5 +92,9 @@ std::string write_rule(const Rule& rule, int columns);
 std::string write_rule_list(int columns);
 /// All rules as the page docs/rules.md.
 std::string write_rules_page();
+/// The same of the messages that a reader can give: docs/messages.md.
+std::string write_message(const DiagnosticCode& code, int columns);
+std::string write_message_list(int columns);
+std::string write_messages_page();
 
 }  // namespace fingerturn

@@ -376,15 +376,17 @@ CLI::App* add_check(CLI::App& program, CheckOptions& options) {
 }
 
 CLI::App* add_explain(CLI::App& program, ExplainOptions& options) {
-  CLI::App* command =
-      program.add_subcommand("explain", "Put a rule into words and name its source");
+  CLI::App* command = program.add_subcommand("explain", "Put a rule or a message into words");
   command->group("Commands");
-  command->add_option("RULE", options.rule, "The rule's name; without it, all are listed")
+  command->add_option("NAME", options.name, "A rule or a message; without it, all are listed")
       ->type_name("");
-  command->add_flag("--markdown", options.markdown, "Write all rules as one Markdown page");
+  command->add_flag("--messages", options.messages, "Look among the messages only");
+  command->add_flag("--markdown", options.markdown,
+                    "Write all rules, or with --messages all messages, as one page");
   command->footer(
       "A name such as leap stands in watch lists and in what check finds; JSON names\n"
-      "the rule for every note. A word from a title shows which rules it is about.");
+      "the rule for every note. What is wrong with a file ends with a name in brackets,\n"
+      "such as [finger-range]. A word from a title shows what it is about.");
   return command;
 }
 

@@ -8,11 +8,12 @@ namespace fingerturn::cli {
 
 /// What the command line of `explain` asks for.
 struct ExplainOptions {
-  std::string rule;       ///< empty for the list of all rules
-  bool markdown = false;  ///< all rules as one Markdown page
+  std::string name;       ///< of a rule or a message; empty for the list of all
+  bool messages = false;  ///< messages only
+  bool markdown = false;  ///< all rules, or all messages, as one Markdown page
 };
 
-/// A rule in words, with its source.
+/// A rule or a message in words.
 ExitStatus explain(const ExplainOptions& options);
 
 }  // namespace fingerturn::cli
