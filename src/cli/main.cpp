@@ -1,5 +1,6 @@
 #include "cli/commands/compare.hpp"
 #include "cli/commands/excerpt.hpp"
+#include "cli/empty_value.hpp"
 #include "cli/help_format.hpp"
 #include "cli/messages.hpp"
 #include "cli/options.hpp"
@@ -10,6 +11,7 @@
 
 #include <exception>
 #include <memory>
+#include <span>
 #include <string>
 
 #include <CLI/App.hpp>
@@ -30,7 +32,7 @@ std::string footer() {
          '\n' + wrapped("Caution: ", caution(), kHelpColumns);
 }
 
-ExitStatus run(int count, char** words) {
+ExitStatus run(std::span<const char* const> words) {
   CLI::App program{wrapped("", kDescription, kHelpColumns), "fingerturn"};
   program.formatter(std::make_shared<HelpFormat>());
   program.set_help_flag("-h,--help", "Show this help");
@@ -54,8 +56,13 @@ ExitStatus run(int count, char** words) {
   const CLI::App* compare_command = add_compare(program, compare_options);
   const CLI::App* check_command = add_check(program, check_options);
   add_explain(program, explain_options);
+  for (CLI::App* command : program.get_subcommands({})) {
+    command->preparse_callback([command, words](std::size_t following) {
+      refuse_empty_values(*command, words.last(following));
+    });
+  }
   try {
-    program.parse(count, words);
+    program.parse(static_cast<int>(words.size()), words.data());
   } catch (const CLI::ParseError& problem) {
     return program.exit(problem) == 0 ? ExitStatus::done : ExitStatus::wrong_usage;
   }
@@ -73,7 +80,7 @@ ExitStatus run(int count, char** words) {
 
 int main(int count, char** words) {
   try {
-    return static_cast<int>(fingerturn::cli::run(count, words));
+    return static_cast<int>(fingerturn::cli::run({words, static_cast<std::size_t>(count)}));
   } catch (const std::exception& problem) {
     fingerturn::cli::say(problem.what());
     return static_cast<int>(fingerturn::cli::ExitStatus::wrong_usage);
