@@ -81,30 +81,15 @@ class InOrder {
   std::condition_variable changed_;
 };
 
-/// Threads that have ended when this has.
-class Threads {
- public:
-  Threads() = default;
-  ~Threads() {
-    for (std::thread& thread : threads_) thread.join();
+/// Begins `jobs` threads; fewer where the system gives no more.
+template <typename Work>
+void begin_threads(std::vector<std::jthread>& threads, std::size_t jobs, const Work& work) {
+  try {
+    while (threads.size() < jobs) threads.emplace_back(work);
+  } catch (const std::system_error&) {
+    // Those that have begun do the work; where there are none, the caller does it.
   }
-  Threads(const Threads&) = delete;
-  Threads& operator=(const Threads&) = delete;
-
-  /// False where the system gives no more threads.
-  template <typename Work>
-  bool start(const Work& work) {
-    try {
-      threads_.emplace_back(work);
-    } catch (const std::system_error&) {
-      return false;
-    }
-    return true;
-  }
-
- private:
-  std::vector<std::thread> threads_;
-};
+}
 
 /// Calls `take(make(n))` for each n from 0 to `count` - 1, in this order. Up to `jobs` threads do
 /// the making, and only a few results for each of them wait to be taken.
@@ -113,13 +98,11 @@ void in_order(std::size_t count, std::size_t jobs, const Make& make, const Take&
   using Result = decltype(make(std::size_t{}));
   constexpr std::size_t kRoomForEach = 4;
   InOrder<Result> results(count, kRoomForEach * jobs);
-  const auto work = [&] { results.work(make); };
-  Threads threads;
-  std::size_t started = 0;
-  while (jobs > 1 && started < jobs && threads.start(work)) ++started;
+  std::vector<std::jthread> threads;
   try {
+    if (jobs > 1) begin_threads(threads, jobs, [&] { results.work(make); });
     for (std::size_t number = 0; number < count; ++number) {
-      take(started == 0 ? make(number) : results.take());
+      take(threads.empty() ? make(number) : results.take());
     }
   } catch (...) {
     results.stop();
