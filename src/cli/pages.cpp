@@ -2,8 +2,7 @@
 
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
-#include "cli/score_input.hpp"
-#include "fingerturn/analysed.hpp"
+#include "cli/report.hpp"
 #include "text/lower_case.hpp"
 
 #include <algorithm>
@@ -24,9 +23,7 @@ namespace files = std::filesystem;
 
 /// The passages of all inputs, and what they are called together.
 struct Collection {
-  std::string name;
-  Score score;
-  ExitStatus status = ExitStatus::done;
+  ScoreInput together;  ///< with the gravest status of all
   bool any_read = false;
 };
 
@@ -40,20 +37,20 @@ void name_passages(ScoreInput& input) {
   }
 }
 
-Collection collect(const AnnotateOptions& options) {
+Collection collect(const ReportOptions& options) {
   Collection all;
-  for (const std::string& path : options.inputs) {
-    ScoreInput input = read_score(path, options);
-    all.status = std::max(all.status, input.status);
+  ScoreInput& together = all.together;
+  for (const std::string& path : options.files) {
+    ScoreInput input = read_to_report(path, options);
+    together.status = std::max(together.status, input.status);
     if (input.status != ExitStatus::done) continue;
     all.any_read = true;
     name_passages(input);
-    all.name = input.name;
-    std::move(input.score.passages.begin(), input.score.passages.end(),
-              std::back_inserter(all.score.passages));
+    together.name = input.name;
+    std::ranges::move(input.score.passages, std::back_inserter(together.score.passages));
   }
-  if (options.inputs.size() > 1) {
-    all.name = fmt::format("{} passages", all.score.passages.size());
+  if (options.files.size() > 1) {
+    together.name = fmt::format("{} passages", together.score.passages.size());
   }
   return all;
 }
@@ -127,9 +124,9 @@ bool make_folder(const std::string& path) {
 }
 
 /// A file of the folder, opened before any is written.
-std::unique_ptr<Output> opened(const files::path& path, const AnnotateOptions& options) {
+std::unique_ptr<Output> opened(const files::path& path, const ReportOptions& options) {
   auto output = std::make_unique<Output>(path.string());
-  return output->open(options.inputs) ? std::move(output) : nullptr;
+  return output->open(options.files) ? std::move(output) : nullptr;
 }
 
 bool write_file(Output& output, std::string_view text) {
@@ -137,11 +134,7 @@ bool write_file(Output& output, std::string_view text) {
   return output.finish();
 }
 
-std::string text_of(const std::string& name, Score score, const AnnotateOptions& options) {
-  return page_text(analysed_and_said(name, std::move(score), options), options);
-}
-
-ExitStatus write_folder(Collection all, const AnnotateOptions& options) {
+ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
   if (!make_folder(options.output)) return ExitStatus::wrong_usage;
   const files::path folder = options.output;
   const std::vector<PageLink> links = links_to(all.score, options.format);
@@ -152,11 +145,11 @@ ExitStatus write_folder(Collection all, const AnnotateOptions& options) {
   outputs.push_back(opened(folder / fmt::format("index.{}", ending), options));
   if (std::count(outputs.begin(), outputs.end(), nullptr) > 0) return ExitStatus::wrong_usage;
   for (std::size_t i = 0; i < links.size(); ++i) {
-    Score score;
-    score.passages.push_back(std::move(all.score.passages[i]));
-    if (!write_file(*outputs[i], text_of(all.name, std::move(score), options))) {
+    ScoreInput page;
+    page.name = all.name;
+    page.score.passages.push_back(std::move(all.score.passages[i]));
+    if (!write_file(*outputs[i], report_text(std::move(page), options)))
       return ExitStatus::wrong_usage;
-    }
   }
   if (!write_file(*outputs.back(), index_text(links, options.format))) {
     return ExitStatus::wrong_usage;
@@ -166,36 +159,16 @@ ExitStatus write_folder(Collection all, const AnnotateOptions& options) {
 
 }  // namespace
 
-bool goes_on_pages(Format format) noexcept {
-  return format == Format::html || format == Format::svg || format == Format::markdown;
-}
-
-std::string page_text(const AnalysedScore& analysed, const AnnotateOptions& options) {
-  switch (options.format) {
-    case Format::svg:
-      return write_svg(analysed);
-    case Format::markdown:
-      return write_markdown(analysed, {.detail = options.detail, .cues = options.cues});
-    case Format::html:
-    case Format::text:
-    case Format::json:
-    case Format::jsonl:
-    case Format::musicxml:
-    case Format::passage:
-      break;
-  }
-  return write_html(analysed, {.unfolded = options.detail || options.cues});
-}
-
-ExitStatus write_pages(const AnnotateOptions& options) {
+ExitStatus write_pages(const ReportOptions& options) {
   const bool folder = is_folder(options.output);
   Output output(options.output);
-  if (!folder && !output.open(options.inputs)) return ExitStatus::wrong_usage;
+  if (!folder && !output.open(options.files)) return ExitStatus::wrong_usage;
   Collection all = collect(options);
-  if (!all.any_read) return all.status;
-  if (folder) return write_folder(std::move(all), options);
-  output.write(text_of(all.name, std::move(all.score), options));
-  return output.finish() ? all.status : ExitStatus::wrong_usage;
+  if (!all.any_read) return all.together.status;
+  if (folder) return write_folder(std::move(all.together), options);
+  const ExitStatus status = all.together.status;
+  output.write(report_text(std::move(all.together), options));
+  return output.finish() ? status : ExitStatus::wrong_usage;
 }
 
 }  // namespace fingerturn::cli

@@ -12,6 +12,8 @@
 #include <string_view>
 #include <system_error>
 
+#include <fmt/format.h>
+
 namespace fingerturn::cli {
 namespace {
 
@@ -21,7 +23,7 @@ constexpr std::array<std::string_view, 4> kEndings{".passage", ".musicxml", ".xm
 
 bool has_known_ending(const files::path& path) {
   const std::string ending = lower_case(path.extension().string());
-  return std::find(kEndings.begin(), kEndings.end(), ending) != kEndings.end();
+  return std::ranges::find(kEndings, ending) != kEndings.end();
 }
 
 bool is_hidden(const files::path& path) { return path.filename().string().starts_with('.'); }
@@ -34,9 +36,8 @@ std::vector<files::directory_entry> entries_of(const files::path& folder,
   for (; !problem && at != files::directory_iterator(); at.increment(problem)) {
     if (!is_hidden(at->path())) entries.push_back(*at);
   }
-  std::sort(entries.begin(), entries.end(), [](const auto& left, const auto& right) {
-    return left.path().native() < right.path().native();
-  });
+  std::ranges::sort(
+      entries, {}, [](const auto& entry) -> const auto& { return entry.path().native(); });
   return entries;
 }
 
@@ -53,14 +54,6 @@ void add_folder(const files::path& folder, std::vector<FileToCheck>& found) {
     }
   }
   if (problem) found.push_back({folder.string(), problem.message()});
-}
-
-std::string known_endings() {
-  std::string words;
-  for (const std::string_view ending : kEndings) {
-    words += (words.empty() ? "" : ", ") + std::string(ending);
-  }
-  return words;
 }
 
 std::vector<std::string> lines_of(std::istream& stream) {
@@ -85,7 +78,8 @@ std::vector<FileToCheck> files_of(const std::vector<std::string>& paths) {
     const std::size_t before = found.size();
     add_folder(path, found);
     if (found.size() == before) {
-      say(path + ": there is no file here that ends in " + known_endings());
+      say(fmt::format("{}: there is no file here that ends in {}", path,
+                      fmt::join(kEndings, ", ")));
     }
   }
   return found;

@@ -2,7 +2,6 @@
 
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
-#include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
 
 #include <algorithm>
@@ -19,10 +18,9 @@ namespace {
 constexpr std::string_view kNoPassage = "there is no passage in it";
 
 /// Cuts the score down to the passage and hand that were asked for.
-std::optional<Score> chosen_part(Score score, const std::string& name,
-                                 const AnnotateOptions& options) {
-  if (options.passage) {
-    const auto number = static_cast<std::size_t>(*options.passage);
+std::optional<Score> chosen_part(Score score, const std::string& name, const ChosenNotes& notes) {
+  if (notes.passage) {
+    const auto number = static_cast<std::size_t>(*notes.passage);
     if (number > score.passages.size()) {
       say(fmt::format("{}: {}", name,
                       score.passages.empty() ? std::string(kNoPassage)
@@ -34,7 +32,7 @@ std::optional<Score> chosen_part(Score score, const std::string& name,
     score.passages.clear();
     score.passages.push_back(std::move(chosen));
   }
-  return options.hand ? only_hand(std::move(score), *options.hand) : std::move(score);
+  return notes.hand ? only_hand(std::move(score), *notes.hand) : std::move(score);
 }
 
 bool has_event(const AnalysedScore& analysed) {
@@ -56,11 +54,11 @@ std::string bars_words(const Passage& passage) {
     runs.back().last = bar;
   }
   if (runs.empty()) return "no bars";
-  std::string words;
-  for (std::size_t i = 0; i < runs.size() && i < kMostNamed; ++i) {
-    words += (i > 0 ? ", " : "") + to_string(runs[i]);
+  std::vector<std::string> named;
+  for (const BarRange& run : runs) {
+    if (named.size() < kMostNamed) named.push_back(to_string(run));
   }
-  return runs.size() > kMostNamed ? words + " and more" : words;
+  return fmt::format("{}{}", fmt::join(named, ", "), runs.size() > kMostNamed ? " and more" : "");
 }
 
 /// "; there are bars 1 to 12", or what each of several passages has.
@@ -76,54 +74,45 @@ std::string bars_there_are(const Score& score) {
              : words;
 }
 
-Score with_missing_fingers(Score score, const AnnotateOptions& options) {
-  if (!options.suggest) return score;
-  return with_fingerings(
-      score, {options.analysis.reach_semitones, static_cast<std::size_t>(options.fingerings)},
-      options.bars);
-}
-
 ScoreInput failed(ExitStatus status) { return {status, {}, {}, {}}; }
 
 }  // namespace
 
-ScoreInput read_score(const std::string& path, const AnnotateOptions& options) {
+ScoreInput read_score(const std::string& path, const ChosenNotes& notes) {
   std::optional<Source> source = read_input(path);
-  if (!source) return failed(ExitStatus::input_failed);
-  if (options.format == Format::musicxml && form_of(*source) == SourceForm::notation) {
-    say(source->name() + ": --format musicxml writes into a MusicXML score, and this is none");
-    return failed(ExitStatus::wrong_usage);
-  }
-  ReadResult result = read(*source, {options.hand, options.part});
-  say_text(render(text_read(result, *source), result.diagnostics));
+  return source ? read_score(std::move(*source), notes) : failed(ExitStatus::input_failed);
+}
+
+ScoreInput read_score(Source source, const ChosenNotes& notes) {
+  ReadResult result = read(source, {notes.hand, notes.part});
+  say_text(render(text_read(result, source), result.diagnostics));
   if (!result.ok()) return failed(ExitStatus::input_failed);
-  std::optional<Score> score = chosen_part(std::move(result.score), source->name(), options);
+  std::string name = source.name();
+  std::optional<Score> score = chosen_part(std::move(result.score), name, notes);
   if (!score) return failed(ExitStatus::wrong_usage);
-  std::string name = source->name();
-  if (result.unpacked) source = std::move(result.unpacked);
-  return {ExitStatus::done, std::move(name), with_missing_fingers(std::move(*score), options),
-          std::move(source)};
+  if (result.unpacked) source = std::move(*result.unpacked);
+  return {ExitStatus::done, std::move(name), std::move(*score), std::move(source)};
 }
 
-void say_nothing_is_played(const std::string& name, const Score& score,
-                           const AnnotateOptions& options) {
+void say_nothing_is_played(const std::string& name, const Score& score, const ChosenNotes& notes) {
   if (score.passages.empty()) return say(name + ": " + std::string(kNoPassage));
-  const std::string hand =
-      options.hand ? fmt::format(" by the {} hand", to_string(*options.hand)) : "";
-  const std::string bars = options.bars ? " in " + to_string(*options.bars) : "";
+  const std::string hand = notes.hand ? fmt::format(" by the {} hand", to_string(*notes.hand)) : "";
+  const std::string bars = notes.bars ? " in " + to_string(*notes.bars) : "";
   say(fmt::format("{}: nothing is played{}{}{}", name, hand, bars,
-                  options.bars ? bars_there_are(score) : ""));
+                  notes.bars ? bars_there_are(score) : ""));
 }
 
-AnalysedScore analysed(std::string name, Score score, const AnnotateOptions& options) {
-  AnalysedScore whole(std::move(name), std::move(score), options.analysis);
-  return options.bars ? only_bars(std::move(whole), *options.bars) : whole;
+AnalysedScore analysed(std::string name, Score score, const AnalyseOptions& player,
+                       const std::optional<BarRange>& bars) {
+  AnalysedScore whole(std::move(name), std::move(score), player);
+  return bars ? only_bars(std::move(whole), *bars) : whole;
 }
 
-AnalysedScore analysed_and_said(std::string name, Score score, const AnnotateOptions& options) {
-  AnalysedScore of = analysed(std::move(name), std::move(score), options);
-  const bool is_part = options.bars || options.hand;
-  if (is_part && !has_event(of)) say_nothing_is_played(of.name(), of.written(), options);
+AnalysedScore analysed_and_said(ScoreInput input, const AnalyseOptions& player,
+                                const ChosenNotes& notes) {
+  AnalysedScore of = analysed(std::move(input.name), std::move(input.score), player, notes.bars);
+  const bool is_part = notes.bars || notes.hand;
+  if (is_part && !has_event(of)) say_nothing_is_played(of.name(), of.written(), notes);
   return of;
 }
 

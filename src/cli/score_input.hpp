@@ -1,7 +1,7 @@
 #pragma once
 
-#include "cli/commands/annotate.hpp"
 #include "cli/exit_status.hpp"
+#include "cli/options/notes.hpp"
 #include "fingerturn/analysed.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
@@ -20,15 +20,17 @@ struct ScoreInput {
 };
 
 /// Reads an input and cuts it down to the passage and hand that were asked for.
-ScoreInput read_score(const std::string& path, const AnnotateOptions& options);
+ScoreInput read_score(const std::string& path, const ChosenNotes& notes);
+ScoreInput read_score(Source source, const ChosenNotes& notes);
 
 /// Says that a score plays nothing in the bars and hand that were asked for, and which bars it has.
-void say_nothing_is_played(const std::string& name, const Score& score,
-                           const AnnotateOptions& options);
+void say_nothing_is_played(const std::string& name, const Score& score, const ChosenNotes& notes);
 
 /// A score with what was found in it, or in the bars that were asked for. `analysed_and_said` says
 /// so where nothing is played there.
-AnalysedScore analysed(std::string name, Score score, const AnnotateOptions& options);
-AnalysedScore analysed_and_said(std::string name, Score score, const AnnotateOptions& options);
+AnalysedScore analysed(std::string name, Score score, const AnalyseOptions& player,
+                       const std::optional<BarRange>& bars);
+AnalysedScore analysed_and_said(ScoreInput input, const AnalyseOptions& player,
+                                const ChosenNotes& notes);
 
 }  // namespace fingerturn::cli

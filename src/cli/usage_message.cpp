@@ -19,7 +19,7 @@ bool looks_like_option(std::string_view word) { return word.size() > 1 && word.f
 
 /// The first of several words that looks like an option, without a value after it; else empty.
 std::string_view first_option(const std::vector<std::string>& words) {
-  const auto found = std::find_if(words.begin(), words.end(), looks_like_option);
+  const auto found = std::ranges::find_if(words, looks_like_option);
   if (found == words.end()) return {};
   return std::string_view(*found).substr(0, found->find('='));
 }
@@ -66,9 +66,8 @@ std::string not_a_command(const std::vector<std::string>& words, const CLI::App&
   }
   const std::string_view option = first_option(words);
   const auto commands = program.get_subcommands({});
-  const bool known =
-      std::any_of(commands.begin(), commands.end(),
-                  [option](const CLI::App* command) { return has_option(command, option); });
+  const bool known = std::ranges::any_of(
+      commands, [option](const CLI::App* command) { return has_option(command, option); });
   return known ? fmt::format("{} stands after the command", option) : no_option(option, program);
 }
 

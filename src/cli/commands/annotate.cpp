@@ -1,62 +1,33 @@
 #include "cli/commands/annotate.hpp"
 
+#include "cli/commands.hpp"
 #include "cli/messages.hpp"
+#include "cli/options/files.hpp"
+#include "cli/options/fingers.hpp"
 #include "cli/output.hpp"
 #include "cli/pages.hpp"
-#include "cli/score_input.hpp"
-#include "fingerturn/fingerturn.hpp"
+#include "cli/report.hpp"
 
 #include <algorithm>
+#include <memory>
 #include <utility>
 
 namespace fingerturn::cli {
 namespace {
 
-/// `document` is the text that the score was read from.
-std::string report_text(const AnalysedScore& analysed, const Source& document,
-                        const AnnotateOptions& options) {
-  switch (options.format) {
-    case Format::json:
-      return write_json(analysed);
-    case Format::jsonl:
-      return write_jsonl(analysed);
-    case Format::musicxml:
-      return write_musicxml(document, analysed, {options.words || options.ascii});
-    case Format::html:
-    case Format::svg:
-    case Format::markdown:
-      return page_text(analysed, options);
-    case Format::text:
-    case Format::passage:
-      break;
-  }
-  return write_text(analysed, text_style(options));
-}
-
-std::string result_text(ScoreInput input, const AnnotateOptions& options) {
-  if (options.format == Format::passage) {
-    return write_passage(options.bars ? only_bars(input.score, *options.bars) : input.score);
-  }
-  AnalysedScore analysed = analysed_and_said(input.name, std::move(input.score), options);
-  // The other forms do not tell it, and it would slow down those who do not ask for it.
-  const bool is_json = options.format == Format::json || options.format == Format::jsonl;
-  if (options.suggest && is_json) analysed = with_difficulties(std::move(analysed));
-  return report_text(analysed, *input.document, options);
-}
-
 /// One input after another into one output.
-ExitStatus write_in_turn(const AnnotateOptions& options) {
+ExitStatus write_in_turn(const ReportOptions& options) {
   Output output(options.output);
-  if (!output.open(options.inputs)) return ExitStatus::wrong_usage;
+  if (!output.open(options.files)) return ExitStatus::wrong_usage;
   const bool parted = options.format == Format::text || options.format == Format::passage;
   bool any_done = false;
   ExitStatus worst = ExitStatus::done;
-  for (const std::string& path : options.inputs) {
-    ScoreInput input = read_score(path, options);
+  for (const std::string& path : options.files) {
+    ScoreInput input = read_to_report(path, options);
     worst = std::max(worst, input.status);
     if (input.status != ExitStatus::done) continue;
     if (parted && any_done) output.write("\n");
-    output.write(result_text(std::move(input), options));
+    output.write(report_text(std::move(input), options));
     any_done = true;
   }
   if (any_done && !output.finish()) return ExitStatus::wrong_usage;
@@ -65,35 +36,29 @@ ExitStatus write_in_turn(const AnnotateOptions& options) {
 
 }  // namespace
 
-TextStyle text_style(const AnnotateOptions& options) {
-  TextStyle style;
-  style.columns = options.columns.value_or(terminal_columns());
-  style.ascii = options.ascii;
-  style.detail = options.detail;
-  style.cues = options.cues;
-  style.trace = options.trace;
-  style.colour =
-      options.output.empty() ? wants_colour(options.colour) : options.colour == Colour::always;
-  return style;
-}
-
-bool can_read_inputs(const AnnotateOptions& options) {
-  if (std::count(options.inputs.begin(), options.inputs.end(), "-") <= 1) return true;
-  say("standard input can be read once only");
-  return false;
-}
-
-ExitStatus annotate(const AnnotateOptions& options) {
-  if (!can_read_inputs(options)) return ExitStatus::wrong_usage;
-  if (options.format == Format::musicxml && options.inputs.size() > 1) {
+ExitStatus annotate(const ReportOptions& options) {
+  if (!can_be_read(options.files)) return ExitStatus::wrong_usage;
+  if (options.format == Format::musicxml && options.files.size() > 1) {
     say("--format musicxml takes one score at a time, and gives it back");
     return ExitStatus::wrong_usage;
   }
-  if (options.format == Format::musicxml && options.fingerings > 1) {
+  if (options.format == Format::musicxml && options.fingers.alternatives > 1) {
     say("--format musicxml gives a score back, which has room for one fingering");
     return ExitStatus::wrong_usage;
   }
   return goes_on_pages(options.format) ? write_pages(options) : write_in_turn(options);
+}
+
+Command add_annotate(CLI::App& program) {
+  CLI::App* line =
+      program.add_subcommand("annotate", "Say for every note of a passage how the forearm turns");
+  const auto options = std::make_shared<ReportOptions>();
+  add_report(*line, *options);
+  add_suggest(*line, options->fingers.suggest);
+  line->footer(
+      "A passage is typed as it is played, each note with its finger:\n"
+      "  echo 'C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5' | fingerturn annotate -");
+  return {line, [options] { return annotate(*options); }};
 }
 
 }  // namespace fingerturn::cli

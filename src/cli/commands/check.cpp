@@ -1,8 +1,14 @@
-#include "cli/commands/check.hpp"
-
+#include "cli/commands.hpp"
 #include "cli/in_order.hpp"
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
+#include "cli/options/files.hpp"
+#include "cli/options/fingers.hpp"
+#include "cli/options/look.hpp"
+#include "cli/options/notes.hpp"
+#include "cli/options/output.hpp"
+#include "cli/options/player.hpp"
+#include "cli/options/value.hpp"
 #include "cli/output.hpp"
 #include "cli/paths.hpp"
 #include "cli/progress.hpp"
@@ -10,13 +16,36 @@
 #include "fingerturn/fingerturn.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <cstdint>
 #include <exception>
+#include <memory>
+#include <optional>
+#include <string>
 #include <thread>
 #include <utility>
 #include <vector>
 
 namespace fingerturn::cli {
 namespace {
+
+enum class CheckFormat : std::uint8_t { text, jsonl };
+
+/// What the command line of `check` asks for.
+struct CheckOptions {
+  std::vector<std::string> paths;
+  std::string list;  ///< a file of further paths; empty for none
+  CheckFormat format = CheckFormat::text;
+  std::string output;                  ///< empty for standard output
+  std::optional<Hand> hand;            ///< none for both
+  WatchLevel show = WatchLevel::info;  ///< findings below it are counted only
+  std::optional<WatchLevel> fail_on;   ///< none for no level
+  std::optional<int> jobs;             ///< none for one for each core
+  AnalyseOptions player;
+  std::optional<int> columns;  ///< none for the terminal's width, and one line for each finding
+                               ///< where there is no terminal
+  bool suggest = false;        ///< fill in missing fingers first
+};
 
 /// What came of one file: its counts, and what is to be written and said once its turn has come.
 struct Checked {
@@ -52,11 +81,11 @@ std::string text_of(const FileCheck& found, const CheckOptions& options) {
 FileCheck check_source(const Source& source, const CheckOptions& options, std::string& messages) {
   ReadResult result = read(source, {options.hand, std::nullopt});
   if (options.suggest && result.ok()) {
-    result.score = with_suggestions(std::move(result.score), {options.analysis.reach_semitones, 1});
+    result.score = with_suggestions(std::move(result.score), {options.player.reach_semitones, 1});
   }
   messages = render(text_read(result, source), without_findings(result.diagnostics));
   return fingerturn::check(source, result,
-                           result.ok() ? analyse(result.score, options.analysis) : Analysis{},
+                           result.ok() ? analyse(result.score, options.player) : Analysis{},
                            options.hand);
 }
 
@@ -154,8 +183,7 @@ std::optional<std::vector<std::string>> paths_of(const CheckOptions& options) {
   return paths;
 }
 
-}  // namespace
-
+/// What deserves a look in many files, and their counts.
 ExitStatus check(const CheckOptions& options) {
   if (options.paths.empty() && options.list.empty()) {
     say("name files or folders to check, or a list of them with --files-from");
@@ -163,10 +191,9 @@ ExitStatus check(const CheckOptions& options) {
   }
   const std::optional<std::vector<std::string>> paths = paths_of(options);
   if (!paths) return ExitStatus::input_failed;
-  if (std::count(paths->begin(), paths->end(), "-") + (options.list == "-" ? 1 : 0) > 1) {
-    say("standard input can be read once only");
-    return ExitStatus::wrong_usage;
-  }
+  std::vector<std::string> named = *paths;
+  named.push_back(options.list);
+  if (!can_be_read(named)) return ExitStatus::wrong_usage;
   const std::vector<FileToCheck> files = files_of(*paths);
   std::vector<std::string> inputs{options.list};
   for (const FileToCheck& file : files) inputs.push_back(file.path);
@@ -177,6 +204,56 @@ ExitStatus check(const CheckOptions& options) {
   // A text without any file in it would say nothing.
   if (options.format == CheckFormat::text && all.read == 0) return status;
   return output.finish() ? status : ExitStatus::wrong_usage;
+}
+
+}  // namespace
+
+Command add_check(CLI::App& program) {
+  constexpr int kMostJobs = 1000;
+  CLI::App* line = program.add_subcommand(
+      "check", "Go through many files: what deserves a look, a line each, and the counts");
+  const auto options = std::make_shared<CheckOptions>();
+  line->add_option("PATH", options->paths,
+                   "Files, and folders with all passages and scores below them; - is standard "
+                   "input. Files come in the order given, those of a folder by name")
+      ->type_name("");
+  line->add_option("--files-from", options->list,
+                   "Check the files named in this list too, one a line; - is standard input")
+      ->type_name("LIST");
+  add_choice(*line, "--format", {{"jsonl", CheckFormat::jsonl}, {"text", CheckFormat::text}},
+             options->format,
+             "text to read, jsonl for programs: a line for each file, then one for all");
+  add_output(*line, options->output);
+  add_hand(*line, options->hand, "Check this hand only");
+  add_player(*line, options->player);
+  add_suggest(*line, options->suggest);
+  add_choice(*line, "--show",
+             {{"caution", WatchLevel::caution},
+              {"info", WatchLevel::info},
+              {"strain", WatchLevel::strain}},
+             options->show,
+             "Leave out findings below this level, info if not given; the counts are of all");
+  add_choice(*line, "--fail-on",
+             {{"caution", WatchLevel::caution},
+              {"info", WatchLevel::info},
+              {"never", std::nullopt},
+              {"strain", WatchLevel::strain}},
+             options->fail_on,
+             "End with status 1 where a finding is of this level or a graver one; never if not "
+             "given");
+  add_columns(*line, options->columns,
+              "Make the text this wide; else as wide as the terminal, or, where there is none, the "
+              "counts 80 and each finding a line");
+  line->add_option("--jobs", options->jobs,
+                   "Work at this many files at a time; as many as the computer has cores if not "
+                   "given. The result is the same")
+      ->check(number_from(1, kMostJobs))
+      ->type_name("N");
+  line->footer(
+      "Levels of findings: info, to know of; caution, to be careful with; strain,\n"
+      "likely to strain the hand. fingerturn explain RULE tells more of each rule.\n"
+      "  fingerturn check etudes --fail-on caution");
+  return {line, [options] { return check(*options); }};
 }
 
 }  // namespace fingerturn::cli

@@ -1,12 +1,19 @@
-#include "cli/commands/compare.hpp"
-
+#include "cli/commands.hpp"
 #include "cli/messages.hpp"
+#include "cli/options/files.hpp"
+#include "cli/options/look.hpp"
+#include "cli/options/notes.hpp"
+#include "cli/options/output.hpp"
+#include "cli/options/player.hpp"
+#include "cli/options/value.hpp"
 #include "cli/output.hpp"
 #include "cli/score_input.hpp"
 #include "fingerturn/fingerturn.hpp"
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -17,26 +24,43 @@
 namespace fingerturn::cli {
 namespace {
 
+enum class CompareFormat : std::uint8_t { text, json };
+
+/// What the command line of `compare` asks for.
+struct CompareOptions {
+  std::vector<std::string> files;
+  bool suggest = false;  ///< fill in missing fingers first, and add what a model suggests
+  CompareFormat format = CompareFormat::text;
+  std::string output;  ///< empty for standard output
+  ChosenNotes notes;
+  AnalyseOptions player;
+  TextLook look;
+};
+
 /// The inputs, with missing fingers filled in where that is asked for.
-std::optional<std::vector<AnalysedScore>> read_all(const AnnotateOptions& options,
+std::optional<std::vector<AnalysedScore>> read_all(const CompareOptions& options,
                                                    ExitStatus& worst) {
   std::vector<AnalysedScore> all;
-  for (const std::string& path : options.inputs) {
-    ScoreInput input = read_score(path, options);
+  for (const std::string& path : options.files) {
+    ScoreInput input = read_score(path, options.notes);
     worst = std::max(worst, input.status);
     if (input.status != ExitStatus::done) continue;
-    all.push_back(with_difficulties(
-        analysed_and_said(std::move(input.name), std::move(input.score), options)));
+    if (options.suggest) {
+      input.score =
+          with_fingerings(input.score, {options.player.reach_semitones, 1}, options.notes.bars);
+    }
+    all.push_back(
+        with_difficulties(analysed_and_said(std::move(input), options.player, options.notes)));
   }
   if (worst != ExitStatus::done) return std::nullopt;
   return all;
 }
 
 /// A score as the model fingers it, no finger being given.
-AnalysedScore suggested(const Score& score, const AnnotateOptions& options) {
-  return with_difficulties(analysed(
-      "suggested, no finger given",
-      with_suggestions(without_fingers(score), {options.analysis.reach_semitones, 1}), options));
+AnalysedScore suggested(const Score& score, const CompareOptions& options) {
+  Score fingered = with_suggestions(without_fingers(score), {options.player.reach_semitones, 1});
+  return with_difficulties(analysed("suggested, no finger given", std::move(fingered),
+                                    options.player, options.notes.bars));
 }
 
 std::string count_words(std::size_t passages) {
@@ -63,22 +87,21 @@ std::string problem_words(const std::vector<AnalysedScore>& all, const PairingPr
 }
 
 bool any_played(const std::vector<Comparison>& comparisons) {
-  return std::any_of(comparisons.begin(), comparisons.end(),
-                     [](const Comparison& comparison) { return !comparison.hands.empty(); });
+  return std::ranges::any_of(
+      comparisons, [](const Comparison& comparison) { return !comparison.hands.empty(); });
 }
 
-std::string report_text(const std::vector<Comparison>& comparisons,
-                        const AnnotateOptions& options) {
-  if (options.format == Format::json) return write_comparison_json(comparisons);
-  return write_comparison_text(comparisons, text_style(options));
+std::string report_text(const std::vector<Comparison>& comparisons, const CompareOptions& options) {
+  if (options.format == CompareFormat::json) return write_comparison_json(comparisons);
+  return write_comparison_text(comparisons, text_style(options.look, options.output));
 }
 
-}  // namespace
-
-ExitStatus compare(const AnnotateOptions& options) {
-  if (!can_read_inputs(options)) return ExitStatus::wrong_usage;
+/// Fingerings of the same notes side by side: the passages of one input, or those of several inputs
+/// passage by passage; with `suggest` beside what a model suggests.
+ExitStatus compare(const CompareOptions& options) {
+  if (!can_be_read(options.files)) return ExitStatus::wrong_usage;
   Output output(options.output);
-  if (!output.open(options.inputs)) return ExitStatus::wrong_usage;
+  if (!output.open(options.files)) return ExitStatus::wrong_usage;
   ExitStatus worst = ExitStatus::done;
   const std::optional<std::vector<AnalysedScore>> all = read_all(options, worst);
   if (!all) return worst;
@@ -92,6 +115,31 @@ ExitStatus compare(const AnnotateOptions& options) {
   if (!any_played(paired.comparisons)) return ExitStatus::wrong_usage;  // that has been said
   output.write(report_text(paired.comparisons, options));
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
+}
+
+}  // namespace
+
+Command add_compare(CLI::App& program) {
+  CLI::App* line = program.add_subcommand(
+      "compare", "Put fingerings of the same notes side by side: where they differ, and in what");
+  const auto options = std::make_shared<CompareOptions>();
+  add_files(*line, options->files,
+            "One file, whose passages are compared with each other, or several, passage by "
+            "passage; - is standard input");
+  line->add_flag("--suggest", options->suggest,
+                 "Fill in missing fingers first, and compare with what a model suggests when no "
+                 "finger is given");
+  add_choice(*line, "--format", {{"json", CompareFormat::json}, {"text", CompareFormat::text}},
+             options->format, "text to read, json for programs");
+  add_output(*line, options->output);
+  add_chosen_notes(*line, options->notes);
+  add_player(*line, options->player);
+  add_text_look(*line, options->look);
+  line->footer(
+      "The notes must be the same, and in the same order in each hand.\n"
+      "  fingerturn compare printed.passage mine.passage\n"
+      "  fingerturn compare etude.musicxml --suggest --bars 5-8");
+  return {line, [options] { return compare(*options); }};
 }
 
 }  // namespace fingerturn::cli

@@ -1,24 +1,59 @@
-#include "cli/commands/excerpt.hpp"
-
-#include "cli/messages.hpp"
-#include "cli/output.hpp"
-#include "cli/score_input.hpp"
 #include "fingerturn/excerpt.hpp"
 
-namespace fingerturn::cli {
+#include "cli/commands.hpp"
+#include "cli/options/notes.hpp"
+#include "cli/options/output.hpp"
+#include "cli/output.hpp"
+#include "cli/score_input.hpp"
 
-ExitStatus excerpt(const AnnotateOptions& options) {
+#include <memory>
+#include <string>
+
+namespace fingerturn::cli {
+namespace {
+
+/// What the command line of `excerpt` asks for.
+struct ExcerptOptions {
+  std::string file;
+  ChosenNotes notes;   ///< with bars
+  std::string output;  ///< empty for standard output
+};
+
+/// Some bars of a score in the passage notation, ready to be edited.
+ExitStatus excerpt(const ExcerptOptions& options) {
   Output output(options.output);
-  if (!output.open(options.inputs)) return ExitStatus::wrong_usage;
-  const ScoreInput input = read_score(options.inputs.front(), options);
+  if (!output.open({options.file})) return ExitStatus::wrong_usage;
+  const ScoreInput input = read_score(options.file, options.notes);
   if (input.status != ExitStatus::done) return input.status;
-  const Excerpt part = fingerturn::excerpt(input.score, *options.bars);
+  const Excerpt part = fingerturn::excerpt(input.score, *options.notes.bars);
   if (part.passages.empty()) {
-    say_nothing_is_played(input.name, input.score, options);
+    say_nothing_is_played(input.name, input.score, options.notes);
     return ExitStatus::wrong_usage;
   }
   output.write(write_excerpt(input.score, part));
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
+}
+
+}  // namespace
+
+Command add_excerpt(CLI::App& program) {
+  CLI::App* line = program.add_subcommand(
+      "excerpt", "Take some bars out of a score or passage, as a passage to work on");
+  const auto options = std::make_shared<ExcerptOptions>();
+  line->add_option("FILE", options->file,
+                   "A file in the passage notation or in MusicXML; - is standard input")
+      ->required()
+      ->type_name("");
+  add_bars(*line, options->notes.bars, "Take these bars, as in 5-8")->required();
+  add_hand(*line, options->notes.hand,
+           "Take this hand only; a MusicXML part of one staff is taken as this hand's");
+  add_passage_and_part(*line, options->notes);
+  add_output(*line, options->output);
+  line->footer(
+      "Bars keep their numbers. Notes that turn otherwise than in the score, without\n"
+      "what stands before or after, are named in comments.\n"
+      "  fingerturn excerpt etude.musicxml --bars 5-8 --output etude-5-8.passage");
+  return {line, [options] { return excerpt(*options); }};
 }
 
 }  // namespace fingerturn::cli

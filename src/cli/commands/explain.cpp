@@ -1,5 +1,4 @@
-#include "cli/commands/explain.hpp"
-
+#include "cli/commands.hpp"
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
 #include "cli/terminal.hpp"
@@ -11,6 +10,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,6 +19,13 @@
 
 namespace fingerturn::cli {
 namespace {
+
+/// What the command line of `explain` asks for.
+struct ExplainOptions {
+  std::string name;       ///< of a rule or a message; empty for the list of all
+  bool messages = false;  ///< messages only
+  bool markdown = false;  ///< all rules, or all messages, as one Markdown page
+};
 
 ExitStatus show(std::string_view text) {
   Output output("");
@@ -97,8 +104,7 @@ std::string words_of(const ExplainOptions& options, int columns) {
   return code != nullptr ? words + write_message(*code, columns) : words;
 }
 
-}  // namespace
-
+/// A rule or a message in words.
 ExitStatus explain(const ExplainOptions& options) {
   constexpr int kWidestForReading = 100;
   const int columns = std::clamp(terminal_columns(), kFewestColumns, kWidestForReading);
@@ -106,6 +112,23 @@ ExitStatus explain(const ExplainOptions& options) {
   if (options.name.empty()) return show(list_of(options, columns));
   const std::string words = words_of(options, columns);
   return words.empty() ? refuse(options.name) : show(words);
+}
+
+}  // namespace
+
+Command add_explain(CLI::App& program) {
+  CLI::App* line = program.add_subcommand("explain", "Put a rule or a message into words");
+  const auto options = std::make_shared<ExplainOptions>();
+  line->add_option("NAME", options->name, "A rule or a message; without it, all are listed")
+      ->type_name("");
+  line->add_flag("--messages", options->messages, "Look among the messages only");
+  line->add_flag("--markdown", options->markdown,
+                 "Write all rules, or with --messages all messages, as one page");
+  line->footer(
+      "A name such as leap stands in watch lists and in what check finds; JSON names\n"
+      "the rule for every note. What is wrong with a file ends with a name in brackets,\n"
+      "such as [finger-range]. A word from a title shows what it is about.");
+  return {line, [options] { return explain(*options); }};
 }
 
 }  // namespace fingerturn::cli

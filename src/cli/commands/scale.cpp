@@ -1,19 +1,41 @@
-#include "cli/commands/scale.hpp"
+#include "fingerturn/scale.hpp"
 
+#include "cli/commands.hpp"
 #include "cli/messages.hpp"
+#include "cli/options/notes.hpp"
+#include "cli/options/output.hpp"
+#include "cli/options/value.hpp"
 #include "cli/output.hpp"
 #include "write/passage/passage.hpp"
 
 #include <array>
+#include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include <fmt/format.h>
 
 namespace fingerturn::cli {
 namespace {
 
+/// What the command line of `scale` asks for.
+struct ScaleCommandOptions {
+  std::vector<std::string> name_words;  ///< the name, in one word or several
+  bool list = false;                    ///< all names instead
+  ScaleOptions scale;
+  std::string output;  ///< empty for standard output
+};
+
 constexpr const char* kWhereAllAre = "; fingerturn scale --list lists them";
+
+/// Throws where a text names no pitch.
+Pitch pitch_in(const std::string& text) {
+  if (const std::optional<Pitch> pitch = parse_pitch(text)) return *pitch;
+  throw CLI::ValidationError("--from",
+                             fmt::format("expected a pitch as in Bb2, found \"{}\"", text));
+}
 
 ExitStatus refuse(std::string_view problem) {
   say(problem);
@@ -36,8 +58,7 @@ ExitStatus list(const ScaleCommandOptions& options) {
   return write(options.output, text);
 }
 
-}  // namespace
-
+/// A handbook scale in the passage notation.
 ExitStatus scale(const ScaleCommandOptions& options) {
   if (options.list) return list(options);
   if (options.name_words.empty()) {
@@ -51,6 +72,42 @@ ExitStatus scale(const ScaleCommandOptions& options) {
     comments.front() += comment_lines(remark);
   }
   return write(options.output, write_passage(result.score, comments));
+}
+
+}  // namespace
+
+Command add_scale(CLI::App& program) {
+  CLI::App* line = program.add_subcommand(
+      "scale", "Write a scale or arpeggio with the fingers of the handbooks, as a passage");
+  const auto options = std::make_shared<ScaleCommandOptions>();
+  ScaleOptions& wanted = options->scale;
+  line->add_option("NAME", options->name_words,
+                   "The scale, as in \"B-flat major\", \"F# harmonic minor\", \"C chromatic\", "
+                   "\"Eb major arpeggio\", \"G dominant seventh\"; plain minor is natural minor")
+      ->type_name("");
+  line->add_flag("--list", options->list, "List all names instead");
+  add_hand(*line, wanted.hand,
+           "Write this hand only; else both, the left an octave below the right");
+  line->add_option("--octaves", wanted.octaves, "How many octaves, 1 if not given")
+      ->check(number_from(1, kMostScaleOctaves))
+      ->type_name("N");
+  line->add_option_function<std::string>(
+          "--from", [&wanted](const std::string& text) { wanted.from = pitch_in(text); },
+          "Begin with this pitch, as in Bb2; where both hands play, the right hand's first. A "
+          "middle one if not given")
+      ->type_name("PITCH");
+  const auto turn = [&wanted](ScaleDirection direction) {
+    return [&wanted, direction] { wanted.direction = direction; };
+  };
+  CLI::Option* down = line->add_flag_callback("--down", turn(ScaleDirection::down),
+                                              "Write it falling instead of rising");
+  line->add_flag_callback("--both", turn(ScaleDirection::up_and_down), "Write it up and down")
+      ->excludes(down);
+  add_output(*line, options->output);
+  line->footer(
+      "What it writes is a passage that the other commands read (docs/notation.md):\n"
+      "  fingerturn scale \"B-flat major\" --hand left | fingerturn annotate -");
+  return {line, [options] { return scale(*options); }};
 }
 
 }  // namespace fingerturn::cli

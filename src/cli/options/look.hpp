@@ -1,0 +1,37 @@
+#pragma once
+
+#include "cli/terminal.hpp"
+#include "fingerturn/report.hpp"
+
+#include <optional>
+#include <string>
+
+#include <CLI/App.hpp>
+
+namespace fingerturn::cli {
+
+/// How a text looks, whatever it says.
+struct TextLook {
+  bool ascii = false;
+  std::optional<int> columns;  ///< none for the terminal's width
+  Colour colour = Colour::automatic;
+};
+
+/// What a report shows of each note, and how.
+struct ReportLook {
+  bool detail = false;
+  bool cues = false;
+  bool trace = false;
+  bool words = false;  ///< under the notes of a score words instead of arrows
+  TextLook text;
+};
+
+void add_text_look(CLI::App& command, TextLook& look);
+void add_report_look(CLI::App& command, ReportLook& look);
+void add_columns(CLI::App& command, std::optional<int>& columns, const std::string& description);
+
+/// How a text that goes to this output is to look; an empty one is standard output.
+TextStyle text_style(const TextLook& look, const std::string& output);
+TextStyle text_style(const ReportLook& look, const std::string& output);
+
+}  // namespace fingerturn::cli

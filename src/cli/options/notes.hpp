@@ -1,0 +1,28 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+
+#include <optional>
+#include <string>
+
+#include <CLI/App.hpp>
+
+namespace fingerturn::cli {
+
+/// Which notes of an input are asked for.
+struct ChosenNotes {
+  std::optional<Hand> hand;      ///< none for both
+  std::optional<BarRange> bars;  ///< none for all
+  std::optional<int> passage;    ///< from 1; none for all
+  std::optional<int> part;       ///< of a MusicXML score, from 1; none for those for keyboard
+};
+
+/// All these options, of a command that shows what it finds.
+void add_chosen_notes(CLI::App& command, ChosenNotes& notes);
+
+void add_hand(CLI::App& command, std::optional<Hand>& hand, const std::string& description);
+CLI::Option* add_bars(CLI::App& command, std::optional<BarRange>& bars,
+                      const std::string& description);
+void add_passage_and_part(CLI::App& command, ChosenNotes& notes);
+
+}  // namespace fingerturn::cli

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "cli/options/fingers.hpp"
+#include "cli/options/look.hpp"
+#include "cli/options/notes.hpp"
+#include "fingerturn/analysis.hpp"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include <CLI/App.hpp>
+
+namespace fingerturn::cli {
+
+enum class Format : std::uint8_t { text, html, svg, markdown, json, jsonl, musicxml, passage };
+
+/// What a command that reports on every note is asked for.
+struct ReportOptions {
+  std::vector<std::string> files;
+  Format format = Format::text;
+  std::string output;  ///< empty for standard output
+  ChosenNotes notes;
+  AnalyseOptions player;
+  FingerOptions fingers;
+  ReportLook look;
+};
+
+/// The options that all such commands have; which fingers are filled in each adds for itself.
+void add_report(CLI::App& command, ReportOptions& options);
+
+}  // namespace fingerturn::cli
