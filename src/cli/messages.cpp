@@ -20,6 +20,12 @@ void say_text(std::string_view text) {
   static_cast<void>(std::fwrite(text.data(), 1, text.size(), stderr));
 }
 
+std::string listed(std::span<const std::string_view> words, std::string_view conjunction) {
+  if (words.size() == 1) return std::string(words.front());
+  return fmt::format("{} {} {}", fmt::join(words.first(words.size() - 1), ", "), conjunction,
+                     words.back());
+}
+
 std::string system_message(int error_number) {
   return std::error_code(error_number, std::generic_category()).message();
 }

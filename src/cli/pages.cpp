@@ -1,8 +1,9 @@
 #include "cli/pages.hpp"
 
+#include "cli/formats.hpp"
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
-#include "cli/report.hpp"
+#include "cli/report_input.hpp"
 #include "text/lower_case.hpp"
 
 #include <algorithm>
@@ -60,23 +61,6 @@ bool is_folder(const std::string& path) {
   return path.ends_with('/') || files::is_directory(path, ignored);
 }
 
-std::string_view ending_of(Format format) {
-  switch (format) {
-    case Format::svg:
-      return "svg";
-    case Format::markdown:
-      return "md";
-    case Format::html:
-    case Format::text:
-    case Format::json:
-    case Format::jsonl:
-    case Format::musicxml:
-    case Format::passage:
-      break;
-  }
-  return "html";
-}
-
 /// A title as part of a file name: letters, digits and hyphens.
 std::string name_part(std::string_view title) {
   constexpr std::size_t kLongest = 60;
@@ -96,21 +80,15 @@ std::string name_part(std::string_view title) {
 }
 
 /// The pages of a folder: the number keeps names apart, and in order.
-std::vector<PageLink> links_to(const Score& score, Format format) {
+std::vector<PageLink> links_to(const Score& score, std::string_view ending) {
   constexpr std::size_t kFewestDigits = 2;
   const std::size_t digits = std::max(kFewestDigits, std::to_string(score.passages.size()).size());
   std::vector<PageLink> links;
   for (std::size_t i = 0; i < score.passages.size(); ++i) {
     const std::string& title = score.passages[i].title;
-    links.push_back(
-        {fmt::format("{:0{}}-{}.{}", i + 1, digits, name_part(title), ending_of(format)), title});
+    links.push_back({fmt::format("{:0{}}-{}.{}", i + 1, digits, name_part(title), ending), title});
   }
   return links;
-}
-
-std::string index_text(const std::vector<PageLink>& links, Format format) {
-  if (format == Format::markdown) return write_markdown_index(links);
-  return write_html_index(links, format == Format::svg ? IndexOf::pictures : IndexOf::pages);
 }
 
 bool make_folder(const std::string& path) {
@@ -137,24 +115,22 @@ bool write_file(Output& output, std::string_view text) {
 ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
   if (!make_folder(options.output)) return ExitStatus::wrong_usage;
   const files::path folder = options.output;
-  const std::vector<PageLink> links = links_to(all.score, options.format);
+  const Pages& pages = *options.format->pages;
+  const std::vector<PageLink> links = links_to(all.score, pages.ending);
   std::vector<std::unique_ptr<Output>> outputs;
   outputs.reserve(links.size() + 1);
   for (const PageLink& link : links) outputs.push_back(opened(folder / link.file_name, options));
-  const std::string_view ending = options.format == Format::markdown ? "md" : "html";
-  outputs.push_back(opened(folder / fmt::format("index.{}", ending), options));
+  outputs.push_back(opened(folder / fmt::format("index.{}", pages.index_ending), options));
   if (std::count(outputs.begin(), outputs.end(), nullptr) > 0) return ExitStatus::wrong_usage;
   for (std::size_t i = 0; i < links.size(); ++i) {
     ScoreInput page;
     page.name = all.name;
     page.score.passages.push_back(std::move(all.score.passages[i]));
-    if (!write_file(*outputs[i], report_text(std::move(page), options)))
+    if (!write_file(*outputs[i], options.format->write(std::move(page), options)))
       return ExitStatus::wrong_usage;
   }
-  if (!write_file(*outputs.back(), index_text(links, options.format))) {
-    return ExitStatus::wrong_usage;
-  }
-  return all.status;
+  const bool done = write_file(*outputs.back(), pages.write_index(links));
+  return done ? all.status : ExitStatus::wrong_usage;
 }
 
 }  // namespace
@@ -167,7 +143,7 @@ ExitStatus write_pages(const ReportOptions& options) {
   if (!all.any_read) return all.together.status;
   if (folder) return write_folder(std::move(all.together), options);
   const ExitStatus status = all.together.status;
-  output.write(report_text(std::move(all.together), options));
+  output.write(options.format->write(std::move(all.together), options));
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 

@@ -105,7 +105,7 @@ void say_nothing_is_played(const std::string& name, const Score& score, const Ch
 AnalysedScore analysed(std::string name, Score score, const AnalyseOptions& player,
                        const std::optional<BarRange>& bars) {
   AnalysedScore whole(std::move(name), std::move(score), player);
-  return bars ? only_bars(std::move(whole), *bars) : whole;
+  return bars ? only_bars(std::move(whole), *bars) : std::move(whole);
 }
 
 AnalysedScore analysed_and_said(ScoreInput input, const AnalyseOptions& player,

@@ -30,17 +30,11 @@ Names command_names(const CLI::App& program) {
   return names;
 }
 
-/// "annotate, finger or explain".
-std::string listed(const Names& names) {
-  const Names before(names.begin(), names.end() - 1);
-  return fmt::format("{} or {}", fmt::join(before, ", "), names.back());
-}
-
 std::string no_command(std::string_view word, const Names& commands) {
   const std::string_view meant = nearest_word(word, commands);
-  return fmt::format(
-      "there is no command \"{}\"; {}", word,
-      meant.empty() ? "name " + listed(commands) : fmt::format("did you mean \"{}\"?", meant));
+  return fmt::format("there is no command \"{}\"; {}", word,
+                     meant.empty() ? "name " + listed(commands, "or")
+                                   : fmt::format("did you mean \"{}\"?", meant));
 }
 
 /// `word` begins with its dashes.
@@ -94,7 +88,7 @@ std::string what_is_wrong(const CLI::App& program, const CLI::Error& problem) {
   if (!before_command.empty()) return not_a_command(before_command, program);
   if (program.get_subcommands().empty()) {
     return problem.get_name() == "RequiredError"
-               ? "name a command, " + listed(command_names(program))
+               ? "name a command, " + listed(command_names(program), "or")
                : problem.what();
   }
   const CLI::App& command = *program.get_subcommands().front();

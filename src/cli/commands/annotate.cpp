@@ -1,16 +1,20 @@
 #include "cli/commands/annotate.hpp"
 
 #include "cli/commands.hpp"
+#include "cli/formats.hpp"
 #include "cli/messages.hpp"
 #include "cli/options/files.hpp"
 #include "cli/options/fingers.hpp"
 #include "cli/output.hpp"
 #include "cli/pages.hpp"
-#include "cli/report.hpp"
+#include "cli/report_input.hpp"
 
 #include <algorithm>
 #include <memory>
+#include <string>
 #include <utility>
+
+#include <fmt/format.h>
 
 namespace fingerturn::cli {
 namespace {
@@ -19,34 +23,40 @@ namespace {
 ExitStatus write_in_turn(const ReportOptions& options) {
   Output output(options.output);
   if (!output.open(options.files)) return ExitStatus::wrong_usage;
-  const bool parted = options.format == Format::text || options.format == Format::passage;
   bool any_done = false;
   ExitStatus worst = ExitStatus::done;
   for (const std::string& path : options.files) {
     ScoreInput input = read_to_report(path, options);
     worst = std::max(worst, input.status);
     if (input.status != ExitStatus::done) continue;
-    if (parted && any_done) output.write("\n");
-    output.write(report_text(std::move(input), options));
+    if (options.format->parted && any_done) output.write("\n");
+    output.write(options.format->write(std::move(input), options));
     any_done = true;
   }
   if (any_done && !output.finish()) return ExitStatus::wrong_usage;
   return worst;
 }
 
+/// False, and a message, where the format has no room for what was asked for.
+bool fits_format(const ReportOptions& options) {
+  const Format& format = *options.format;
+  if (format.gives_score_back && options.files.size() > 1) {
+    say(fmt::format("--format {} takes one score at a time, and gives it back", format.name));
+    return false;
+  }
+  if (format.gives_score_back && options.fingers.alternatives > 1) {
+    say(fmt::format("--format {} gives a score back, which has room for one fingering",
+                    format.name));
+    return false;
+  }
+  return true;
+}
+
 }  // namespace
 
 ExitStatus annotate(const ReportOptions& options) {
-  if (!can_be_read(options.files)) return ExitStatus::wrong_usage;
-  if (options.format == Format::musicxml && options.files.size() > 1) {
-    say("--format musicxml takes one score at a time, and gives it back");
-    return ExitStatus::wrong_usage;
-  }
-  if (options.format == Format::musicxml && options.fingers.alternatives > 1) {
-    say("--format musicxml gives a score back, which has room for one fingering");
-    return ExitStatus::wrong_usage;
-  }
-  return goes_on_pages(options.format) ? write_pages(options) : write_in_turn(options);
+  if (!can_be_read(options.files) || !fits_format(options)) return ExitStatus::wrong_usage;
+  return options.format->pages ? write_pages(options) : write_in_turn(options);
 }
 
 Command add_annotate(CLI::App& program) {

@@ -4,6 +4,7 @@
 #include "cli/messages.hpp"
 #include "cli/options/files.hpp"
 #include "cli/options/fingers.hpp"
+#include "cli/options/format.hpp"
 #include "cli/options/look.hpp"
 #include "cli/options/notes.hpp"
 #include "cli/options/output.hpp"
@@ -16,12 +17,14 @@
 #include "fingerturn/fingerturn.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
-#include <cstdint>
 #include <exception>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <thread>
 #include <utility>
 #include <vector>
@@ -29,22 +32,34 @@
 namespace fingerturn::cli {
 namespace {
 
-enum class CheckFormat : std::uint8_t { text, jsonl };
+struct CheckFormat;
 
 /// What the command line of `check` asks for.
 struct CheckOptions {
   std::vector<std::string> paths;
-  std::string list;  ///< a file of further paths; empty for none
-  CheckFormat format = CheckFormat::text;
-  std::string output;                  ///< empty for standard output
-  std::optional<Hand> hand;            ///< none for both
-  WatchLevel show = WatchLevel::info;  ///< findings below it are counted only
-  std::optional<WatchLevel> fail_on;   ///< none for no level
-  std::optional<int> jobs;             ///< none for one for each core
+  std::string list;                     ///< a file of further paths; empty for none
+  const CheckFormat* format = nullptr;  ///< one of kFormats
+  std::string output;                   ///< empty for standard output
+  std::optional<Hand> hand;             ///< none for both
+  WatchLevel show = WatchLevel::info;   ///< findings below it are counted only
+  std::optional<WatchLevel> fail_on;    ///< none for no level
+  std::optional<int> jobs;              ///< none for one for each core
   AnalyseOptions player;
   std::optional<int> columns;  ///< none for the terminal's width, and one line for each finding
                                ///< where there is no terminal
   bool suggest = false;        ///< fill in missing fingers first
+};
+
+using Rows = std::vector<FileCounts>;
+
+/// A format of what is found.
+struct CheckFormat {
+  std::string_view name;
+  std::string_view purpose;  ///< what it is for, in the words of help
+  std::string (*write_file)(const FileCheck& found, const CheckOptions& options);
+  /// What stands at the end. The rows are there only where it is read.
+  std::string (*write_all)(const Rows& rows, const AllCounts& all, const CheckOptions& options);
+  bool is_read;  ///< by people, not by programs
 };
 
 /// What came of one file: its counts, and what is to be written and said once its turn has come.
@@ -68,15 +83,31 @@ std::optional<int> line_columns(const CheckOptions& options) {
   return std::max(terminal_columns(), kFewestColumns);
 }
 
-std::string text_of(const FileCheck& found, const CheckOptions& options) {
-  switch (options.format) {
-    case CheckFormat::jsonl:
-      return write_check_jsonl(found);
-    case CheckFormat::text:
-      break;
-  }
+std::string findings(const FileCheck& found, const CheckOptions& options) {
   return write_findings(found, line_columns(options));
 }
+
+/// The table that closes the text.
+std::string counts(const Rows& rows, const AllCounts& all, const CheckOptions& options) {
+  if (all.read == 0) return {};
+  return (all.counts.watch.reaches(options.show) ? "\n" : "") +
+         write_counts(rows, all, options.columns.value_or(terminal_columns()));
+}
+
+std::string file_line(const FileCheck& found, const CheckOptions& /*options*/) {
+  return write_check_jsonl(found);
+}
+
+std::string line_for_all(const Rows& /*rows*/, const AllCounts& all,
+                         const CheckOptions& /*options*/) {
+  return write_check_jsonl(all);
+}
+
+constexpr std::array kFormats{
+    CheckFormat{"text", "to read", findings, counts, true},
+    CheckFormat{"jsonl", "for programs: a line for each file, then one for all", file_line,
+                line_for_all, false},
+};
 
 FileCheck check_source(const Source& source, const CheckOptions& options, std::string& messages) {
   ReadResult result = read(source, {options.hand, std::nullopt});
@@ -108,7 +139,7 @@ Checked check_file(const FileToCheck& file, const CheckOptions& options) {
     checked.messages = message_line(input.name + ": " + input.problem);
   }
   leave_out_lower(found.findings, options.show);
-  checked.text = text_of(found, options);
+  checked.text = options.format->write_file(found, options);
   checked.file = std::move(found.file);
   return checked;
 }
@@ -121,7 +152,8 @@ Checked check_whatever_happens(const FileToCheck& file, const CheckOptions& opti
   } catch (const std::exception& problem) {
     found.file = {file.path, problem.what(), {}};
   }
-  return {found.file, text_of(found, options), message_line(file.path + ": " + found.file.error)};
+  return {found.file, options.format->write_file(found, options),
+          message_line(file.path + ": " + found.file.error)};
 }
 
 std::size_t jobs_for(std::size_t files, const CheckOptions& options) {
@@ -136,26 +168,13 @@ ExitStatus status_of(const AllCounts& all, const CheckOptions& options) {
   return found ? ExitStatus::found : ExitStatus::done;
 }
 
-std::string closing_text(const std::vector<FileCounts>& rows, const AllCounts& all,
-                         const CheckOptions& options) {
-  switch (options.format) {
-    case CheckFormat::jsonl:
-      return write_check_jsonl(all);
-    case CheckFormat::text:
-      break;
-  }
-  if (all.read == 0) return {};
-  return (all.counts.watch.reaches(options.show) ? "\n" : "") +
-         write_counts(rows, all, options.columns.value_or(terminal_columns()));
-}
-
 AllCounts check_files(const std::vector<FileToCheck>& files, const CheckOptions& options,
                       Output& output) {
-  const bool is_text = options.format == CheckFormat::text;
   // Between lines of JSON on a terminal there is no place for it.
-  Progress progress(files.size(), is_text || !options.output.empty() || !writes_to_terminal());
+  Progress progress(files.size(),
+                    options.format->is_read || !options.output.empty() || !writes_to_terminal());
   AllCounts all;
-  std::vector<FileCounts> rows;
+  Rows rows;
   const auto make = [&](std::size_t number) {
     return check_whatever_happens(files[number], options);
   };
@@ -165,11 +184,11 @@ AllCounts check_files(const std::vector<FileToCheck>& files, const CheckOptions&
     output.write(checked.text);
     all.add(checked.file);
     progress.show(all.read + all.failed, checked.file.source);
-    if (is_text) rows.push_back(std::move(checked.file));
+    if (options.format->is_read) rows.push_back(std::move(checked.file));
   };
   in_order(files.size(), jobs_for(files.size(), options), make, take);
   progress.rub_out();
-  output.write(closing_text(rows, all, options));
+  output.write(options.format->write_all(rows, all, options));
   return all;
 }
 
@@ -202,7 +221,7 @@ ExitStatus check(const CheckOptions& options) {
   const AllCounts all = check_files(files, options, output);
   const ExitStatus status = status_of(all, options);
   // A text without any file in it would say nothing.
-  if (options.format == CheckFormat::text && all.read == 0) return status;
+  if (options.format->is_read && all.read == 0) return status;
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 
@@ -220,9 +239,7 @@ Command add_check(CLI::App& program) {
   line->add_option("--files-from", options->list,
                    "Check the files named in this list too, one a line; - is standard input")
       ->type_name("LIST");
-  add_choice(*line, "--format", {{"jsonl", CheckFormat::jsonl}, {"text", CheckFormat::text}},
-             options->format,
-             "text to read, jsonl for programs: a line for each file, then one for all");
+  add_format(*line, kFormats, options->format);
   add_output(*line, options->output);
   add_hand(*line, options->hand, "Check this hand only");
   add_player(*line, options->player);

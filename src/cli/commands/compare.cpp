@@ -1,21 +1,23 @@
 #include "cli/commands.hpp"
 #include "cli/messages.hpp"
 #include "cli/options/files.hpp"
+#include "cli/options/format.hpp"
 #include "cli/options/look.hpp"
 #include "cli/options/notes.hpp"
 #include "cli/options/output.hpp"
 #include "cli/options/player.hpp"
-#include "cli/options/value.hpp"
 #include "cli/output.hpp"
 #include "cli/score_input.hpp"
 #include "fingerturn/fingerturn.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
-#include <cstdint>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -24,14 +26,26 @@
 namespace fingerturn::cli {
 namespace {
 
-enum class CompareFormat : std::uint8_t { text, json };
+struct CompareFormat {
+  std::string_view name;
+  std::string_view purpose;  ///< what it is for, in the words of help
+  std::string (*write)(std::span<const Comparison> comparisons, const TextStyle& style);
+};
+
+constexpr std::array kFormats{
+    CompareFormat{"text", "to read", write_comparison_text},
+    CompareFormat{"json", "for programs",
+                  [](std::span<const Comparison> comparisons, const TextStyle& /*style*/) {
+                    return write_comparison_json(comparisons);
+                  }},
+};
 
 /// What the command line of `compare` asks for.
 struct CompareOptions {
   std::vector<std::string> files;
   bool suggest = false;  ///< fill in missing fingers first, and add what a model suggests
-  CompareFormat format = CompareFormat::text;
-  std::string output;  ///< empty for standard output
+  const CompareFormat* format = nullptr;  ///< one of kFormats
+  std::string output;                     ///< empty for standard output
   ChosenNotes notes;
   AnalyseOptions player;
   TextLook look;
@@ -91,11 +105,6 @@ bool any_played(const std::vector<Comparison>& comparisons) {
       comparisons, [](const Comparison& comparison) { return !comparison.hands.empty(); });
 }
 
-std::string report_text(const std::vector<Comparison>& comparisons, const CompareOptions& options) {
-  if (options.format == CompareFormat::json) return write_comparison_json(comparisons);
-  return write_comparison_text(comparisons, text_style(options.look, options.output));
-}
-
 /// Fingerings of the same notes side by side: the passages of one input, or those of several inputs
 /// passage by passage; with `suggest` beside what a model suggests.
 ExitStatus compare(const CompareOptions& options) {
@@ -113,7 +122,8 @@ ExitStatus compare(const CompareOptions& options) {
     return ExitStatus::wrong_usage;
   }
   if (!any_played(paired.comparisons)) return ExitStatus::wrong_usage;  // that has been said
-  output.write(report_text(paired.comparisons, options));
+  const TextStyle style = text_style(options.look, options.output);
+  output.write(options.format->write(paired.comparisons, style));
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
@@ -129,8 +139,7 @@ Command add_compare(CLI::App& program) {
   line->add_flag("--suggest", options->suggest,
                  "Fill in missing fingers first, and compare with what a model suggests when no "
                  "finger is given");
-  add_choice(*line, "--format", {{"json", CompareFormat::json}, {"text", CompareFormat::text}},
-             options->format, "text to read, json for programs");
+  add_format(*line, kFormats, options->format);
   add_output(*line, options->output);
   add_chosen_notes(*line, options->notes);
   add_player(*line, options->player);

@@ -5,7 +5,6 @@
 #include "cli/options/notes.hpp"
 #include "fingerturn/analysis.hpp"
 
-#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -13,13 +12,13 @@
 
 namespace fingerturn::cli {
 
-enum class Format : std::uint8_t { text, html, svg, markdown, json, jsonl, musicxml, passage };
+struct Format;
 
 /// What a command that reports on every note is asked for.
 struct ReportOptions {
   std::vector<std::string> files;
-  Format format = Format::text;
-  std::string output;  ///< empty for standard output
+  const Format* format = nullptr;  ///< one of `formats()`
+  std::string output;              ///< empty for standard output
   ChosenNotes notes;
   AnalyseOptions player;
   FingerOptions fingers;

@@ -11,10 +11,4 @@ namespace fingerturn::cli {
 /// that was asked for.
 ScoreInput read_to_report(const std::string& path, const ReportOptions& options);
 
-/// The report on an input, or on passages of several, which have no document.
-std::string report_text(ScoreInput input, const ReportOptions& options);
-
-/// Whether a format is one of pages: HTML, SVG or Markdown.
-bool goes_on_pages(Format format) noexcept;
-
 }  // namespace fingerturn::cli

@@ -1,0 +1,93 @@
+#include "cli/formats.hpp"
+
+#include "fingerturn/fingerturn.hpp"
+
+#include <array>
+#include <utility>
+
+namespace fingerturn::cli {
+namespace {
+
+/// What was found in the notes that were asked for.
+AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
+  return analysed_and_said(std::move(input), options.player, options.notes);
+}
+
+using Writer = std::string (*)(const AnalysedScore& analysed);
+
+template <Writer write>
+std::string plain(ScoreInput input, const ReportOptions& options) {
+  return write(analysed(std::move(input), options));
+}
+
+/// For formats that tell how difficult suggested fingers are; it would slow the others down.
+template <Writer write>
+std::string with_difficulty(ScoreInput input, const ReportOptions& options) {
+  AnalysedScore of = analysed(std::move(input), options);
+  return write(options.fingers.suggest ? with_difficulties(std::move(of)) : std::move(of));
+}
+
+std::string text(ScoreInput input, const ReportOptions& options) {
+  return write_text(analysed(std::move(input), options), text_style(options.look, options.output));
+}
+
+std::string html(ScoreInput input, const ReportOptions& options) {
+  const ReportLook& look = options.look;
+  return write_html(analysed(std::move(input), options), {.unfolded = look.detail || look.cues});
+}
+
+std::string markdown(ScoreInput input, const ReportOptions& options) {
+  const ReportLook& look = options.look;
+  return write_markdown(analysed(std::move(input), options),
+                        {.detail = look.detail, .cues = look.cues});
+}
+
+std::string passage(ScoreInput input, const ReportOptions& options) {
+  const std::optional<BarRange>& bars = options.notes.bars;
+  return write_passage(bars ? only_bars(std::move(input.score), *bars) : std::move(input.score));
+}
+
+std::string musicxml(ScoreInput input, const ReportOptions& options) {
+  const ReportLook& look = options.look;
+  const std::optional<Source> document = std::move(input.document);
+  return write_musicxml(*document, analysed(std::move(input), options),
+                        {look.words || look.text.ascii});
+}
+
+template <IndexOf what>
+std::string html_index(std::span<const PageLink> links) {
+  return write_html_index(links, what);
+}
+
+constexpr Pages kHtmlPages{"html", "html", html_index<IndexOf::pages>};
+constexpr Pages kPictures{"svg", "html", html_index<IndexOf::pictures>};
+constexpr Pages kMarkdownPages{"md", "md", write_markdown_index};
+
+constexpr std::array kFormats{
+    Format{.name = "text", .purpose = "to read", .write = text, .parted = true},
+    Format{.name = "html", .purpose = "to hand out", .write = html, .pages = kHtmlPages},
+    Format{.name = "svg",
+           .purpose = "for the picture alone",
+           .write = plain<write_svg>,
+           .pages = kPictures},
+    Format{.name = "markdown",
+           .purpose = "for study notes",
+           .write = markdown,
+           .pages = kMarkdownPages},
+    Format{.name = "json", .purpose = "for programs", .write = with_difficulty<write_json>},
+    Format{.name = "jsonl", .purpose = "for programs", .write = with_difficulty<write_jsonl>},
+    Format{.name = "passage",
+           .purpose = "to write the notation anew",
+           .write = passage,
+           .parted = true},
+    Format{.name = "musicxml",
+           .purpose = "to get a MusicXML score back with the analysis under its notes",
+           .write = musicxml,
+           .gives_score_back = true},
+};
+
+}  // namespace
+
+std::span<const Format> formats() noexcept { return kFormats; }
+
+}  // namespace fingerturn::cli
