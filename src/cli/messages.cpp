@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <system_error>
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 namespace fingerturn::cli {
 

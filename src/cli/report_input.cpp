@@ -10,7 +10,7 @@
 #include <optional>
 #include <utility>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn::cli {
 

@@ -10,7 +10,7 @@
 #include <utility>
 #include <vector>
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 namespace fingerturn::cli {
 namespace {

@@ -14,7 +14,7 @@
 #include <string>
 #include <utility>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn::cli {
 namespace {
