@@ -12,6 +12,8 @@
 namespace fingerturn {
 namespace {
 
+constexpr KnownCode kFingerRange("finger-range");
+
 /// A finding and where in the source its place is to be looked for.
 struct Found {
   PlacedFinding finding;
@@ -147,7 +149,6 @@ void AllCounts::add(const FileCounts& file) noexcept {
 }
 
 bool is_finding(const Diagnostic& diagnostic) noexcept {
-  constexpr KnownCode kFingerRange("finger-range");
   return diagnostic.severity == Severity::warning && diagnostic.code == kFingerRange.entry().id;
 }
 

@@ -76,7 +76,7 @@ refused 'there is no option --up' 'scale --help' scale --up C major
 refused 'there is no option -q' 'check --help' check -q
 refused $'there is no option --a\uFFFD[31m' 'finger --help' finger good.passage $'--a\x1B[31m'
 refused 'excerpt takes one file, 2 were given' 'excerpt --help' excerpt good.passage bad.passage
-refused 'explain takes one rule, 3 were given' 'explain --help' explain side level arc
+refused 'explain takes one name, 3 were given' 'explain --help' explain side level arc
 refused '--hand needs a value, both|left|right' 'compare --help' compare good.passage --hand
 refused '--bars is to be given once only' 'finger --help' finger good.passage --bars 1 --bars 2
 refused '--bars: expected the first bar before the last, as in 1-2, found "2-1"' 'annotate --help' \

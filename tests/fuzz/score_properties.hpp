@@ -5,6 +5,8 @@
 #include "well_formed.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 

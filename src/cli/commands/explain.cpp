@@ -75,6 +75,7 @@ std::string hint_for(const std::string& wanted) {
   const std::vector<Entry> about = entries_about(wanted, entries);
   if (!about.empty()) return see(about);
   std::vector<std::string_view> ids;
+  ids.reserve(entries.size());
   for (const Entry& entry : entries) ids.push_back(entry.id);
   const std::string_view nearest = nearest_word(wanted, ids);
   return nearest.empty() ? "\"fingerturn explain\" lists them"
