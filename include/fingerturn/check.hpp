@@ -16,7 +16,7 @@
 /// What deserves a look in many files, and their counts: each file's findings with their places,
 /// ready to be written a line each.
 ///
-///     FileCheck found = check(source, result, analyse(result.score), std::nullopt);
+///     FileCheck found = check(source, read(source));
 ///     std::cout << write_findings(found, std::nullopt);
 namespace fingerturn {
 
@@ -78,8 +78,8 @@ struct FileCheck {
 
 /// Gathers what the rules and the reader found, of both hands or of one. Where the source could not
 /// be read, only `file.error` is set, to the first error.
-FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
-                std::optional<Hand> hand);
+FileCheck check(const Source& source, ReadResult result, const AnalyseOptions& options = {},
+                std::optional<Hand> hand = std::nullopt);
 
 /// Whether a reader's warning is listed among the findings, as one for caution.
 bool is_finding(const Diagnostic& diagnostic) noexcept;

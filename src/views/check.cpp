@@ -1,5 +1,6 @@
 #include "fingerturn/check.hpp"
 
+#include "fingerturn/analysed.hpp"
 #include "score/diagnostic_codes.hpp"
 #include "score/timeline.hpp"
 #include "text/utf8.hpp"
@@ -44,18 +45,19 @@ class PlaceCounter {
   Place place_;
 };
 
-void add_watch_list(const Score& score, std::size_t passage, const Line& line,
-                    LineAnalysis& analysis, std::vector<Found>& found) {
-  if (analysis.watch.empty()) return;
-  const std::vector<std::size_t> beginnings = bar_beginnings(line);
-  for (Finding& finding : analysis.watch) {
+void add_watch_list(const Passage& passage, std::size_t number, const AnalysedLine& line,
+                    std::vector<Found>& found) {
+  if (line.found().watch.empty()) return;
+  const std::vector<std::size_t> beginnings = bar_beginnings(line.written());
+  for (const Finding& finding : line.found().watch) {
+    const Event& event = line.event_of(finding);
     PlacedFinding placed;
     placed.code = finding.rule;
     placed.level = finding.level;
-    placed.message = std::move(finding.message);
-    placed.where = {passage, line.hand, line.events[finding.event].bar,
-                    beat_of(score.passages[passage], line, finding.event, beginnings)};
-    found.push_back({std::move(placed), line.events[finding.event].span.begin});
+    placed.message = finding.message;
+    placed.where = {number, line.hand(), event.bar,
+                    beat_of(passage, line.written(), finding.event, beginnings)};
+    found.push_back({std::move(placed), event.span.begin});
   }
 }
 
@@ -76,10 +78,11 @@ MusicalPlace place_by_meter(MusicalPlace where, const Score& score) {
   return where;
 }
 
-void add_warnings(const ReadResult& result, std::optional<Hand> hand, std::vector<Found>& found) {
-  for (const Diagnostic& diagnostic : result.diagnostics.kept) {
+void add_warnings(const Diagnostics& diagnostics, const Score& score, std::optional<Hand> hand,
+                  std::vector<Found>& found) {
+  for (const Diagnostic& diagnostic : diagnostics.kept) {
     if (!is_finding(diagnostic)) continue;
-    const MusicalPlace where = place_by_meter(diagnostic.where, result.score);
+    const MusicalPlace where = place_by_meter(diagnostic.where, score);
     if (hand && where.hand && where.hand != hand) continue;
     PlacedFinding finding;
     finding.code = diagnostic.code;
@@ -119,16 +122,17 @@ Placing placing_of(const Source& source) {
 }
 
 /// What the rules found, with the counts of the lines in which they looked.
-std::vector<Found> found_by_rules(const Score& score, Analysis& analysis, std::optional<Hand> hand,
+std::vector<Found> found_by_rules(const AnalysedScore& analysed, std::optional<Hand> hand,
                                   CheckCounts& counts) {
   std::vector<Found> found;
-  for (std::size_t p = 0; p < analysis.passages.size(); ++p) {
-    for (std::size_t l = 0; l < analysis.passages[p].lines.size(); ++l) {
-      LineAnalysis& line = analysis.passages[p].lines[l];
-      if (hand && line.hand != *hand) continue;
-      counts.add(line.totals);
-      add_watch_list(score, p, score.passages[p].lines[l], line, found);
+  std::size_t number = 0;
+  for (const AnalysedPassage passage : analysed) {
+    for (const AnalysedLine line : passage) {
+      if (hand && line.hand() != *hand) continue;
+      counts.add(line.found().totals);
+      add_watch_list(passage.written(), number, line, found);
     }
+    ++number;
   }
   return found;
 }
@@ -152,7 +156,7 @@ bool is_finding(const Diagnostic& diagnostic) noexcept {
   return diagnostic.severity == Severity::warning && diagnostic.code == kFingerRange.entry().id;
 }
 
-FileCheck check(const Source& source, const ReadResult& result, Analysis analysis,
+FileCheck check(const Source& source, ReadResult result, const AnalyseOptions& options,
                 std::optional<Hand> hand) {
   const Source& text = text_read(result, source);
   FileCheck check;
@@ -162,11 +166,13 @@ FileCheck check(const Source& source, const ReadResult& result, Analysis analysi
     check.file.error = first_error(text, result.diagnostics);
     return check;
   }
-  for (const Passage& passage : result.score.passages) check.titles.push_back(passage.title);
+  const AnalysedScore analysed(source.name(), std::move(result.score), options);
+  const Score& score = analysed.written();
+  for (const Passage& passage : score.passages) check.titles.push_back(passage.title);
   CheckCounts& counts = check.file.counts;
-  counts.passages = result.score.passages.size();
-  std::vector<Found> found = found_by_rules(result.score, analysis, hand, counts);
-  add_warnings(result, hand, found);
+  counts.passages = score.passages.size();
+  std::vector<Found> found = found_by_rules(analysed, hand, counts);
+  add_warnings(result.diagnostics, score, hand, found);
   std::stable_sort(found.begin(), found.end(), [](const Found& left, const Found& right) {
     return left.offset < right.offset;
   });

@@ -115,9 +115,7 @@ FileCheck check_source(const Source& source, const CheckOptions& options, std::s
     result.score = with_suggestions(std::move(result.score), {options.player.reach_semitones, 1});
   }
   messages = render(text_read(result, source), without_findings(result.diagnostics));
-  return fingerturn::check(source, result,
-                           result.ok() ? analyse(result.score, options.player) : Analysis{},
-                           options.hand);
+  return fingerturn::check(source, std::move(result), options.player, options.hand);
 }
 
 /// Leaves the counts as they are.

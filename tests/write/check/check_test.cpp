@@ -19,8 +19,7 @@ namespace {
 FileCheck check_text(const std::string& text, const std::string& name = "test.passage",
                      std::optional<Hand> hand = std::nullopt) {
   const Source source(name, text);
-  const ReadResult read = read_notation(source);
-  return check(source, read, read.ok() ? analyse(read.score) : Analysis{}, hand);
+  return check(source, read_notation(source), {}, hand);
 }
 
 std::string findings_in(const std::string& text) {
@@ -110,7 +109,7 @@ TEST_CASE("a finger number out of range that was only warned of is for caution")
   const ReadResult result = read(source);
   REQUIRE(result.ok());
   const auto lines = [&](std::optional<Hand> hand) {
-    return write_findings(check(source, result, analyse(result.score), hand), std::nullopt);
+    return write_findings(check(source, result, {}, hand), std::nullopt);
   };
   const std::string right =
       "etude.musicxml: bar 3, right hand, beat 1: info: Fingers are missing in 2 events running. "
@@ -124,7 +123,7 @@ TEST_CASE("a finger number out of range that was only warned of is for caution")
   CHECK(lines(std::nullopt) == right + left);
   CHECK(lines(Hand::right) == right);
   CHECK(lines(Hand::left) == left);
-  const CheckCounts counts = check(source, result, analyse(result.score), std::nullopt).file.counts;
+  const CheckCounts counts = check(source, result).file.counts;
   CHECK(counts.watch.info == 2);
   CHECK(counts.watch.caution == 2);
   CHECK(counts.watch.strain == 0);
@@ -151,7 +150,10 @@ TEST_CASE("a finger out of range has the place of its own note") {
     const ReadResult result = read(source);
     REQUIRE(result.diagnostics.kept.size() == 1);
     CHECK(result.diagnostics.kept[0].where == MusicalPlace{0, Hand::right, 1, Fraction{1, 1}});
-    return check(source, result, {}, std::nullopt).findings.at(0).where;
+    for (const PlacedFinding& finding : check(source, result).findings) {
+      if (finding.code == "finger-range") return finding.where;
+    }
+    return MusicalPlace{};
   };
   CHECK(place_in(score(attributes + meter)) == MusicalPlace{0, Hand::right, 1, Fraction{1, 1}});
   // A reader counts quarter notes where there is no meter; a finding has no beat.
@@ -163,7 +165,7 @@ TEST_CASE("a warning before all notes is told by line and column") {
   ReadResult result;
   result.diagnostics.add({Severity::warning, "finger-range", {9, 11}, "6 is no finger", ""});
   result.diagnostics.add({Severity::warning, "other", {9, 11}, "something else", ""});
-  CHECK(write_findings(check(source, result, {}, std::nullopt), std::nullopt) ==
+  CHECK(write_findings(check(source, result), std::nullopt) ==
         "etude.musicxml:2:2: caution: 6 is no finger. [finger-range]\n");
 }
 
@@ -306,7 +308,7 @@ TEST_CASE("a check finds what the analysis found, whatever the score") {
         events += line.totals.events;
       }
     }
-    const FileCheck found = check(source, read, analysis, std::nullopt);
+    const FileCheck found = check(source, read);
     CHECK(found.findings.size() == findings);
     CHECK(found.file.counts.events == events);
     for (const PlacedFinding& finding : found.findings) {
