@@ -8,8 +8,8 @@
 #include "read/musicxml/tick_counter.hpp"
 
 #include <algorithm>
+#include <map>
 #include <string>
-#include <unordered_map>
 #include <utility>
 
 #include <fmt/core.h>
@@ -20,20 +20,24 @@ namespace {
 constexpr std::string_view kDivisions = "divisions above 0 that can be counted exactly";
 constexpr std::string_view kDuration = "a duration from 0 to 10000 quarter notes";
 
-/// The numbers of a part's voices, which may be called anything.
+/// The numbers of a part's voices, which may be called anything. A note without a voice is in one
+/// of its staff's own.
 class Voices {
  public:
-  std::uint32_t number_of(std::string_view name) {
-    if (name == last_name_) return last_number_;
+  std::uint32_t number_of(std::string_view name, std::uint32_t staff) {
+    const Called called(name, name.empty() ? staff : 0);
+    if (called == last_) return last_number_;
     const auto next = static_cast<std::uint32_t>(numbers_.size());
-    last_number_ = numbers_.try_emplace(std::string(name), next).first->second;
-    last_name_ = name;
+    last_number_ = numbers_.try_emplace(called, next).first->second;
+    last_ = called;
     return last_number_;
   }
 
  private:
-  std::unordered_map<std::string, std::uint32_t> numbers_;
-  std::string_view last_name_;
+  using Called = std::pair<std::string_view, std::uint32_t>;
+
+  std::map<Called, std::uint32_t> numbers_;
+  std::optional<Called> last_;
   std::uint32_t last_number_ = 0;
 };
 
@@ -196,7 +200,8 @@ class PartReader {
     const std::optional<Pitch> pitch = pitch_in(element.pitch);
     if (!pitch) return report_pitch(element);
     note.note.pitch = *pitch;
-    note.voice = in_chord ? part_.notes.back().voice : voices_.number_of(text_of(element.voice));
+    note.voice =
+        in_chord ? part_.notes.back().voice : voices_.number_of(text_of(element.voice), note.staff);
     if (element.has_fingering) {
       for_each_technical(element.element, [&](pugi::xml_node technical) {
         add_fingerings(technical, note, part_.notes.size(), part_.problems);
