@@ -5,10 +5,11 @@
 namespace fingerturn {
 namespace {
 
-BarLineStyle merged(BarLineStyle earlier, BarLineStyle later) {
-  const bool both = earlier == BarLineStyle::repeat_end && later == BarLineStyle::repeat_start;
-  if (both) return BarLineStyle::repeat_both;
-  return std::max(earlier, later);
+bool is_repeat(BarLineStyle style) { return style >= BarLineStyle::repeat_start; }
+
+BarLineStyle merged(BarLineStyle one, BarLineStyle other) {
+  const bool both = is_repeat(one) && is_repeat(other) && one != other;
+  return both ? BarLineStyle::repeat_both : std::max(one, other);
 }
 
 }  // namespace
