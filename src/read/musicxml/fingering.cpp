@@ -19,10 +19,16 @@ bool is_between_fingers(char sign) {
   return kBetween.find(sign) != std::string_view::npos;
 }
 
-void drop_long_dashes(std::string_view& text) {
+/// Whether a text begins with what may stand between fingers; that is dropped.
+bool drop_between_fingers(std::string_view& text) {
   for (const std::string_view dash : {"\xE2\x80\x93", "\xE2\x80\x94", "\xE2\x80\x90"}) {
-    if (text.starts_with(dash)) text.remove_prefix(dash.size());
+    if (!text.starts_with(dash)) continue;
+    text.remove_prefix(dash.size());
+    return true;
   }
+  if (!is_between_fingers(text.front())) return false;
+  text.remove_prefix(1);
+  return true;
 }
 
 bool is_suggestion(pugi::xml_node technical) {
@@ -98,11 +104,10 @@ FingerText fingers_in(std::string_view text) {
   constexpr std::size_t kLongest = 64;
   FingerText found;
   if (text.size() > kLongest) return found;
-  for (; !text.empty(); text.remove_prefix(1)) {
-    drop_long_dashes(text);
-    if (text.empty()) break;
+  while (!text.empty()) {
+    if (drop_between_fingers(text)) continue;
     const char sign = text.front();
-    if (is_between_fingers(sign)) continue;
+    text.remove_prefix(1);
     if (sign < '0' || sign > '9') return {};
     found.out_of_range |= sign < '1' || sign > '5';
     found.fingers.push_back(static_cast<Finger>(sign - '0'));
