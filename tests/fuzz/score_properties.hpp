@@ -50,9 +50,20 @@ inline void expect_sound(const ReadResult& result, const Source& source) {
   expect_printable(text);
 }
 
+/// Of two onsets that are known the later one is not before the earlier.
+inline void expect_onsets_in_order(const Line& line) {
+  Fraction time;
+  for (const Event& event : line.events) {
+    if (!event.onset) continue;
+    expect(*event.onset >= time, "onsets never fall");
+    time = *event.onset;
+  }
+}
+
 inline void expect_sound(const Score& score, const Source& source) {
   for (const Passage& passage : score.passages) {
     for (const Line& line : passage.lines) {
+      expect_onsets_in_order(line);
       for (const Event& event : line.events) {
         expect_in_source(event.span, source);
         for (const Note& note : event.notes) expect_in_source(note.span, source);

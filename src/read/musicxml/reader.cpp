@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <array>
+#include <limits>
 #include <numeric>
 #include <utility>
 
@@ -40,6 +41,18 @@ void join_measures(std::vector<WrittenMeasure>& measures,
     if (!measures[i].meter) measures[i].meter = others[i].meter;
     if (!measures[i].tempo) measures[i].tempo = others[i].tempo;
   }
+}
+
+/// Whether the time from the first measure to the end of the last, in ticks, stays within 64 bits.
+bool can_be_counted(const std::vector<WrittenMeasure>& measures) {
+  // Half of what there is leaves room to add the length of a note.
+  constexpr Ticks kMostTicks = std::numeric_limits<Ticks>::max() / 2;
+  Ticks time = 0;
+  for (const WrittenMeasure& measure : measures) {
+    if (measure.length > kMostTicks - time) return false;
+    time += measure.length;
+  }
+  return true;
 }
 
 std::string title_of(pugi::xml_node score) {
@@ -120,6 +133,7 @@ class MusicXmlReader {
       reporter_.report(problem.code, problem.span, musical_place(part, note, hand_of(note)),
                        std::move(problem.message));
     }
+    const std::array<Ticks, 2> ticks{all.ticks_per_quarter, part.ticks_per_quarter};
     const Ticks common = std::lcm(part.ticks_per_quarter, all.ticks_per_quarter);
     refine_ticks(part, common / part.ticks_per_quarter);
     for (auto& notes : all.by_hand) refine_ticks(notes, common / all.ticks_per_quarter);
@@ -129,6 +143,13 @@ class MusicXmlReader {
       all.by_hand.at(static_cast<std::size_t>(hand_of(note))).push_back(std::move(note));
     }
     join_measures(all.measures, part.measures);
+    if (can_be_counted(all.measures)) return;
+    reporter_.report(
+        "musicxml-time", part.measures.front().span,
+        fmt::format("expected parts whose times can be counted together exactly, found "
+                    "quarter notes in {} and in {} divisions",
+                    ticks[0], ticks[1]));
+    all = {};
   }
 
   void add_line(Hand hand, HandNotes& notes, Passage& passage) {

@@ -89,6 +89,34 @@ TEST_CASE("hostile musicxml: divisions that change all the time") {
   CHECK(result.diagnostics.kept.size() == kMostDiagnostics);
 }
 
+TEST_CASE("hostile musicxml: two parts whose times together go beyond what can be counted") {
+  const auto part = [](const std::string& id, const std::string& divisions, std::size_t bars) {
+    const std::string whole_bar =
+        repeated("<note><pitch><step>C</step><octave>4</octave></pitch><duration>" + divisions +
+                     "000</duration></note>",
+                 10);
+    return "<part id=\"" + id + "\"><measure><attributes><divisions>" + divisions +
+           "</divisions></attributes>" + whole_bar + "</measure>" +
+           repeated("<measure>" + whole_bar + "</measure>", bars - 1) + "</part>";
+  };
+  const auto read_parts = [&part](std::size_t bars) {
+    const std::string list =
+        "<part-list><score-part id=\"R\"><part-name>Piano right</part-name></score-part>"
+        "<score-part id=\"L\"><part-name>Piano left</part-name></score-part></part-list>";
+    return read(Source("parts.musicxml", "<score-partwise>" + list + part("R", "999983", bars) +
+                                             part("L", "999979", bars) + "</score-partwise>"));
+  };
+  const ReadResult short_piece = read_parts(400);
+  CHECK(short_piece.ok());
+  CHECK(short_piece.score.passages.at(0).lines.size() == 2);
+  const ReadResult long_piece = read_parts(1000);
+  REQUIRE_FALSE(long_piece.ok());
+  CHECK(long_piece.diagnostics.kept.at(0).message ==
+        "expected parts whose times can be counted together exactly, found quarter notes in 999983 "
+        "and in 999979 divisions");
+  CHECK(long_piece.score.passages.at(0).lines.empty());
+}
+
 TEST_CASE("hostile musicxml: deep nesting") {
   const std::string deep = repeated("<a>", kMany) + repeated("</a>", kMany);
   CHECK(read_bar(deep).ok());
