@@ -10,7 +10,8 @@ namespace {
 
 /// What was found in the notes that were asked for.
 AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
-  return analysed_and_said(std::move(input), options.player, options.notes);
+  return analysed(std::move(input.name), std::move(input.score), options.player,
+                  options.notes.bars);
 }
 
 using Writer = std::string (*)(const AnalysedScore& analysed);

@@ -35,24 +35,32 @@ std::optional<Score> chosen_part(Score score, const std::string& name, const Cho
   return notes.hand ? only_hand(std::move(score), *notes.hand) : std::move(score);
 }
 
-bool has_event(const AnalysedScore& analysed) {
-  for (const AnalysedPassage passage : analysed) {
-    for (const AnalysedLine line : passage) {
-      if (line.size() > 0) return true;
-    }
-  }
-  return false;
+/// Whether there are notes in the part that was asked for.
+bool is_played(const Score& score, const std::optional<BarRange>& bars) {
+  const auto has_notes = [&bars](const Event& event) {
+    return !event.is_rest() && (!bars || bars->contains(event.bar));
+  };
+  return std::any_of(score.passages.begin(), score.passages.end(), [&](const Passage& passage) {
+    return std::any_of(passage.lines.begin(), passage.lines.end(), [&](const Line& line) {
+      return std::any_of(line.events.begin(), line.events.end(), has_notes);
+    });
+  });
 }
 
 constexpr std::size_t kMostNamed = 8;
 
-/// "bars 1 to 4, bar 9": the bars of a passage, in runs.
-std::string bars_words(const Passage& passage) {
+/// The bars of a passage, neighbours together.
+std::vector<BarRange> runs_of_bars(const Passage& passage) {
   std::vector<BarRange> runs;
   for (const std::int32_t bar : bars_of(passage)) {
     if (runs.empty() || runs.back().last + 1 != bar) runs.push_back({bar, bar});
     runs.back().last = bar;
   }
+  return runs;
+}
+
+/// "bars 1 to 4, bar 9"
+std::string words_of(const std::vector<BarRange>& runs) {
   if (runs.empty()) return "no bars";
   std::vector<std::string> named;
   for (const BarRange& run : runs) {
@@ -63,10 +71,14 @@ std::string bars_words(const Passage& passage) {
 
 /// "; there are bars 1 to 12", or what each of several passages has.
 std::string bars_there_are(const Score& score) {
-  if (score.passages.size() == 1) return "; there are " + bars_words(score.passages.front());
+  if (score.passages.size() == 1) {
+    const std::vector<BarRange> runs = runs_of_bars(score.passages.front());
+    const bool one_bar = runs.size() == 1 && runs.front().first == runs.front().last;
+    return (one_bar ? "; there is " : "; there are ") + words_of(runs);
+  }
   std::string words;
   for (std::size_t p = 0; p < score.passages.size() && p < kMostNamed; ++p) {
-    words += fmt::format("; passage {} has {}", p + 1, bars_words(score.passages[p]));
+    words += fmt::format("; passage {} has {}", p + 1, words_of(runs_of_bars(score.passages[p])));
   }
   const std::size_t named = std::min(score.passages.size(), kMostNamed);
   return named < score.passages.size()
@@ -90,6 +102,10 @@ ScoreInput read_score(Source source, const ChosenNotes& notes) {
   std::string name = source.name();
   std::optional<Score> score = chosen_part(std::move(result.score), name, notes);
   if (!score) return failed(ExitStatus::wrong_usage);
+  if ((notes.bars || notes.hand) && !is_played(*score, notes.bars)) {
+    say_nothing_is_played(name, *score, notes);
+    return failed(ExitStatus::wrong_usage);
+  }
   if (result.unpacked) source = std::move(*result.unpacked);
   return {ExitStatus::done, std::move(name), std::move(*score), std::move(source)};
 }
@@ -106,14 +122,6 @@ AnalysedScore analysed(std::string name, Score score, const AnalyseOptions& play
                        const std::optional<BarRange>& bars) {
   AnalysedScore whole(std::move(name), std::move(score), player);
   return bars ? only_bars(std::move(whole), *bars) : std::move(whole);
-}
-
-AnalysedScore analysed_and_said(ScoreInput input, const AnalyseOptions& player,
-                                const ChosenNotes& notes) {
-  AnalysedScore of = analysed(std::move(input.name), std::move(input.score), player, notes.bars);
-  const bool is_part = notes.bars || notes.hand;
-  if (is_part && !has_event(of)) say_nothing_is_played(of.name(), of.written(), notes);
-  return of;
 }
 
 }  // namespace fingerturn::cli

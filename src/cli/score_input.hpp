@@ -19,18 +19,17 @@ struct ScoreInput {
   std::optional<Source> document;  ///< the text that the score was read from
 };
 
-/// Reads an input and cuts it down to the passage and hand that were asked for.
+/// Reads an input and cuts it down to the passage and hand that were asked for. Where it has no
+/// such passage, or no notes in that hand and the bars that were asked for, the command cannot be
+/// carried out on it as given.
 ScoreInput read_score(const std::string& path, const ChosenNotes& notes);
 ScoreInput read_score(Source source, const ChosenNotes& notes);
 
 /// Says that a score plays nothing in the bars and hand that were asked for, and which bars it has.
 void say_nothing_is_played(const std::string& name, const Score& score, const ChosenNotes& notes);
 
-/// A score with what was found in it, or in the bars that were asked for. `analysed_and_said` says
-/// so where nothing is played there.
+/// A score with what was found in it, or in the bars that were asked for.
 AnalysedScore analysed(std::string name, Score score, const AnalyseOptions& player,
                        const std::optional<BarRange>& bars);
-AnalysedScore analysed_and_said(ScoreInput input, const AnalyseOptions& player,
-                                const ChosenNotes& notes);
 
 }  // namespace fingerturn::cli

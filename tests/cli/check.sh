@@ -77,6 +77,15 @@ is "$(head -n 1 out | jq -c '[.events, (.findings | map(.hand))]')" '[2,["left"]
 run check duet.passage --hand both --format jsonl
 is "$(head -n 1 out | jq -c '[.events, (.findings | map(.hand))]')" '[4,["right","left"]]'
 
+# A hand that plays nothing in one file may do so in another; in none it was asked for by mistake.
+echo 'RH: C5:1 D:2' >solo.passage
+run check solo.passage duet.passage --hand left
+status_is 0
+is_empty err
+run check solo.passage --hand left
+status_is 2
+is "$(cat err)" 'fingerturn: nothing is played by the left hand in what was checked'
+
 # What the reader warns of goes to standard error.
 run check - <<<'C4:1~'
 status_is 0

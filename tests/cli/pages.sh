@@ -94,7 +94,8 @@ run annotate --format html --bars 1 --tempo 300 one.passage
 status_is 0
 has out 'quarter = 300, as asked for'
 run annotate --format html --hand left one.passage
-status_is 0
+status_is 2
+is_empty out
 has err 'nothing is played by the left hand'
 
 # The folds are open where cues or reasons are asked for, and so are printed.

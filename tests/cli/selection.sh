@@ -50,13 +50,37 @@ meter: 2/4
 RH: 1/4 E5:3 F5:1 | G5:2 A5:3 |
 LH: 1/4 E3:3 F3:2 | G3:1 F3:2 |'
 
-# Bars that hold nothing are told and are no failure.
+# Bars that hold nothing, and a hand that plays nothing, cannot be shown; the other inputs are.
 run annotate duet.passage --bars 40-50
-status_is 0
+status_is 2
+is_empty out
 is "$(cat err)" 'fingerturn: duet.passage: nothing is played in bars 40 to 50; passage 1 has bars 1 to 3; passage 2 has bar 1'
 run annotate duet.passage --hand left --passage 2
-status_is 0
+status_is 2
+is_empty out
 is "$(cat err)" 'fingerturn: duet.passage: nothing is played by the left hand'
+for command in annotate 'annotate --format json' 'annotate --format passage' finger; do
+  # shellcheck disable=SC2086 # a command and its words
+  run $command --bars 3 - duet.passage <<<'C4:1 | D:2'
+  status_is 2
+  is "$(cat err)" 'fingerturn: standard input: nothing is played in bar 3; there are bars 1 to 2'
+  cp out some
+  # shellcheck disable=SC2086 # a command and its words
+  run $command --bars 3 duet.passage
+  same_files out some
+done
+run annotate - --bars 3 <<<'C4:1 D:2'
+is "$(cat err)" 'fingerturn: standard input: nothing is played in bar 3; there is bar 1'
+run annotate - --bars 3 <<<'C4:1 r | r'
+is "$(cat err)" 'fingerturn: standard input: nothing is played in bar 3; there are bars 1 to 2'
+# A note that is held over from before is something to show; there is no turn of it to compare.
+echo 'C4:1~ | C' >held.passage
+run annotate held.passage --bars 2
+status_is 0
+has out '(C4)'
+run compare held.passage held.passage --bars 2
+status_is 2
+is "$(cat err)" 'fingerturn: held.passage: nothing is played in bar 2; there are bars 1 to 2'
 
 # One passage of several.
 for number in 1 2; do

@@ -29,6 +29,8 @@
 #include <utility>
 #include <vector>
 
+#include <fmt/core.h>
+
 namespace fingerturn::cli {
 namespace {
 
@@ -160,8 +162,15 @@ std::size_t jobs_for(std::size_t files, const CheckOptions& options) {
   return std::clamp<std::size_t>(wanted, 1, std::max<std::size_t>(files, 1));
 }
 
+/// A hand that plays in some files only has nothing to be found in the others; one that plays in
+/// none was asked for by mistake.
 ExitStatus status_of(const AllCounts& all, const CheckOptions& options) {
   if (all.failed > 0) return ExitStatus::input_failed;
+  if (options.hand && all.counts.events == 0) {
+    say(fmt::format("nothing is played by the {} hand in what was checked",
+                    to_string(*options.hand)));
+    return ExitStatus::wrong_usage;
+  }
   const bool found = options.fail_on && all.counts.watch.reaches(*options.fail_on);
   return found ? ExitStatus::found : ExitStatus::done;
 }

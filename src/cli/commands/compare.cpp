@@ -63,8 +63,8 @@ std::optional<std::vector<AnalysedScore>> read_all(const CompareOptions& options
       input.score =
           with_fingerings(input.score, {options.player.reach_semitones, 1}, options.notes.bars);
     }
-    all.push_back(
-        with_difficulties(analysed_and_said(std::move(input), options.player, options.notes)));
+    all.push_back(with_difficulties(analysed(std::move(input.name), std::move(input.score),
+                                             options.player, options.notes.bars)));
   }
   if (worst != ExitStatus::done) return std::nullopt;
   return all;
@@ -121,7 +121,10 @@ ExitStatus compare(const CompareOptions& options) {
     say(problem_words(*all, *paired.problem));
     return ExitStatus::wrong_usage;
   }
-  if (!any_played(paired.comparisons)) return ExitStatus::wrong_usage;  // that has been said
+  if (!any_played(paired.comparisons)) {
+    say_nothing_is_played(all->front().name(), all->front().written(), options.notes);
+    return ExitStatus::wrong_usage;
+  }
   const TextStyle style = text_style(options.look, options.output);
   output.write(options.format->write(paired.comparisons, style));
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;

@@ -25,12 +25,7 @@ ExitStatus excerpt(const ExcerptOptions& options) {
   if (!output.open({options.file})) return ExitStatus::wrong_usage;
   const ScoreInput input = read_score(options.file, options.notes);
   if (input.status != ExitStatus::done) return input.status;
-  const Excerpt part = fingerturn::excerpt(input.score, *options.notes.bars);
-  if (part.passages.empty()) {
-    say_nothing_is_played(input.name, input.score, options.notes);
-    return ExitStatus::wrong_usage;
-  }
-  output.write(write_excerpt(input.score, part));
+  output.write(write_excerpt(input.score, fingerturn::excerpt(input.score, *options.notes.bars)));
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
