@@ -46,8 +46,8 @@ class TemporaryFile {
   }
   ~TemporaryFile() {
     const int error_number = errno;
-    if (descriptor_ >= 0) ::close(descriptor_);
-    if (descriptor_ >= 0 && !renamed_) ::unlink(name_.c_str());
+    if (is_open()) ::close(descriptor_);
+    if (is_there_) ::unlink(name_.c_str());
     errno = error_number;
   }
   TemporaryFile(const TemporaryFile&) = delete;
@@ -62,15 +62,20 @@ class TemporaryFile {
     }
     return true;
   }
+  /// Brings what was written to the disk: some of it may fail no earlier.
+  bool close() {
+    if (::fsync(descriptor_) != 0) return false;
+    return ::close(std::exchange(descriptor_, -1)) == 0;
+  }
   bool rename_to(const std::string& target) {
-    renamed_ = std::rename(name_.c_str(), target.c_str()) == 0;
-    return renamed_;
+    is_there_ = std::rename(name_.c_str(), target.c_str()) != 0;
+    return !is_there_;
   }
 
  private:
   std::string name_;
   int descriptor_;
-  bool renamed_ = false;
+  bool is_there_ = is_open();
 };
 
 /// Copies a file that was just written.
@@ -150,7 +155,7 @@ bool Output::put_in_place() {
   if (error_number_ != 0) return fail("cannot write", error_number_);
   TemporaryFile beside(target);
   const bool done = beside.is_open() && (!begun_ || copy(begun_.get(), beside)) &&
-                    beside.write(kept_) && beside.rename_to(target);
+                    beside.write(kept_) && beside.close() && beside.rename_to(target);
   return done || fail("cannot write", errno);
 }
 

@@ -9,9 +9,9 @@
 namespace fingerturn::cli {
 
 /// Where results go: standard output, or a file that appears whole or not at all. What goes into
-/// a file is kept until it is complete, then written under another name beside its place and
-/// renamed; so a run that is ended from outside leaves nothing behind. What is kept lies in memory
-/// as long as it is small, then in a file without a name.
+/// a file is kept until it is complete, then written under another name beside its place, brought
+/// to the disk and renamed; so a run that is ended from outside leaves nothing behind. What is kept
+/// lies in memory as long as it is small, then in a file without a name.
 class Output {
  public:
   /// An empty path, or "-", is standard output.
