@@ -2,6 +2,7 @@
 
 #include "cli/messages.hpp"
 #include "cli/terminal.hpp"
+#include "text/cells.hpp"
 #include "text/utf8.hpp"
 
 #include <algorithm>
@@ -14,12 +15,7 @@ namespace {
 
 /// As much of the text as fits into a line, the last column left free so that it never wraps.
 std::string cut(const std::string& text, int columns) {
-  const auto room = static_cast<std::size_t>(std::max(columns - 1, 0));
-  std::size_t bytes = 0;
-  for (std::size_t i = 0; i < room && bytes < text.size(); ++i) {
-    bytes += first_code_point(std::string_view(text).substr(bytes)).bytes;
-  }
-  return text.substr(0, bytes);
+  return std::string(first_cells(text, static_cast<std::size_t>(std::max(columns - 1, 0))));
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "fingerturn/diagnostic.hpp"
 
+#include "text/cells.hpp"
 #include "text/utf8.hpp"
 
 #include <algorithm>
@@ -10,7 +11,8 @@
 namespace fingerturn {
 namespace {
 
-/// The most code points of a source line that are shown, and how many of them before the mark.
+/// How wide the part of a source line is that is shown, and how much of it before the mark, in
+/// cells. Of a longer line no more code points than that are shown either: some take no cell.
 constexpr std::size_t kWindow = 76;
 constexpr std::size_t kBeforeMark = 40;
 constexpr std::size_t kLongestCodePoint = 4;  // bytes
@@ -30,21 +32,24 @@ std::string_view drop_code_points(std::string_view text, std::size_t count) {
   return text;
 }
 
-std::string_view take_code_points(std::string_view text, std::size_t count) {
-  return text.substr(0, text.size() - drop_code_points(text, count).size());
+/// As much of the beginning of a text as fits.
+std::string_view beginning_of(std::string_view text, std::size_t room) {
+  return first_cells(text.substr(0, text.size() - drop_code_points(text, room).size()), room);
 }
 
-/// The last code points of a text, at most `count`; looks at no more of it than that.
-std::string_view last_code_points(std::string_view text, std::size_t count) {
-  std::size_t begin = text.size() - std::min(text.size(), kLongestCodePoint * count);
+/// As much of the end of a text as fits; looks at no more of it than that.
+std::string_view end_of(std::string_view text, std::size_t room) {
+  std::size_t begin = text.size() - std::min(text.size(), kLongestCodePoint * room);
   while (begin > 0 && begin < text.size() && is_continuation_byte(text[begin])) ++begin;
   text.remove_prefix(begin);
   const std::size_t length = count_code_points(text);
-  return length > count ? drop_code_points(text, length - count) : text;
+  if (length > room) text = drop_code_points(text, length - room);
+  while (count_cells(text) > room) text = drop_code_points(text, 1);
+  return text;
 }
 
-bool is_longer_than(std::string_view text, std::size_t code_points) {
-  return text.size() > kLongestCodePoint * code_points || count_code_points(text) > code_points;
+bool is_longer_than(std::string_view text, std::size_t room) {
+  return text.size() > kLongestCodePoint * room || count_cells(text) > room;
 }
 
 /// Cuts a long line down to the surroundings of the marked place. A line may be as long as a
@@ -55,12 +60,12 @@ Window window_of(std::string_view line, std::size_t mark_begin, std::size_t mark
   std::string_view after = line.substr(mark_end);
   Window window;
   if (is_longer_than(line, kWindow)) {
-    const std::string_view near = last_code_points(before, kBeforeMark);
+    const std::string_view near = end_of(before, kBeforeMark);
     if (near.size() < before.size()) window.before = kCut;
     before = near;
-    const std::size_t room = kWindow - count_code_points(before);
-    const std::string_view shown = take_code_points(marked, room);
-    const std::string_view rest = take_code_points(after, room - count_code_points(shown));
+    const std::size_t room = kWindow - count_cells(before);
+    const std::string_view shown = beginning_of(marked, room);
+    const std::string_view rest = beginning_of(after, room - count_cells(shown));
     if (shown.size() < marked.size() || rest.size() < after.size()) window.after = kCut;
     marked = shown;
     after = rest;
@@ -75,9 +80,13 @@ Window window_of(std::string_view line, std::size_t mark_begin, std::size_t mark
 std::string blanks_for(std::string_view text) {
   std::string blanks;
   while (!text.empty()) {
-    const CodePoint point = first_code_point(text);
-    blanks += point.value == U'\t' ? '\t' : ' ';
-    text.remove_prefix(point.bytes);
+    const std::string_view letter = text.substr(0, first_code_point(text).bytes);
+    if (letter == "\t") {
+      blanks += '\t';
+    } else {
+      blanks.append(count_cells(letter), ' ');
+    }
+    text.remove_prefix(letter.size());
   }
   return blanks;
 }
@@ -90,7 +99,7 @@ std::string marked_line(const Source& source, const Diagnostic& diagnostic, std:
   const std::size_t end = std::clamp<std::size_t>(
       std::max(diagnostic.span.end, diagnostic.span.begin) - start, begin, text.size());
   const Window window = window_of(text, begin, end);
-  const std::size_t carets = std::max<std::size_t>(1, count_code_points(window.marked));
+  const std::size_t carets = std::max<std::size_t>(1, count_cells(window.marked));
   return fmt::format("{0}{1}{2}{3}\n{0}{4}{5}\n", kIndent, window.before, window.marked,
                      window.after, blanks_for(window.before), std::string(carets, '^'));
 }

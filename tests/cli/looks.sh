@@ -16,6 +16,16 @@ for columns in 32 40 60 80 120; do
   done
 done
 
+# Wide letters count twice, in whichever locale the program runs.
+printf 'passage: %s\n1/4 C4:1\n' "$(printf '月光%.0s' {1..30})" >moonlight.passage
+run annotate moonlight.passage
+is "$(head -n 1 out)" "$(printf '月光%.0s' {1..20})"
+cp out wide
+for locale in C POSIX C.UTF-8 nonsense; do
+  LC_ALL="$locale" run annotate moonlight.passage
+  same_files out wide
+done
+
 # Where the text goes to no terminal it is 80 columns wide.
 run annotate long.passage
 cp out plain

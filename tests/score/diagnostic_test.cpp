@@ -88,6 +88,13 @@ TEST_CASE("the mark stands under the place") {
         "  B\u266D3:1 \u00E4\u00E4 D\n        ^^\n");
 }
 
+TEST_CASE("the mark stands under the place where letters are wide or take no room") {
+  CHECK(drawn("C4:1 \u6708 zz", "zz") == "  C4:1 \u6708 zz\n          ^^\n");
+  CHECK(drawn("C4:1 \u6708\u5149 D", "\u6708\u5149") == "  C4:1 \u6708\u5149 D\n       ^^^^\n");
+  CHECK(drawn("e\u0301 zz", "zz") == "  e\u0301 zz\n    ^^\n");
+  CHECK(drawn("\u6708\te\u0301\tzz", "zz") == "  \u6708\te\u0301\tzz\n    \t \t^^\n");
+}
+
 TEST_CASE("tabs before the mark stay tabs") {
   CHECK(drawn("C4:1\tD:2\tzz", "zz") == "  C4:1\tD:2\tzz\n      \t   \t^^\n");
 }
@@ -141,6 +148,17 @@ TEST_CASE("the window counts code points") {
   const std::string rendered = drawn(before + "zz", "zz");
   CHECK(rendered.starts_with("  ...\u266D"));
   CHECK(rendered.ends_with("\u266Dzz\n" + std::string(45, ' ') + "^^\n"));
+}
+
+TEST_CASE("the window is no wider where its letters are") {
+  std::string wide;
+  for (int i = 0; i < 100; ++i) wide += "\u6708";
+  const std::string shown = wide.substr(0, 3 * 20);
+  CHECK(drawn(wide + "zz" + wide, "zz") ==
+        "  ..." + shown + "zz" + wide.substr(0, 3 * 17) + "...\n" + std::string(45, ' ') + "^^\n");
+  std::string marks;
+  for (int i = 0; i < 100000; ++i) marks += "\u0301";
+  CHECK(drawn("a" + marks + "zz", "zz") == "  ..." + marks.substr(0, 2 * 40) + "zz\n     ^^\n");
 }
 
 TEST_CASE("control characters never reach the terminal") {

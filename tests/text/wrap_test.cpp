@@ -18,4 +18,13 @@ TEST_CASE("a word that is longer than a line is cut, but not into bits") {
   CHECK(wrapped("", "üüüüüüüüüüüüüüüüüüü", 16) == "üüüüüüüüüüüüüüüü\nüüü\n");
 }
 
+TEST_CASE("lines are as wide as a terminal shows them") {
+  // Eight letters of two cells each.
+  CHECK(wrapped("", "月光月光 月光月光", 16) == "月光月光\n月光月光\n");
+  CHECK(wrapped("", "月光月光月光月光月光", 17) == "月光月光月光月光\n月光\n");
+  CHECK(wrapped("月 ", "one two three", 10) == "月 one two\n   three\n");
+  CHECK(padded("月光", 6) + "|" == "月光  |");
+  CHECK(padded("e\u0301", 3) + "|" == "e\u0301  |");
+}
+
 }  // namespace fingerturn

@@ -1,5 +1,6 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/report.hpp"
+#include "text/cells.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 
@@ -102,9 +103,9 @@ std::size_t width_of(const Table& table) {
 /// How much of the room names are given: as much as those that fit into it need.
 std::size_t name_width(const Table& table, std::span<const FileCounts> files, const AllCounts& all,
                        std::size_t room) {
-  std::size_t width = std::max(all_words(all).size(), count_code_points(table.folder));
+  std::size_t width = std::max(all_words(all).size(), count_cells(table.folder));
   for (const FileCounts& file : files) {
-    const std::size_t length = count_code_points(file.source.substr(table.folder.size()));
+    const std::size_t length = count_cells(file.source.substr(table.folder.size()));
     if (length <= room) width = std::max(width, length);
   }
   return std::min(width, room);
@@ -162,7 +163,7 @@ std::string aligned(std::string_view text, std::size_t width) {
 
 /// A name with what stands beside it, or below it where the name is too long.
 std::string row(const Table& table, const std::string& name, const std::string& cells) {
-  if (count_code_points(name) <= table.name_width) {
+  if (count_cells(name) <= table.name_width) {
     return padded(name, table.name_width) + cells + '\n';
   }
   return name + '\n' + std::string(table.name_width, ' ') + cells + '\n';

@@ -1,6 +1,6 @@
 #include "write/compare/places.hpp"
 
-#include "text/utf8.hpp"
+#include "text/cells.hpp"
 #include "text/wrap.hpp"
 #include "write/compare/blocks.hpp"
 #include "write/text/signs.hpp"
@@ -38,7 +38,7 @@ std::string without_end_blanks(std::string text) {
 }
 
 void widen(std::size_t& width, std::string_view text) {
-  width = std::max(width, count_code_points(text));
+  width = std::max(width, count_cells(text));
 }
 
 void widen(PartWidths& widths, const Parts& parts) {
@@ -57,7 +57,7 @@ std::string parts_text(const Parts& parts, const PartWidths& widths, const TextS
   std::string text;
   for (std::size_t part = 0; part < kParts; ++part) {
     if (widths[part] == 0) continue;
-    const std::string blanks(widths[part] + 1 - count_code_points(parts[part].text), ' ');
+    const std::string blanks(widths[part] + 1 - count_cells(parts[part].text), ' ');
     text += emphasised(parts[part].text, parts[part].emphasis, style.colour) + blanks;
   }
   return text;

@@ -41,21 +41,10 @@ void add_text(Drawing& drawing, std::string_view name, double x, std::string_vie
   drawing.out += fmt::format(R"(">{}</text>)", escaped_markup(words));
 }
 
-bool has_wide_letters(std::string_view text) {
-  constexpr char32_t kFirstWide = 0x1100;
-  while (!text.empty()) {
-    const CodePoint point = first_code_point(text);
-    if (point.valid && point.value >= kFirstWide) return true;
-    text.remove_prefix(point.bytes);
-  }
-  return false;
-}
-
-/// Text in lines of so many letters, fewer where they are wide.
+/// Text in lines of so many letters, half as many where they are wide.
 void add_lines(Drawing& drawing, std::string_view name, int x, int columns, int line,
                std::string_view words) {
-  const std::string safe = printable(words);
-  const std::string lines = wrapped("", safe, has_wide_letters(safe) ? columns / 2 : columns);
+  const std::string lines = wrapped("", printable(words), columns);
   for (std::size_t begin = 0; begin < lines.size();) {
     const std::size_t end = lines.find('\n', begin);
     drawing.y += line;

@@ -1,6 +1,6 @@
 #include "write/text/grid.hpp"
 
-#include "text/utf8.hpp"
+#include "text/cells.hpp"
 #include "write/text/rows.hpp"
 #include "write/text/trace.hpp"
 
@@ -121,7 +121,7 @@ std::string draw_row(std::string_view label, Emphasis label_emphasis, const Syst
     for (std::size_t i = 0; i < section.columns.size(); ++i) {
       const Cell cell = cell_of(s, i);
       const std::size_t gap = i + 1 < section.columns.size() ? 1 : 0;
-      const std::size_t length = count_code_points(cell.text);
+      const std::size_t length = count_cells(cell.text);
       if (length > 0) {
         row += std::string(blanks, ' ');
         row += emphasised(cell.text, cell.emphasis, style.colour);

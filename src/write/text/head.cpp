@@ -1,5 +1,6 @@
 #include "write/text/head.hpp"
 
+#include "text/cells.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 #include "write/text/signs.hpp"
@@ -17,8 +18,7 @@ std::string joined_lines(const std::vector<std::string>& parts, const TextStyle&
   std::string text;
   std::string line;
   for (const std::string& part : parts) {
-    const std::size_t length =
-        count_code_points(line) + count_code_points(between) + count_code_points(part);
+    const std::size_t length = count_cells(line) + count_cells(between) + count_cells(part);
     if (!line.empty() && length > static_cast<std::size_t>(style.columns)) {
       text += wrapped("", line, style.columns);
       line.clear();

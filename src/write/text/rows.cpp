@@ -1,6 +1,6 @@
 #include "write/text/rows.hpp"
 
-#include "text/utf8.hpp"
+#include "text/cells.hpp"
 #include "write/shared/note_words.hpp"
 
 #include <algorithm>
@@ -119,7 +119,7 @@ std::size_t width_of(const ShownEvent& shown, const Line& line) {
   for (const std::string& cell : finger_cells(shown, line)) width = std::max(width, cell.size());
   for (const Row row : kRows) {
     const Cell cell = row_cell(row, shown, line.hand, kUnicodeSigns);
-    width = std::max(width, count_code_points(cell.text));
+    width = std::max(width, count_cells(cell.text));
   }
   return width;
 }

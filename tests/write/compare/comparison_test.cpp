@@ -2,7 +2,7 @@
 #include "fingerturn/compare.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
-#include "text/utf8.hpp"
+#include "text/cells.hpp"
 #include "write/json/json_reading.hpp"
 #include "write/random_score.hpp"
 
@@ -112,7 +112,7 @@ std::size_t widest_line(const std::string& text) {
   std::size_t widest = 0;
   for (std::size_t begin = 0; begin < text.size();) {
     const std::size_t end = text.find('\n', begin);
-    widest = std::max(widest, count_code_points(std::string_view(text).substr(begin, end - begin)));
+    widest = std::max(widest, count_cells(std::string_view(text).substr(begin, end - begin)));
     begin = end + 1;
   }
   return widest;

@@ -105,7 +105,7 @@ void check_widths(const Score& score, const TextStyle& style) {
   CAPTURE(style.columns, style.ascii, style.detail);
   for (const std::string& line : lines_of(text_of(score, style))) {
     CAPTURE(line);
-    const bool fits = count_code_points(line) <= static_cast<std::size_t>(style.columns);
+    const bool fits = count_cells(line) <= static_cast<std::size_t>(style.columns);
     REQUIRE((fits || holds_one_word(line)));
     REQUIRE_FALSE(line.ends_with(' '));
   }
