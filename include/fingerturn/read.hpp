@@ -16,7 +16,7 @@ struct ReadResult {
   Score score;
   Diagnostics diagnostics;
   /// The text that the spans point into, where that is not the source itself: what was packed in
-  /// an .mxl container or written in UTF-16 or Latin-1, as UTF-8.
+  /// an .mxl container or written in another encoding, as UTF-8.
   std::optional<Source> unpacked;
 
   [[nodiscard]] bool ok() const noexcept { return diagnostics.errors == 0; }
@@ -45,8 +45,8 @@ struct ReadOptions {
   std::optional<int> part = std::nullopt;
 };
 
-/// Reads a source of any form. Any bytes may come in: nothing but std::bad_alloc is thrown, and time
-/// and memory grow in proportion to the source.
+/// Reads a source of any form. Any bytes may come in: nothing but std::bad_alloc is thrown, and
+/// time and memory grow in proportion to the source.
 ///
 ///     const Source source("etude.musicxml", bytes);
 ///     const ReadResult result = read(source);
@@ -59,9 +59,9 @@ ReadResult read(const Source& source, const ReadOptions& options = {});
 ReadResult read_notation(const Source& source);
 
 /// Reads MusicXML (W3C Community Group, version 4.0 and earlier), partwise or timewise, as text in
-/// UTF-8, UTF-16 or Latin-1 or packed in an .mxl container. Each keyboard instrument becomes a
-/// passage; its remarks say how parts and staves became hands. The span of a note is the
-/// beginning of its element, "<note".
+/// UTF-8, UTF-16, ISO-8859-1, ISO-8859-15 or windows-1252 or packed in an .mxl container. Each
+/// keyboard instrument becomes a passage; its remarks say how parts and staves became hands. The
+/// span of a note is the beginning of its element, "<note".
 ///
 ///     ReadResult result = read_musicxml(source, {.hand = Hand::left});
 ReadResult read_musicxml(const Source& source, const ReadOptions& options = {});

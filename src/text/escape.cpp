@@ -7,8 +7,6 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::string_view kReplacement = "\xEF\xBF\xBD";
-
 /// U+FFFE and U+FFFF, which XML 1.0 (section 2.2) allows nowhere.
 bool is_forbidden(char32_t value) { return value == 0xFFFE || value == 0xFFFF; }
 

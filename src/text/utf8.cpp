@@ -5,8 +5,6 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::string_view kReplacement = "\xEF\xBF\xBD";
-
 bool is_control(char32_t value) { return value < 0x20 || (value >= 0x7F && value < 0xA0); }
 
 /// Marks that change the direction of the text after them, and the line separators: they would

@@ -8,6 +8,9 @@
 /// UTF-8 as the sources and reports need it. No text is trusted to be valid.
 namespace fingerturn {
 
+/// U+FFFD, which stands for what cannot be shown.
+inline constexpr std::string_view kReplacement = "\xEF\xBF\xBD";
+
 /// The first code point of a text.
 struct CodePoint {
   char32_t value = 0;

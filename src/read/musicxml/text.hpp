@@ -10,8 +10,8 @@
 namespace fingerturn {
 
 /// The text of an XML document in UTF-8, where its bytes are in UTF-16 or, by its declaration, in
-/// Latin-1; its declaration then says UTF-8. Nothing where the bytes can be used as they are.
-/// Reports an encoding that is not read.
+/// an encoding of single bytes that is read; its declaration then says UTF-8. Nothing where the
+/// bytes can be used as they are. Reports an encoding that is not read.
 std::optional<std::string> transcoded_xml(std::string_view bytes, Reporter& reporter);
 
 /// Whether bytes begin as an XML document in UTF-8 or UTF-16 does.
