@@ -2,7 +2,7 @@
 
 #include "cli/messages.hpp"
 #include "text/lower_case.hpp"
-#include "text/nearest_word.hpp"
+#include "text/words.hpp"
 
 #include <algorithm>
 #include <string_view>

@@ -1,7 +1,7 @@
 #include "rules/tempo.hpp"
 
 #include "score/timeline.hpp"
-#include "text/tempo_words.hpp"
+#include "text/numbers.hpp"
 
 #include <algorithm>
 #include <cmath>

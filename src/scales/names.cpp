@@ -1,10 +1,10 @@
 #include "scales/names.hpp"
 
 #include "scales/line_of_fifths.hpp"
-#include "score/accidental.hpp"
+#include "score/spelling.hpp"
 #include "text/lower_case.hpp"
-#include "text/nearest_word.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 
 #include <algorithm>
 #include <array>

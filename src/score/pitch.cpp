@@ -1,6 +1,6 @@
 #include "fingerturn/pitch.hpp"
 
-#include "score/accidental.hpp"
+#include "score/spelling.hpp"
 
 #include <array>
 #include <cctype>

@@ -1,7 +1,7 @@
 #include "fingerturn/pitch.hpp"
 
 #include "catch.hpp"
-#include "score/accidental.hpp"
+#include "score/spelling.hpp"
 
 #include <array>
 #include <cstdint>

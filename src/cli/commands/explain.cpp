@@ -6,7 +6,7 @@
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
 #include "text/lower_case.hpp"
-#include "text/nearest_word.hpp"
+#include "text/words.hpp"
 
 #include <algorithm>
 #include <cstddef>

@@ -1,8 +1,8 @@
 #include "read/notation/header.hpp"
 
-#include "score/accidental.hpp"
+#include "score/spelling.hpp"
 #include "text/lower_case.hpp"
-#include "text/nearest_word.hpp"
+#include "text/words.hpp"
 
 #include <array>
 #include <cstddef>

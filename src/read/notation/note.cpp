@@ -1,6 +1,6 @@
 #include "read/notation/note.hpp"
 
-#include "score/accidental.hpp"
+#include "score/spelling.hpp"
 
 #include <algorithm>
 #include <string>

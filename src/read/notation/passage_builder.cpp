@@ -1,7 +1,7 @@
 #include "read/notation/passage_builder.hpp"
 
 #include "read/bar_lines.hpp"
-#include "read/notation/bar_check.hpp"
+#include "read/notation/checks.hpp"
 #include "read/notation/digit_check.hpp"
 #include "score/ties.hpp"
 #include "score/timeline.hpp"

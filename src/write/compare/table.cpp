@@ -1,6 +1,6 @@
 #include "write/compare/table.hpp"
 
-#include "text/tempo_words.hpp"
+#include "text/numbers.hpp"
 #include "write/text/signs.hpp"
 
 #include <algorithm>

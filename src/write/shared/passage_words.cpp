@@ -1,6 +1,6 @@
 #include "write/shared/passage_words.hpp"
 
-#include "text/tempo_words.hpp"
+#include "text/numbers.hpp"
 #include "text/utf8.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/text/signs.hpp"

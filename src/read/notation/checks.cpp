@@ -1,4 +1,4 @@
-#include "read/notation/bar_check.hpp"
+#include "read/notation/checks.hpp"
 
 #include "score/timeline.hpp"
 

@@ -1,4 +1,4 @@
-#include "text/nearest_word.hpp"
+#include "text/words.hpp"
 
 #include "catch.hpp"
 

@@ -1,4 +1,4 @@
-#include "text/tempo_words.hpp"
+#include "text/numbers.hpp"
 
 #include <cmath>
 
