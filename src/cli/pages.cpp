@@ -4,7 +4,7 @@
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
 #include "cli/report_input.hpp"
-#include "text/lower_case.hpp"
+#include "text/words.hpp"
 
 #include <algorithm>
 #include <cerrno>

@@ -1,7 +1,7 @@
 #include "cli/paths.hpp"
 
 #include "cli/messages.hpp"
-#include "text/lower_case.hpp"
+#include "text/words.hpp"
 
 #include <algorithm>
 #include <array>

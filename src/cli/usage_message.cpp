@@ -1,7 +1,6 @@
 #include "cli/usage_message.hpp"
 
 #include "cli/messages.hpp"
-#include "text/lower_case.hpp"
 #include "text/words.hpp"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 #include "fingerturn/read.hpp"
 #include "read/musicxml/text.hpp"
-#include "text/lower_case.hpp"
+#include "text/words.hpp"
 
 #include <string_view>
 

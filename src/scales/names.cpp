@@ -2,7 +2,6 @@
 
 #include "scales/line_of_fifths.hpp"
 #include "score/spelling.hpp"
-#include "text/lower_case.hpp"
 #include "text/utf8.hpp"
 #include "text/words.hpp"
 

@@ -1,6 +1,6 @@
 #include "fingerturn/score.hpp"
 
-#include "text/beat_text.hpp"
+#include "text/numbers.hpp"
 
 #include <algorithm>
 #include <bit>

@@ -6,6 +6,14 @@
 
 namespace fingerturn {
 
+std::string beat_text(Fraction beat) {
+  if (beat.denominator == 1) return std::to_string(beat.numerator);
+  std::string text = fmt::format("{:.3f}", to_double(beat));
+  text.erase(text.find_last_not_of('0') + 1);
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
 std::string tempo_number(double quarters_per_minute) {
   constexpr double kHundredths = 100;
   return fmt::format("{}", std::round(quarters_per_minute * kHundredths) / kHundredths);

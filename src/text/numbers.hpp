@@ -1,11 +1,16 @@
 #pragma once
 
+#include "fingerturn/fraction.hpp"
+
 #include <string>
 
-/// Tempos in quarter notes a minute as numbers to read.
+/// Numbers of music as they are read.
 namespace fingerturn {
 
-/// To at most two decimals: "96", "72.5".
+/// A beat as it is counted: "3", "2.5", "1.333", with at most three decimals.
+std::string beat_text(Fraction beat);
+
+/// A tempo in quarter notes a minute, to at most two decimals: "96", "72.5".
 std::string tempo_number(double quarters_per_minute);
 
 /// A tempo that is not above this one: in whole numbers from 10 on, "83"; below to one decimal.

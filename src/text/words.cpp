@@ -26,6 +26,14 @@ std::size_t edit_distance(std::string_view from, std::string_view to) {
 
 }  // namespace
 
+std::string lower_case(std::string_view text) {
+  std::string lower(text);
+  for (char& letter : lower) {
+    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+  }
+  return lower;
+}
+
 std::string_view nearest_word(std::string_view word, std::span<const std::string_view> candidates) {
   // A long word is no typing mistake, and comparing it would take long.
   constexpr std::size_t kLongestWord = 40;

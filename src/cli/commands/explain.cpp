@@ -5,7 +5,6 @@
 #include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
-#include "text/lower_case.hpp"
 #include "text/words.hpp"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 
 #include "read/musicxml/element.hpp"
 #include "read/musicxml/text.hpp"
-#include "text/lower_case.hpp"
+#include "text/words.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,8 +1,8 @@
 #include "read/musicxml/text.hpp"
 
 #include "text/encoding.hpp"
-#include "text/lower_case.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 
 #include <utility>
 

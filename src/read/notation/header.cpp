@@ -1,7 +1,6 @@
 #include "read/notation/header.hpp"
 
 #include "score/spelling.hpp"
-#include "text/lower_case.hpp"
 #include "text/words.hpp"
 
 #include <array>

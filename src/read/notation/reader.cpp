@@ -5,8 +5,8 @@
 #include "read/notation/passage_builder.hpp"
 #include "read/notation/value.hpp"
 #include "read/reporter.hpp"
-#include "text/lower_case.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 
 #include <optional>
 #include <string_view>

@@ -1,6 +1,6 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/report.hpp"
-#include "text/beat_text.hpp"
+#include "text/numbers.hpp"
 #include "write/json/parts.hpp"
 #include "write/json/writer.hpp"
 

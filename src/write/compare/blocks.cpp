@@ -1,6 +1,6 @@
 #include "write/compare/blocks.hpp"
 
-#include "text/beat_text.hpp"
+#include "text/numbers.hpp"
 #include "write/shared/note_words.hpp"
 
 #include <algorithm>

@@ -1,5 +1,5 @@
 #include "fingerturn/compare.hpp"
-#include "text/beat_text.hpp"
+#include "text/numbers.hpp"
 #include "write/json/parts.hpp"
 #include "write/json/writer.hpp"
 

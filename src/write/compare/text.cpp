@@ -1,6 +1,6 @@
 #include "fingerturn/compare.hpp"
 #include "score/timeline.hpp"
-#include "text/beat_text.hpp"
+#include "text/numbers.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 #include "write/compare/places.hpp"

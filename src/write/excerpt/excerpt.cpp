@@ -1,7 +1,7 @@
 #include "fingerturn/excerpt.hpp"
 
 #include "score/timeline.hpp"
-#include "text/beat_text.hpp"
+#include "text/numbers.hpp"
 #include "write/passage/passage.hpp"
 #include "write/shared/note_words.hpp"
 
