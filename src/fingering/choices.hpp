@@ -1,7 +1,7 @@
 #pragma once
 
 #include "fingering/grips.hpp"
-#include "hand/span_table.hpp"
+#include "hand/spans.hpp"
 
 #include <array>
 #include <cstddef>

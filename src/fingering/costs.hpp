@@ -4,7 +4,7 @@
 #include "fingering/difficulty.hpp"
 #include "fingering/grips.hpp"
 #include "fingering/terms.hpp"
-#include "hand/span_table.hpp"
+#include "hand/spans.hpp"
 
 #include <cstddef>
 #include <cstdint>

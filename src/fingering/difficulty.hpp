@@ -3,7 +3,7 @@
 #include "fingering/choices.hpp"
 #include "fingering/grips.hpp"
 #include "fingering/terms.hpp"
-#include "hand/span_table.hpp"
+#include "hand/spans.hpp"
 
 namespace fingerturn {
 

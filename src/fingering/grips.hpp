@@ -1,7 +1,7 @@
 #pragma once
 
 #include "fingerturn/score.hpp"
-#include "hand/span_table.hpp"
+#include "hand/spans.hpp"
 
 #include <array>
 #include <cstddef>

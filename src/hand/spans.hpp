@@ -4,6 +4,8 @@
 #include "fingerturn/rule.hpp"
 
 #include <array>
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string_view>
 
@@ -60,5 +62,22 @@ FingerSpans spans_of(Finger one, Finger other, std::optional<int> reach_semitone
 /// How many semitones the key of the higher of two fingers lies further toward the fifth finger's
 /// side than the other's.
 int span_between(Hand hand, Finger from, int from_key, Finger to, int to_key) noexcept;
+
+/// The spans of every pair of fingers of one hand, ready to look up.
+class SpanTable {
+ public:
+  explicit SpanTable(std::optional<int> reach_semitones);
+
+  [[nodiscard]] const FingerSpans& of(Finger one, Finger other) const noexcept {
+    return spans_[one][other];
+  }
+  /// Whether two fingers of one event can be so wide apart; `width` is counted from the key
+  /// nearer to the thumb's side, on which `near` is. One finger takes two keys only where it is
+  /// the thumb and they are neighbours.
+  [[nodiscard]] bool is_practical(Finger near, Finger far, std::int32_t width) const noexcept;
+
+ private:
+  std::array<std::array<FingerSpans, kFifth + 1>, kFifth + 1> spans_{};
+};
 
 }  // namespace fingerturn

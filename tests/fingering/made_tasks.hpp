@@ -5,7 +5,7 @@
 #include "fingering/fitted_weights.hpp"
 #include "fingering/grips.hpp"
 #include "fingerturn/score.hpp"
-#include "hand/span_table.hpp"
+#include "hand/spans.hpp"
 
 #include <cstddef>
 #include <cstdint>
