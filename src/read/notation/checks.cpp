@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdlib>
+#include <optional>
 #include <span>
 
 #include <fmt/core.h>
@@ -63,6 +65,29 @@ void check_bar(const Passage& passage, const Line& line, Bar bar, Reporter& repo
                   meter->beat_type, last.bar, to_string(line.hand), to_string(*beats)));
 }
 
+bool could_be_a_finger(const Note& note) {
+  return !note.finger && note.pitch.octave >= kThumb && note.pitch.octave <= kFifth;
+}
+
+bool looks_misplaced(const Line& line) {
+  constexpr int kOctave = 12;  // semitones
+  constexpr std::size_t kFewestSteps = 3;
+  std::size_t steps = 0;
+  std::size_t wide = 0;
+  std::optional<int> before;
+  for (const Event& event : line.events) {
+    if (!std::all_of(event.notes.begin(), event.notes.end(), could_be_a_finger)) return false;
+    if (event.notes.size() != 1) continue;
+    const int key = midi_number(event.notes[0].pitch);
+    if (before) {
+      ++steps;
+      if (std::abs(key - *before) > kOctave) ++wide;
+    }
+    before = key;
+  }
+  return steps >= kFewestSteps && 2 * wide > steps;
+}
+
 }  // namespace
 
 void check_bars(const Passage& passage, Reporter& reporter) {
@@ -70,6 +95,16 @@ void check_bars(const Passage& passage, Reporter& reporter) {
     for (Bar bar = bar_at(line, 0); bar.begin < line.events.size(); bar = bar_at(line, bar.end)) {
       check_bar(passage, line, bar, reporter);
     }
+  }
+}
+
+void check_digits(const Passage& passage, Reporter& reporter) {
+  for (const Line& line : passage.lines) {
+    if (!looks_misplaced(line)) continue;
+    reporter.report("digits", line.events.front().span,
+                    "expected steps within an octave, found wider ones at most notes, and no "
+                    "finger",
+                    "if the numbers are fingers, they stand after a colon: C4:1 D:2 E:3");
   }
 }
 

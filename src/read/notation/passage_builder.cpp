@@ -2,7 +2,6 @@
 
 #include "read/bar_lines.hpp"
 #include "read/notation/checks.hpp"
-#include "read/notation/digit_check.hpp"
 #include "score/ties.hpp"
 #include "score/timeline.hpp"
 
