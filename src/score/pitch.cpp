@@ -3,46 +3,15 @@
 #include "score/spelling.hpp"
 
 #include <array>
-#include <cctype>
 
 namespace fingerturn {
 namespace {
 
-constexpr std::string_view kLetters = "CDEFGAB";
 constexpr std::array<int, 7> kSemitonesAboveC{0, 2, 4, 5, 7, 9, 11};
 constexpr int kSemitonesInOctave = 12;
 constexpr int kLettersInOctave = 7;
 
 }  // namespace
-
-std::optional<Step> step_of_letter(char letter) noexcept {
-  const auto upper = static_cast<char>(std::toupper(static_cast<unsigned char>(letter)));
-  const std::size_t at = kLetters.find(upper);
-  if (at == std::string_view::npos) return std::nullopt;
-  return static_cast<Step>(at);
-}
-
-AccidentalPrefix read_accidental(std::string_view text) noexcept {
-  struct Sign {
-    std::string_view text;
-    std::int8_t alter;
-  };
-  // Longer signs first, so that "##" is not read as a sharp and a rest.
-  static constexpr std::array<Sign, 10> kSigns{{{"\xF0\x9D\x84\xAA", 2},
-                                                {"\xF0\x9D\x84\xAB", -2},
-                                                {"\xE2\x99\xAF", 1},
-                                                {"\xE2\x99\xAD", -1},
-                                                {"\xE2\x99\xAE", 0},
-                                                {"##", 2},
-                                                {"bb", -2},
-                                                {"#", 1},
-                                                {"b", -1},
-                                                {"x", 2}}};
-  for (const Sign& sign : kSigns) {
-    if (text.starts_with(sign.text)) return {sign.alter, sign.text.size()};
-  }
-  return {};
-}
 
 int midi_number(Pitch pitch) noexcept {
   const auto step = static_cast<std::size_t>(pitch.step);
@@ -78,7 +47,7 @@ std::optional<Pitch> parse_pitch(std::string_view text) noexcept {
 }
 
 std::string to_string(Pitch pitch) {
-  std::string text(1, kLetters.at(static_cast<std::size_t>(pitch.step)));
+  std::string text(1, kStepLetters.at(static_cast<std::size_t>(pitch.step)));
   for (int i = 0; i < pitch.alter; ++i) text += '#';
   for (int i = 0; i > pitch.alter; --i) text += 'b';
   return text + std::to_string(pitch.octave);

@@ -10,6 +10,9 @@
 /// The pieces a written pitch is made of, for readers that report on each.
 namespace fingerturn {
 
+/// The letters of the steps in their order.
+inline constexpr std::string_view kStepLetters = "CDEFGAB";
+
 /// The step of a letter from A to G in either case.
 std::optional<Step> step_of_letter(char letter) noexcept;
 

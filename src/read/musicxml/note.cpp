@@ -1,6 +1,7 @@
 #include "read/musicxml/note.hpp"
 
 #include "read/musicxml/element.hpp"
+#include "score/spelling.hpp"
 
 #include <array>
 
@@ -65,8 +66,8 @@ void look_at(pugi::xml_node child, NoteElement& note) {
 }
 
 std::optional<Step> step_in(std::string_view text) {
-  constexpr std::string_view kLetters = "CDEFGAB";
-  const std::size_t step = text.size() == 1 ? kLetters.find(text.front()) : std::string_view::npos;
+  const std::size_t step =
+      text.size() == 1 ? kStepLetters.find(text.front()) : std::string_view::npos;
   if (step == std::string_view::npos) return std::nullopt;
   return static_cast<Step>(step);
 }
