@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <string_view>
 
 namespace fingerturn {
 
@@ -65,5 +66,9 @@ ReadResult read_notation(const Source& source);
 ///
 ///     ReadResult result = read_musicxml(source, {.hand = Hand::left});
 ReadResult read_musicxml(const Source& source, const ReadOptions& options = {});
+
+/// How a suggested finger is known in MusicXML, read and written: its `<notations>` say so in their
+/// `<level>`, the element in which the standard states the editorial standing of what encloses it.
+inline constexpr std::string_view kSuggestionLevel = "suggested by fingerturn";
 
 }  // namespace fingerturn

@@ -1,7 +1,7 @@
 #include "read/musicxml/fingering.hpp"
 
+#include "fingerturn/read.hpp"
 #include "read/musicxml/element.hpp"
-#include "score/suggestion_mark.hpp"
 
 #include <algorithm>
 #include <functional>

@@ -1,5 +1,5 @@
+#include "fingerturn/read.hpp"
 #include "fingerturn/report.hpp"
-#include "score/suggestion_mark.hpp"
 #include "text/escape.hpp"
 #include "write/musicxml/places.hpp"
 #include "write/musicxml/signs.hpp"

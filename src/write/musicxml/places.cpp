@@ -1,6 +1,6 @@
 #include "write/musicxml/places.hpp"
 
-#include "score/suggestion_mark.hpp"
+#include "fingerturn/read.hpp"
 #include "write/musicxml/scan.hpp"
 
 #include <algorithm>
