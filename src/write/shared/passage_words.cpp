@@ -66,6 +66,13 @@ std::string carried_words(const Totals& totals) {
 
 }  // namespace
 
+std::string_view caution() noexcept {
+  return "This describes a way of moving at the piano and is no medical advice. Stop at pain, "
+         "numbness or tingling. Learn rotation with a qualified teacher, and see a clinician about "
+         "symptoms that stay. The swings are shown large so that they can be learned; at speed "
+         "they shrink. The sound and the music come first.";
+}
+
 std::string_view title_of(const AnalysedScore& analysed, const Passage& passage) noexcept {
   return passage.title.empty() ? analysed.name() : passage.title;
 }

@@ -87,6 +87,11 @@ std::string reasons_text(const AnalysedLine& line, const TextStyle& style) {
   return text;
 }
 
+std::string together_text(const AnalysedPassage& passage, const TextStyle& style) {
+  return labelled("tempo", full_swing_words(passage.found()), style) +
+         labelled("together", together_words(passage), style);
+}
+
 std::string legend_text(const AnalysedScore& analysed, const TextStyle& style) {
   std::string text;
   bool drawn = false;
