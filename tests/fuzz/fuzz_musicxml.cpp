@@ -1,5 +1,6 @@
 #include "marked_score.hpp"
 #include "score_properties.hpp"
+#include "target.hpp"
 
 #include <algorithm>
 #include <cstddef>

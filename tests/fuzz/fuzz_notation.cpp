@@ -1,4 +1,5 @@
 #include "score_properties.hpp"
+#include "target.hpp"
 
 #include <cstddef>
 #include <cstdint>

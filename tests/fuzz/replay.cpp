@@ -1,6 +1,6 @@
+#include "target.hpp"
+
 #include <algorithm>
-#include <cstddef>
-#include <cstdint>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
@@ -10,8 +10,6 @@
 
 /// Runs kept inputs through a fuzz target without a fuzzer. The arguments are folders; one that is
 /// not there holds nothing. Each name is printed first, so that a crash names its input.
-extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);
-
 namespace {
 
 std::vector<std::filesystem::path> files_in(const std::filesystem::path& folder) {

@@ -99,12 +99,6 @@ class Blocks {
   std::int32_t last_bar_ = 0;
 };
 
-}  // namespace
-
-std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs) {
-  return Blocks(hand, signs).gather();
-}
-
 /// Whether two ways to play are the same; a finger that is suggested is no other than one given.
 bool is_same_way(const Parts& one, const Parts& other) {
   const auto unmarked = [](const Parts& parts) {
@@ -114,6 +108,12 @@ bool is_same_way(const Parts& one, const Parts& other) {
   };
   return unmarked(one) == unmarked(other) &&
          std::equal(one.begin() + 1, one.end(), other.begin() + 1);
+}
+
+}  // namespace
+
+std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs) {
+  return Blocks(hand, signs).gather();
 }
 
 std::vector<Group> groups_of(const Entry& entry) {
