@@ -66,7 +66,7 @@ not_valid() {
   local instances=()
   for file in "$@"; do instances+=(--instance "$file"); done
   "${PYTHON:-/usr/bin/python3}" -W ignore -m jsonschema --error-format $'{file_name}\n' \
-    "${instances[@]}" "$schema" 2>&1 | sort --unique
+    "${instances[@]}" "${schema:?}" 2>&1 | sort --unique
 }
 
 # spoil FILE PROGRAM: puts what a jq program makes of a document into the folder spoiled.

@@ -53,7 +53,7 @@ is "$(find html -name '*.??????' ! -name '*.html' ! -name kept.txt)" ''
 # What could be read is written; where nothing could, no folder is made.
 run annotate --format html -o partly/ bad.passage one.passage
 status_is 3
-is "$(ls partly | tr '\n' ' ')" '01-the-first-b-last-b.html index.html '
+is "$(ls partly)" $'01-the-first-b-last-b.html\nindex.html'
 run annotate --format html -o nothing/ bad.passage
 status_is 3
 holds "no folder is made for nothing" test ! -e nothing
