@@ -56,7 +56,7 @@ std::string_view fault_of(const EventAnalysis& entry, std::string_view reason) {
   return {};
 }
 
-void count(const oracle::Verdict& verdict, Tally& tally) {
+void count(const oracle::Verdict& verdict, OutcomeTally& tally) {
   ++tally.events;
   ++tally.rotations.at(static_cast<std::size_t>(verdict.rotation));
   ++tally.crossings.at(static_cast<std::size_t>(verdict.crossing));
@@ -79,7 +79,8 @@ std::string difference_at(const oracle::Verdict& verdict, const EventAnalysis& e
 
 }  // namespace
 
-std::string difference_from_oracle(const Line& line, const LineAnalysis& analysis, Tally& tally) {
+std::string difference_from_oracle(const Line& line, const LineAnalysis& analysis,
+                                   OutcomeTally& tally) {
   const std::vector<oracle::Verdict> verdicts = oracle::judge(line);
   ++tally.lines;
   if (!verdicts.empty()) tally.gestures += verdicts.back().gesture + 1;

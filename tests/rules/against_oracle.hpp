@@ -10,7 +10,7 @@
 namespace fingerturn {
 
 /// What was met while lines were compared, so that a test can tell that it met enough.
-struct Tally {
+struct OutcomeTally {
   std::size_t lines = 0;
   std::size_t events = 0;
   std::array<std::size_t, 5> rotations{};  ///< by the order of Rotation
@@ -22,6 +22,7 @@ struct Tally {
 
 /// Holds an analysis against the oracle, event by event and field by field. Empty where they
 /// agree; else the first difference in words, with the passage.
-std::string difference_from_oracle(const Line& line, const LineAnalysis& analysis, Tally& tally);
+std::string difference_from_oracle(const Line& line, const LineAnalysis& analysis,
+                                   OutcomeTally& tally);
 
 }  // namespace fingerturn

@@ -83,7 +83,7 @@ class CaseReader {
   void add_row(const std::string& content) {
     const std::size_t colon = content.find(':');
     if (colon == content.npos) return fail("expected a name, a colon and a value");
-    Row row{trimmed(content.substr(0, colon)), trimmed(content.substr(colon + 1))};
+    CaseRow row{trimmed(content.substr(0, colon)), trimmed(content.substr(colon + 1))};
     if (!contains(known_rows(), row.name) && !is_numbered_row(row.name)) {
       return fail("unknown row \"" + row.name + "\"");
     }
@@ -178,8 +178,8 @@ void check_titles(CaseFile& file) {
 }  // namespace
 
 std::string_view Case::row(std::string_view name) const {
-  const auto found =
-      std::find_if(rows.begin(), rows.end(), [name](const Row& row) { return row.name == name; });
+  const auto found = std::find_if(rows.begin(), rows.end(),
+                                  [name](const CaseRow& row) { return row.name == name; });
   return found == rows.end() ? std::string_view{} : found->value;
 }
 

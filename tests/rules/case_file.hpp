@@ -42,14 +42,14 @@
 /// is one its number; or else it says "source: common practice, no source".
 namespace fingerturn {
 
-struct Row {
+struct CaseRow {
   std::string name;
   std::string value;
 };
 
 struct Case {
   std::string place;  ///< file and line, for messages
-  std::vector<Row> rows;
+  std::vector<CaseRow> rows;
 
   /// The value of a row; empty where there is none.
   [[nodiscard]] std::string_view row(std::string_view name) const;

@@ -129,7 +129,7 @@ class Comparison {
 
   void compare_reasons() {
     constexpr std::string_view kReason = "reason ";
-    for (const Row& row : case_.rows) {
+    for (const CaseRow& row : case_.rows) {
       if (!row.name.starts_with(kReason)) continue;
       const std::size_t number = std::stoul(row.name.substr(kReason.size()));
       if (number == 0 || number > events().size()) {
@@ -152,7 +152,7 @@ class Comparison {
     if (case_.has("watch"))
       compare("watch", joined(words_of_row(case_.row("watch"))), joined(found));
     constexpr std::string_view kFinding = "finding ";
-    for (const Row& row : case_.rows) {
+    for (const CaseRow& row : case_.rows) {
       if (!row.name.starts_with(kFinding)) continue;
       const std::size_t number = std::stoul(row.name.substr(kFinding.size()));
       compare(row.name, row.value,

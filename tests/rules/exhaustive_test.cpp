@@ -16,7 +16,7 @@ namespace fingerturn {
 namespace {
 
 /// Analyses a score of one passage and compares each of its lines.
-std::string difference_in(const Score& score, Tally& tally) {
+std::string difference_in(const Score& score, OutcomeTally& tally) {
   const Analysis analysis = analyse(score);
   for (std::size_t at = 0; at < score.passages[0].lines.size(); ++at) {
     const std::string difference =
@@ -52,7 +52,7 @@ void write_fingers(const Sequences& fingers, Line& line) {
   }
 }
 
-std::string difference_in_finger_sequences(std::size_t length, Tally& tally) {
+std::string difference_in_finger_sequences(std::size_t length, OutcomeTally& tally) {
   Score score = score_of(
       {line_of_single_notes(Hand::right, length), line_of_single_notes(Hand::left, length)});
   Sequences fingers(kFingerSymbols, length);
@@ -64,7 +64,7 @@ std::string difference_in_finger_sequences(std::size_t length, Tally& tally) {
   return {};
 }
 
-void require_every_outcome_but_level(const Tally& tally) {
+void require_every_outcome_but_level(const OutcomeTally& tally) {
   for (const std::size_t crossings : tally.crossings) CHECK(crossings > 0);
   for (const Rotation rotation : {Rotation::preparatory, Rotation::single_rotation,
                                   Rotation::double_rotation, Rotation::undetermined}) {
@@ -77,7 +77,7 @@ void require_every_outcome_but_level(const Tally& tally) {
 TEST_CASE("all finger sequences of up to seven single notes agree with the oracle",
           "[rules][oracle]") {
   constexpr std::size_t kLongest = 7;
-  Tally tally;
+  OutcomeTally tally;
   std::size_t sequences = 1;
   std::size_t events = 0;
   for (std::size_t length = 1; length <= kLongest; ++length) {
@@ -92,7 +92,7 @@ TEST_CASE("all finger sequences of up to seven single notes agree with the oracl
 
 TEST_CASE("two fingers on any two keys agree with the oracle", "[rules][oracle]") {
   constexpr int kWidest = 24;
-  Tally tally;
+  OutcomeTally tally;
   Score score =
       score_of({line_of_single_notes(Hand::right, 2), line_of_single_notes(Hand::left, 2)});
   for (int interval = -kWidest; interval <= kWidest; ++interval) {
@@ -201,7 +201,7 @@ class Writer {
 };
 
 std::string difference_in_symbol_sequences(const std::vector<Symbol>& symbols, std::size_t length,
-                                           Tally& tally) {
+                                           OutcomeTally& tally) {
   Score score = score_of({Line{Hand::right, {}, {}}, Line{Hand::left, {}, {}}});
   Sequences sequence(symbols.size(), length);
   do {
@@ -219,7 +219,7 @@ TEST_CASE("all sequences of up to four things that may stand in a line agree wit
           "[rules][oracle]") {
   constexpr std::size_t kLongest = 4;
   const std::vector<Symbol> symbols = alphabet();
-  Tally tally;
+  OutcomeTally tally;
   std::size_t sequences = 1;
   std::size_t lines = 0;
   for (std::size_t length = 1; length <= kLongest; ++length) {
@@ -238,7 +238,7 @@ TEST_CASE("long passages made by chance agree with the oracle", "[rules][oracle]
   const std::uint64_t seed = seed_of_this_run();
   INFO("repeat with " << kSeedVariable << "=" << seed);
   Chance chance(seed);
-  Tally tally;
+  OutcomeTally tally;
   for (int passage = 0; passage < kPassages; ++passage) {
     REQUIRE(difference_in(random_score(chance, kEvents), tally) == "");
   }

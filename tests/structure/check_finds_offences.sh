@@ -17,6 +17,8 @@ make_tree() {
   touch "$tree"/include/fingerturn/pitch.hpp
   touch "$tree"/src/{text,score,hand,read,rules,scales,fingering,views,write,cli}/a.cpp
   printf '#include <iostream>\n#include "cli/a.hpp"\n' >"$tree/src/cli/a.cpp"
+  printf 'namespace fingerturn {\nenum class Row : int { a };\nstruct Line;' >"$tree/src/write/a.hpp"
+  printf 'namespace fingerturn {\nstruct Line {};' >"$tree/src/score/a.hpp"
   printf '#include "score/a.hpp"\n#include "fingerturn/pitch.hpp"\n' >"$tree/src/rules/a.cpp"
 }
 
@@ -62,6 +64,7 @@ expect_offence include/fingerturn/pitch.hpp '#include <filesystem>' 'only src/cl
 expect_offence src/write/a.cpp 'std::cout << "x";' 'never prints'
 expect_offence src/write/a.cpp 'f("printf(") ; std::printf("x");' 'never prints'
 expect_offence src/rules/a.cpp 'std::exit(1);' 'never ends the program'
+expect_offence tests/b.hpp 'namespace fingerturn {\nstruct Row {};' 'another type of the name Row'
 expect_offence tests/a.cpp "$(printf 'x\\n%.0s' {1..400})" 'longer than 400 lines'
 expect_offence src/score/util.hpp '' 'tells nothing'
 expect_offence src/read/common.cpp '' 'tells nothing'

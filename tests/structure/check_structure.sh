@@ -69,6 +69,16 @@ library_keeps_to_itself() {
   done
 }
 
+# Two types of one name are one to the linker, which then may take the functions of either.
+names_of_their_own() {
+  grep --recursive --files-with-matches --include='*.hpp' '^namespace fingerturn {' include src tests |
+    sort | xargs --no-run-if-empty grep --line-number --extended-regexp '^(struct|(enum )?class) \w+.*\{' /dev/null |
+    awk -F '[: ]+' '{
+      name = $3 == "enum" ? $5 : $4
+      if (seen[name]++) print $1 ":" $2 ": another type of the name " name
+    }'
+}
+
 short_files() {
   find src include tests -type f \( -name '*.?pp' -o -name '*.in' -o -name '*.sh' -o -name '*.py' \
     -o -name CMakeLists.txt -o -name run \) -exec wc -l {} + 2>/dev/null |
@@ -105,7 +115,7 @@ strip_sources
 for folder in include $library src/cli; do
   [[ -n "$(sources_in "$folder")" ]] || echo "$folder:1: no sources here"
 done >>"$offences"
-{ layers; library_keeps_to_itself; short_files; telling_names; tidy_top_level; } >>"$offences"
+{ layers; library_keeps_to_itself; names_of_their_own; short_files; telling_names; tidy_top_level; } >>"$offences"
 if [[ -s "$offences" ]]; then
   cat "$offences"
   exit 1

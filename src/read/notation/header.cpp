@@ -24,13 +24,13 @@ bool is_pitch_without_octave(std::string_view word) {
 
 }  // namespace
 
-std::optional<HeaderLine> header_of(Piece line) noexcept {
+std::optional<HeaderLine> header_of(TextPiece line) noexcept {
   std::size_t length = 0;
   while (length < line.text.size() && (is_letter(line.text[length]) || line.text[length] == '-')) {
     ++length;
   }
-  const Piece name = line.part(0, length);
-  const Piece rest = trimmed(line.from(length));
+  const TextPiece name = line.part(0, length);
+  const TextPiece rest = trimmed(line.from(length));
   if (name.text.empty() || !rest.text.starts_with(':')) return std::nullopt;
   if (is_pitch_without_octave(name.text)) return std::nullopt;
   HeaderLine header{HeaderName::unknown, name, trimmed(rest.from(1))};

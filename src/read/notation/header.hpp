@@ -26,12 +26,12 @@ enum class HeaderName : std::uint8_t {
 
 struct HeaderLine {
   HeaderName name = HeaderName::unknown;
-  Piece written_name;  ///< without the colon
-  Piece value;         ///< what follows the colon, without the blanks around it
+  TextPiece written_name;  ///< without the colon
+  TextPiece value;         ///< what follows the colon, without the blanks around it
 };
 
 /// The header at the beginning of a line, in any case; none where the line holds notes.
-std::optional<HeaderLine> header_of(Piece line) noexcept;
+std::optional<HeaderLine> header_of(TextPiece line) noexcept;
 
 /// The header name that was probably meant; empty where none is close.
 std::string_view nearest_header(std::string_view written_name);

@@ -52,7 +52,7 @@ std::size_t word_length(std::string_view text) noexcept {
   return length;
 }
 
-Token take(Piece& line, TokenKind kind, std::size_t length, BarLineStyle style) noexcept {
+Token take(TextPiece& line, TokenKind kind, std::size_t length, BarLineStyle style) noexcept {
   const Token token{kind, line.part(0, length), style};
   line = line.from(length);
   return token;
@@ -60,7 +60,7 @@ Token take(Piece& line, TokenKind kind, std::size_t length, BarLineStyle style) 
 
 }  // namespace
 
-Piece without_comment(Piece line) noexcept {
+TextPiece without_comment(TextPiece line) noexcept {
   for (std::size_t at = line.text.find('#'); at != std::string_view::npos;
        at = line.text.find('#', at + 1)) {
     const bool opens_comment = at == 0 || line.text[at - 1] == ' ' || line.text[at - 1] == '\t';
@@ -69,7 +69,7 @@ Piece without_comment(Piece line) noexcept {
   return line;
 }
 
-Piece trimmed(Piece piece) noexcept {
+TextPiece trimmed(TextPiece piece) noexcept {
   while (const std::size_t length = blank_length(piece.text)) piece = piece.from(length);
   while (!piece.text.empty() && (piece.text.back() == ' ' || piece.text.back() == '\t')) {
     piece.text.remove_suffix(1);
@@ -77,7 +77,7 @@ Piece trimmed(Piece piece) noexcept {
   return piece;
 }
 
-std::optional<Token> next_token(Piece& line) noexcept {
+std::optional<Token> next_token(TextPiece& line) noexcept {
   while (const std::size_t length = blank_length(line.text)) line = line.from(length);
   if (line.text.empty()) return std::nullopt;
   if (line.text.front() == ',') return take(line, TokenKind::breath, 1, {});

@@ -17,7 +17,7 @@ bool is_digit(char c) { return c >= '0' && c <= '9'; }
 /// gives up the note.
 class NoteReader {
  public:
-  NoteReader(Piece word, std::optional<Pitch>& running, Reporter& reporter)
+  NoteReader(TextPiece word, std::optional<Pitch>& running, Reporter& reporter)
       : word_(word), rest_(word), running_(running), reporter_(reporter) {}
 
   std::optional<Note> read() {
@@ -31,9 +31,9 @@ class NoteReader {
   [[nodiscard]] char next() const { return rest_.text.empty() ? '\0' : rest_.text.front(); }
   void skip(std::size_t bytes) { rest_ = rest_.from(bytes); }
   /// What is wrong here, to the end of the note.
-  [[nodiscard]] Piece here() const { return rest_.text.empty() ? word_ : rest_; }
+  [[nodiscard]] TextPiece here() const { return rest_.text.empty() ? word_ : rest_; }
 
-  bool fail(KnownCode code, Piece place, const std::string& expected, std::string hint) {
+  bool fail(KnownCode code, TextPiece place, const std::string& expected, std::string hint) {
     reporter_.report(code, place.span(),
                      fmt::format("expected {}, found {}", expected, quoted(place.text)),
                      std::move(hint));
@@ -114,7 +114,7 @@ class NoteReader {
     while (next() == '>') {
       skip(1);
       const Finger before = finger;
-      const Piece place = here();
+      const TextPiece place = here();
       if (!read_finger(finger)) return false;
       if (finger == before) warn_of_same_finger(place.part(0, 1));
       note.changes_to.push_back(finger);
@@ -127,7 +127,7 @@ class NoteReader {
   bool read_finger(Finger& finger) {
     std::size_t length = 0;
     while (length < rest_.text.size() && is_digit(rest_.text[length])) ++length;
-    const Piece found = length == 0 ? here() : rest_.part(0, length);
+    const TextPiece found = length == 0 ? here() : rest_.part(0, length);
     const bool in_range = length == 1 && found.text.front() >= '1' && found.text.front() <= '5';
     if (!in_range) return fail_finger(found, length);
     finger = static_cast<Finger>(found.text.front() - '0');
@@ -135,13 +135,13 @@ class NoteReader {
     return true;
   }
 
-  void warn_of_same_finger(Piece place) {
+  void warn_of_same_finger(TextPiece place) {
     reporter_.report(
         "same-finger", place.span(),
         fmt::format("expected a change to another finger, found {} again", place.text));
   }
 
-  bool fail_finger(Piece found, std::size_t digits) {
+  bool fail_finger(TextPiece found, std::size_t digits) {
     std::string hint = "write one digit after the colon, as in F:4, or :? where it is not known";
     const bool two_fingers =
         digits == 2 && found.text.find_first_of("06789") == std::string_view::npos;
@@ -169,8 +169,8 @@ class NoteReader {
     return fail("note-end", rest_, "the end of the note", std::move(hint));
   }
 
-  Piece word_;
-  Piece rest_;
+  TextPiece word_;
+  TextPiece rest_;
   std::optional<Pitch>& running_;
   Reporter& reporter_;
 };
@@ -188,8 +188,8 @@ void keep_one_on_each_key(std::vector<Note>& notes, Reporter& reporter) {
   notes.erase(std::unique(notes.begin(), notes.end(), same_key), notes.end());
 }
 
-std::vector<Piece> members_of(Piece chord) {
-  std::vector<Piece> members;
+std::vector<TextPiece> members_of(TextPiece chord) {
+  std::vector<TextPiece> members;
   while (true) {
     const std::size_t plus = chord.text.find('+');
     members.push_back(chord.part(0, plus));
@@ -198,12 +198,12 @@ std::vector<Piece> members_of(Piece chord) {
   }
 }
 
-bool has_empty_member(const std::vector<Piece>& members) {
+bool has_empty_member(const std::vector<TextPiece>& members) {
   return std::any_of(members.begin(), members.end(),
-                     [](const Piece& member) { return member.text.empty(); });
+                     [](const TextPiece& member) { return member.text.empty(); });
 }
 
-void report_empty_member(Piece word, Reporter& reporter) {
+void report_empty_member(TextPiece word, Reporter& reporter) {
   const bool chord = word.text.find('+') != std::string_view::npos;
   reporter.report("note", word.span(),
                   fmt::format("expected a note {}, found {}",
@@ -214,16 +214,16 @@ void report_empty_member(Piece word, Reporter& reporter) {
 
 }  // namespace
 
-std::optional<NoteWord> read_note_word(Piece word, std::optional<Pitch>& running,
+std::optional<NoteWord> read_note_word(TextPiece word, std::optional<Pitch>& running,
                                        Reporter& reporter) {
   NoteWord read;
   read.grace = word.text.starts_with('^');
-  const std::vector<Piece> members = members_of(read.grace ? word.from(1) : word);
+  const std::vector<TextPiece> members = members_of(read.grace ? word.from(1) : word);
   if (has_empty_member(members)) {
     report_empty_member(word, reporter);
     return std::nullopt;
   }
-  for (const Piece member : members) {
+  for (const TextPiece member : members) {
     if (std::optional<Note> note = NoteReader(member, running, reporter).read()) {
       read.notes.push_back(std::move(*note));
     }

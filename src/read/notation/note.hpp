@@ -19,7 +19,7 @@ struct NoteWord {
 /// Reads a word that stands for notes. `running` is the pitch from which left-out octaves count;
 /// it goes on to the last pitch that was read. Every mistake in the word is reported; then there
 /// is no result.
-std::optional<NoteWord> read_note_word(Piece word, std::optional<Pitch>& running,
+std::optional<NoteWord> read_note_word(TextPiece word, std::optional<Pitch>& running,
                                        Reporter& reporter);
 
 }  // namespace fingerturn

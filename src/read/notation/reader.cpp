@@ -19,7 +19,7 @@ namespace fingerturn {
 namespace {
 
 /// Reports a byte that does not belong in a text; true where there was one.
-bool report_bad_byte(Piece piece, Reporter& reporter) {
+bool report_bad_byte(TextPiece piece, Reporter& reporter) {
   const std::optional<BadByte> bad = find_bad_byte(piece.text);
   if (!bad) return false;
   const auto byte = static_cast<unsigned char>(piece.text[bad->offset]);
@@ -51,7 +51,7 @@ class NotationReader {
   ReadResult read() {
     if (!is_notation()) return {{}, reporter_.take(), {}};
     for (std::size_t number = 1; number <= source_.line_count(); ++number) {
-      const Piece line{source_.line_text(number), source_.line_start(number)};
+      const TextPiece line{source_.line_text(number), source_.line_start(number)};
       read_line(trimmed(without_comment(line)));
     }
     finish_passage();
@@ -93,7 +93,7 @@ class NotationReader {
     title_given_ = false;
   }
 
-  void read_line(Piece line) {
+  void read_line(TextPiece line) {
     if (line.text.empty()) return;
     const std::optional<HeaderLine> header = header_of(line);
     if (!header) {
@@ -103,8 +103,8 @@ class NotationReader {
     }
   }
 
-  void read_header(const HeaderLine& header, Piece line) {
-    const Piece value = header.value;
+  void read_header(const HeaderLine& header, TextPiece line) {
+    const TextPiece value = header.value;
     switch (header.name) {
       case HeaderName::passage:
         return start_passage(value, line);
@@ -135,14 +135,14 @@ class NotationReader {
     }
   }
 
-  void start_passage(Piece title, Piece line) {
+  void start_passage(TextPiece title, TextPiece line) {
     // Headers that stand above the first title belong to that passage.
     if (builder_ && (title_given_ || builder_->has_events())) finish_passage();
     builder(line.span()).passage().title = std::string(title.text);
     title_given_ = true;
   }
 
-  void set_text(std::string Passage::*text, const HeaderLine& header, Piece line) {
+  void set_text(std::string Passage::*text, const HeaderLine& header, TextPiece line) {
     std::string& held = builder(line.span()).passage().*text;
     if (!held.empty()) warn_of_repetition(header);
     held = std::string(header.value.text);
@@ -154,7 +154,7 @@ class NotationReader {
         fmt::format("expected {} once in a passage", quoted(header.written_name.text)));
   }
 
-  void read_hand(Piece value, Piece line) {
+  void read_hand(TextPiece value, TextPiece line) {
     const std::string hand = lower_case(value.text);
     if (hand == "right" || hand == "left") {
       return builder(line.span()).choose_hand(hand == "right" ? Hand::right : Hand::left);
@@ -164,14 +164,14 @@ class NotationReader {
                      "for both hands begin the lines of notes with RH: and LH:");
   }
 
-  void read_bar_number(Piece value, Piece line) {
+  void read_bar_number(TextPiece value, TextPiece line) {
     constexpr int kHighestBar = 999999;
     if (const auto bar = read_number(value, 0, kHighestBar, "a bar number", reporter_)) {
       builder(line.span()).number_next_bar(*bar, value.span(), reporter_);
     }
   }
 
-  void read_reach(const HeaderLine& header, Piece line) {
+  void read_reach(const HeaderLine& header, TextPiece line) {
     const auto reach = read_number(header.value, kSmallestReach, kWidestReach,
                                    "the widest interval of 1-5 in semitones", reporter_);
     if (!reach) return;
@@ -190,7 +190,7 @@ class NotationReader {
                         : fmt::format("did you mean {}?", nearest));
   }
 
-  void read_tokens(Piece line) {
+  void read_tokens(TextPiece line) {
     while (const std::optional<Token> token = next_token(line)) {
       if (token->kind == TokenKind::word && report_bad_byte(token->piece, reporter_)) continue;
       read_token(*token);
@@ -209,7 +209,7 @@ class NotationReader {
     }
   }
 
-  void read_word(Piece word, PassageBuilder& passage) {
+  void read_word(TextPiece word, PassageBuilder& passage) {
     const char first = word.text.front();
     if (is_hand_prefix(word.text)) {
       reporter_.report("hand-place", word.span(),
@@ -224,7 +224,7 @@ class NotationReader {
     }
   }
 
-  void read_rest(Piece word, PassageBuilder& passage) {
+  void read_rest(TextPiece word, PassageBuilder& passage) {
     if (word.text.size() == 1) return passage.add_rest(word.span());
     reporter_.report("rest", word.span(),
                      fmt::format("expected a rest, r, found {}", quoted(word.text)),

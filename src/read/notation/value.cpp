@@ -71,7 +71,7 @@ std::optional<double> decimal_of(std::string_view text) {
 
 }  // namespace
 
-std::optional<Fraction> read_note_value(Piece word, Reporter& reporter) {
+std::optional<Fraction> read_note_value(TextPiece word, Reporter& reporter) {
   if (const std::optional<Fraction> value = value_of(word.text)) return value;
   reporter.report("note-value", word.span(),
                   fmt::format("expected a note value, found {}", quoted(word.text)),
@@ -79,7 +79,7 @@ std::optional<Fraction> read_note_value(Piece word, Reporter& reporter) {
   return std::nullopt;
 }
 
-std::optional<Meter> read_meter(Piece value, Reporter& reporter) {
+std::optional<Meter> read_meter(TextPiece value, Reporter& reporter) {
   std::string_view text = value.text;
   if (const std::optional<Ratio> ratio = take_ratio(text); ratio && text.empty()) {
     const Meter meter{static_cast<int>(ratio->above), static_cast<int>(ratio->below)};
@@ -91,9 +91,9 @@ std::optional<Meter> read_meter(Piece value, Reporter& reporter) {
   return std::nullopt;
 }
 
-std::optional<Tempo> read_tempo(Piece value, Reporter& reporter) {
+std::optional<Tempo> read_tempo(TextPiece value, Reporter& reporter) {
   Tempo tempo;
-  Piece number = value;
+  TextPiece number = value;
   const std::size_t equals = value.text.find('=');
   if (equals != std::string_view::npos) {
     const std::optional<Fraction> unit = read_note_value(trimmed(value.part(0, equals)), reporter);
@@ -112,7 +112,7 @@ std::optional<Tempo> read_tempo(Piece value, Reporter& reporter) {
   return std::nullopt;
 }
 
-std::optional<int> read_number(Piece value, int least, int most, std::string_view what,
+std::optional<int> read_number(TextPiece value, int least, int most, std::string_view what,
                                Reporter& reporter) {
   std::string_view text = value.text;
   const std::optional<std::int64_t> number = take_number(text);
