@@ -10,7 +10,7 @@ namespace {
 
 /// What was found in the notes that were asked for.
 AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
-  return analysed(std::move(input.name), std::move(input.score), options.player,
+  return cli::analysed(std::move(input.name), std::move(input.score), options.player,
                   options.notes.bars);
 }
 

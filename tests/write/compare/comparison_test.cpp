@@ -3,6 +3,7 @@
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
 #include "text/cells.hpp"
+#include "text/utf8.hpp"
 #include "write/json/json_reading.hpp"
 #include "write/random_score.hpp"
 

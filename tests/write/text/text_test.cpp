@@ -1,6 +1,7 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
 #include "score/timeline.hpp"
+#include "text/cells.hpp"
 #include "text/utf8.hpp"
 #include "write/random_score.hpp"
 #include "write/text/rows_reading.hpp"
