@@ -36,7 +36,7 @@ Score without_words(Score score) {
   return score;
 }
 
-void check(const Source& source, const ReadOptions& options) {
+void expect_sound_score(const Source& source, const ReadOptions& options) {
   const ReadResult result = read_musicxml(source, options);
   const Source& text = text_read(result, source);
   expect_sound(result, text);
@@ -54,7 +54,7 @@ void check(const Source& source, const ReadOptions& options) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const Source source("fuzz.musicxml", std::string(data, data + size));
-  check(source, {});
-  check(source, {.hand = Hand::left, .part = 2});
+  expect_sound_score(source, {});
+  expect_sound_score(source, {.hand = Hand::left, .part = 2});
   return 0;
 }

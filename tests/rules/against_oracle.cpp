@@ -44,7 +44,7 @@ bool closes_with_kind(const EventAnalysis& entry, std::string_view reason) {
   if (!reason.ends_with('.')) return false;
   reason.remove_suffix(1);
   const std::string_view kind = name_of(entry.rotation);
-  if (entry.rotation == Rotation::level) return reason.find(kind) != reason.npos;
+  if (entry.rotation == Rotation::level) return reason.find(kind) != std::string_view::npos;
   return reason.ends_with(kind);
 }
 

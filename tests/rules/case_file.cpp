@@ -12,16 +12,10 @@
 namespace fingerturn {
 namespace {
 
-using Names = std::vector<std::string_view>;
-
-const Names& known_rows() {
-  static const Names names{
-      "case",  "source",  "notes",    "kinds",  "play",  "prepare", "swings", "rules", "crossing",
-      "basis", "shows",   "remark",   "author", "title", "number",  "year",   "place", "quoted",
-      "keys",  "pitches", "warnings", "watch",  "carry", "in-out",  "arcs",   "rates"};
-  return names;
-}
-
+constexpr std::array<std::string_view, 26> kKnownRows{
+    "case",  "source",  "notes",    "kinds",  "play",  "prepare", "swings", "rules", "crossing",
+    "basis", "shows",   "remark",   "author", "title", "number",  "year",   "place", "quoted",
+    "keys",  "pitches", "warnings", "watch",  "carry", "in-out",  "arcs",   "rates"};
 constexpr std::array<std::string_view, 5> kPublication{"author", "title", "year", "place",
                                                        "quoted"};
 constexpr std::array<std::string_view, 3> kQuotations{"read", "through a digest", "from memory"};
@@ -33,19 +27,19 @@ bool contains(const Range& range, std::string_view wanted) {
 }
 
 bool all_digits(std::string_view text) {
-  return !text.empty() && text.find_first_not_of("0123456789") == text.npos;
+  return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
 bool is_numbered_row(std::string_view name) {
-  for (const std::string_view opening : {"reason ", "finding "}) {
-    if (name.starts_with(opening) && all_digits(name.substr(opening.size()))) return true;
-  }
-  return false;
+  constexpr std::array<std::string_view, 2> kOpenings{"reason ", "finding "};
+  return std::ranges::any_of(kOpenings, [name](std::string_view opening) {
+    return name.starts_with(opening) && all_digits(name.substr(opening.size()));
+  });
 }
 
 std::string trimmed(std::string_view text) {
   const std::size_t begin = text.find_first_not_of(" \t\r");
-  if (begin == text.npos) return {};
+  if (begin == std::string_view::npos) return {};
   return std::string(text.substr(begin, text.find_last_not_of(" \t\r") + 1 - begin));
 }
 
@@ -82,9 +76,9 @@ class CaseReader {
 
   void add_row(const std::string& content) {
     const std::size_t colon = content.find(':');
-    if (colon == content.npos) return fail("expected a name, a colon and a value");
+    if (colon == std::string_view::npos) return fail("expected a name, a colon and a value");
     CaseRow row{trimmed(content.substr(0, colon)), trimmed(content.substr(colon + 1))};
-    if (!contains(known_rows(), row.name) && !is_numbered_row(row.name)) {
+    if (!contains(kKnownRows, row.name) && !is_numbered_row(row.name)) {
       return fail("unknown row \"" + row.name + "\"");
     }
     if (row.value.empty()) return fail("nothing after \"" + row.name + "\"");
@@ -155,7 +149,7 @@ class CaseCheck {
   }
 
   void require(std::string_view name) {
-    if (!case_.has(name)) fail("no row \"" + std::string(name) + "\"");
+    if (!case_.has(name)) fail(R"(no row ")" + std::string(name) + '"');
   }
   void forbid(std::string_view name, const std::string& where) {
     if (case_.has(name)) fail("row \"" + std::string(name) + "\" in " + where);

@@ -28,7 +28,7 @@ std::string joined(const Words& words) {
 std::string notation_in(std::string_view notes) {
   constexpr std::string_view kLineEnd = " / ";
   std::string text(notes);
-  for (std::size_t at = text.find(kLineEnd); at != text.npos; at = text.find(kLineEnd)) {
+  for (std::size_t at = text.find(kLineEnd); at != std::string::npos; at = text.find(kLineEnd)) {
     text.replace(at, kLineEnd.size(), "\n");
   }
   return text;
@@ -94,7 +94,8 @@ class Comparison {
     for (const EventAnalysis& entry : events()) found.emplace_back(word_of(entry));
     const std::string_view row = case_.row(name);
     compare(name, joined(words_of_row(row)), joined(found));
-    if (row.find('|') != row.npos) compare(name, bar_ends_in(row), bar_ends_of_line());
+    if (row.find('|') != std::string_view::npos)
+      compare(name, bar_ends_in(row), bar_ends_of_line());
   }
 
   void compare(std::string_view name, const std::string& expected, const std::string& found) {

@@ -19,7 +19,7 @@ namespace {
 std::string difference_in(const Score& score, OutcomeTally& tally) {
   const Analysis analysis = analyse(score);
   for (std::size_t at = 0; at < score.passages[0].lines.size(); ++at) {
-    const std::string difference =
+    std::string difference =
         difference_from_oracle(score.passages[0].lines[at], analysis.passages[0].lines[at], tally);
     if (!difference.empty()) return difference;
   }
@@ -58,7 +58,7 @@ std::string difference_in_finger_sequences(std::size_t length, OutcomeTally& tal
   Sequences fingers(kFingerSymbols, length);
   do {
     for (Line& line : score.passages[0].lines) write_fingers(fingers, line);
-    const std::string difference = difference_in(score, tally);
+    std::string difference = difference_in(score, tally);
     if (!difference.empty()) return difference;
   } while (fingers.next());
   return {};
@@ -209,7 +209,7 @@ std::string difference_in_symbol_sequences(const std::vector<Symbol>& symbols, s
       Writer writer(line, sequence.number());
       for (std::size_t at = 0; at < length; ++at) writer.write(symbols[sequence[at]]);
     }
-    const std::string difference = difference_in(score, tally);
+    std::string difference = difference_in(score, tally);
     if (!difference.empty()) return difference;
   } while (sequence.next());
   return {};

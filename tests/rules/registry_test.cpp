@@ -20,7 +20,7 @@ bool is_lower_case(char letter) { return letter >= 'a' && letter <= 'z'; }
 /// Lower-case words joined by single hyphens.
 bool is_identifier(std::string_view id) {
   if (id.empty() || id.front() == '-' || id.back() == '-') return false;
-  if (id.find("--") != id.npos) return false;
+  if (id.find("--") != std::string_view::npos) return false;
   return std::all_of(id.begin(), id.end(),
                      [](char letter) { return letter == '-' || is_lower_case(letter); });
 }
@@ -53,9 +53,10 @@ TEST_CASE("every rule is titled, worded and sourced", "[rules][registry]") {
 
 /// A book with its year, or one of the two phrases that say that there is none.
 bool names_where_it_comes_from(std::string_view sources) {
-  const bool published = sources.find("(19") != sources.npos || sources.find("(20") != sources.npos;
-  const bool practice = sources.find("ommon practice, no source") != sources.npos;
-  const bool convention = sources.find("ur convention") != sources.npos;
+  const bool published = sources.find("(19") != std::string_view::npos ||
+                         sources.find("(20") != std::string_view::npos;
+  const bool practice = sources.find("ommon practice, no source") != std::string_view::npos;
+  const bool convention = sources.find("ur convention") != std::string_view::npos;
   return published || practice || convention;
 }
 
@@ -70,7 +71,7 @@ TEST_CASE("every source is a book, common practice without one, or our conventio
 /// "2.10" as 2 and 10.
 std::pair<int, int> section_number(std::string_view section) {
   const std::size_t point = section.find('.');
-  REQUIRE(point != section.npos);
+  REQUIRE(point != std::string_view::npos);
   return {std::stoi(std::string(section.substr(0, point))),
           std::stoi(std::string(section.substr(point + 1)))};
 }

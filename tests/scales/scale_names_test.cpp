@@ -113,7 +113,7 @@ TEST_CASE("scale names: what is meant by one that is wrong", "[fingering][scales
 
 TEST_CASE("scale names: what is no name at all", "[fingering][scales]") {
   const std::string cure =
-      "; a name is a note and a kind, as in \"B-flat major\" or \"C harmonic minor\"";
+      R"(; a name is a note and a kind, as in "B-flat major" or "C harmonic minor")";
   for (const std::string_view typed :
        {"", " ", "-", "lydian", "C lydian", "major", "7", "C major seventh chord",
         "C scale C scale", "Cm", "c moll", "Cis dur", "his major", "harmonic minor"}) {

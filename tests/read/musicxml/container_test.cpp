@@ -1,6 +1,7 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
 
+#include <array>
 #include <string>
 #include <utility>
 #include <vector>
@@ -27,9 +28,9 @@ std::string packed(const Files& files) {
   REQUIRE(zip_close(archive) == 0);
   REQUIRE(zip_source_open(bytes) == 0);
   std::string result;
-  char block[4096];
-  for (zip_int64_t count = 0; (count = zip_source_read(bytes, block, sizeof block)) > 0;) {
-    result.append(block, static_cast<std::size_t>(count));
+  std::array<char, 4096> block{};
+  for (zip_int64_t count = 0; (count = zip_source_read(bytes, block.data(), block.size())) > 0;) {
+    result.append(block.data(), static_cast<std::size_t>(count));
   }
   zip_source_close(bytes);
   zip_source_free(bytes);

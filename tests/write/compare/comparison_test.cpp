@@ -30,6 +30,7 @@ class Compared {
     for (const AnalysedScore& score : scores_) fingerings_.push_back({score.name(), score[0]});
     comparisons_.push_back(compare(scores_[0][0].written().title, fingerings_));
   }
+  ~Compared() = default;
   Compared(const Compared&) = delete;
   Compared& operator=(const Compared&) = delete;
 
@@ -229,7 +230,7 @@ TEST_CASE("comparison: the text keeps to its width, as far as words allow") {
         score.passages[0].title = "title";
         score.passages[0].composer = score.passages[0].source = "";
       }
-      const Compared compared(std::move(scores));
+      const Compared compared(scores);
       const std::string text = compared.text({.columns = columns});
       // Chords of many notes are words that stand whole.
       const bool has_chords = text.find('+') != std::string::npos;

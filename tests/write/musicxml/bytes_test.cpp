@@ -164,7 +164,7 @@ TEST_CASE("a text that is no XML comes back as it is") {
 
 TEST_CASE("spoiled scores do no harm, and what can be read has all its signs") {
   constexpr int kRuns = 5000;
-  const std::string kSign = "<syllabic>single</syllabic>";
+  const std::string sign = "<syllabic>single</syllabic>";
   const std::string whole = marked(four_quarters(), kNotation);
   const Score score = score_at(whole, kNotation);
   const AnalysedScore of_whole("a", score);
@@ -191,7 +191,7 @@ TEST_CASE("spoiled scores do no harm, and what can be read has all its signs") {
     const std::string out = write_musicxml(text_read(read, source), spoiled, {});
     const std::string unmarked = without_own_marks(text_read(read, source).text());
     REQUIRE(without_own_marks(out) == unmarked);
-    REQUIRE(count_of(out, kSign) == count_of(unmarked, kSign) + events_in(spoiled));
+    REQUIRE(count_of(out, sign) == count_of(unmarked, sign) + events_in(spoiled));
   }
   CHECK(could_be_read > kRuns / 20);
 }

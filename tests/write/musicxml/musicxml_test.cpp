@@ -17,7 +17,7 @@ using Signs = std::vector<std::string>;
 const std::string kFourQuarters = quarter("C4") + quarter("D4") + quarter("E4") + quarter("F4");
 
 std::string lyric(const std::string& number, const std::string& text) {
-  return "<lyric number=\"" + number + "\" name=\"fingerturn\" placement=\"below\">" +
+  return R"(<lyric number=")" + number + R"(" name="fingerturn" placement="below">)" +
          "<syllabic>single</syllabic><text>" + text + "</text></lyric>";
 }
 
@@ -219,7 +219,7 @@ TEST_CASE("the legend stands in the first part with a sign") {
 TEST_CASE("each part has lyric lines of its own") {
   const std::string verse = "<lyric number=\"2\"><text>la</text></lyric>";
   std::string score = partwise({quarter("E4") + quarter("D4", verse)});
-  score.insert(score.find("</score-partwise>"), "<part id=\"P2\"><measure number=\"1\">" +
+  score.insert(score.find("</score-partwise>"), R"(<part id="P2"><measure number="1">)" +
                                                     quarter("C3") + quarter("D3") +
                                                     "</measure></part>");
   CHECK(signs_under(checked(score, "RH: E4:3 D:2\nLH: C3:3 D:2\n")) ==
@@ -229,9 +229,9 @@ TEST_CASE("each part has lyric lines of its own") {
 TEST_CASE("a score by time instead of by part") {
   const std::string verse = "<lyric number=\"1\"><text>la</text></lyric>";
   const std::string score =
-      "<score-timewise version=\"3.0\"><measure number=\"1\"><part id=\"P1\"><print/>" +
+      R"(<score-timewise version="3.0"><measure number="1"><part id="P1"><print/>)" +
       quarter("E4", verse) + "</part><part id=\"P2\">" + quarter("C3") +
-      "</part></measure><measure number=\"2\"><part id=\"P1\"><attributes/>" + quarter("D4") +
+      R"(</part></measure><measure number="2"><part id="P1"><attributes/>)" + quarter("D4") +
       "</part><part id=\"P2\">" + quarter("D3") + "</part></measure></score-timewise>";
   const std::string notation = "RH: E4:3 | D:2\nLH: C3:3 | D:2\n";
   // The notes of a hand lie apart here.

@@ -254,12 +254,12 @@ TEST_CASE("the ASCII report is ASCII") {
 }
 
 TEST_CASE("the ASCII report has as many lines, and its signs at the same places") {
-  const std::map<std::string, std::string> kSigns{
+  const std::map<std::string, std::string> signs{
       {"\u2190", "<"}, {"\u2192", ">"}, {"\u00B7", "-"}, {"\u2502", "|"}};
   for (std::uint64_t seed = 1; seed <= kSeeds; ++seed) {
     CAPTURE(seed);
     std::string text = text_of(random_passage_in_time(seed));
-    for (const auto& [sign, plain] : kSigns) {
+    for (const auto& [sign, plain] : signs) {
       for (auto at = text.find(sign); at != std::string::npos; at = text.find(sign)) {
         text.replace(at, sign.size(), plain);
       }
