@@ -58,26 +58,31 @@ std::vector<Command> add_commands(CLI::App& program, Words words) {
   return commands;
 }
 
-/// Does what the words ask for; whatever goes wrong on the way ends here.
+/// Does what the words ask for.
 ExitStatus run(Words words) {
   CLI::App program{wrapped("", kDescription, kHelpColumns), "fingerturn"};
   describe(program);
   const std::vector<Command> commands = add_commands(program, words);
   try {
     program.parse(static_cast<int>(words.size()), words.data());
-    const auto is_chosen = [](const Command& command) { return command.line->parsed(); };
-    return std::ranges::find_if(commands, is_chosen)->action();
   } catch (const CLI::ParseError& problem) {
+    // Being asked for help is one of them.
     return program.exit(problem) == 0 ? ExitStatus::done : ExitStatus::wrong_usage;
-  } catch (const std::exception& problem) {
-    say(problem.what());
-    return ExitStatus::wrong_usage;
   }
+  const auto is_chosen = [](const Command& command) { return command.line->parsed(); };
+  return std::ranges::find_if(commands, is_chosen)->action();
 }
 
 }  // namespace
 }  // namespace fingerturn::cli
 
 int main(int count, char** words) {
-  return static_cast<int>(fingerturn::cli::run({words, static_cast<std::size_t>(count)}));
+  using fingerturn::cli::ExitStatus;
+  ExitStatus status = ExitStatus::wrong_usage;
+  try {
+    status = fingerturn::cli::run({words, static_cast<std::size_t>(count)});
+  } catch (const std::exception& problem) {
+    fingerturn::cli::say(problem.what());
+  }
+  return static_cast<int>(status);
 }
