@@ -27,7 +27,13 @@ Command add_explain(CLI::App& program);
 
 /// All of them, in the order of help.
 inline constexpr std::array kCommands{
-    add_annotate, add_finger, add_scale, add_excerpt, add_compare, add_check, add_explain,
+    add_annotate,  //
+    add_finger,    //
+    add_scale,     //
+    add_excerpt,   //
+    add_compare,   //
+    add_check,     //
+    add_explain,   //
 };
 
 }  // namespace fingerturn::cli
