@@ -11,7 +11,7 @@ namespace {
 /// What was found in the notes that were asked for.
 AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
   return cli::analysed(std::move(input.name), std::move(input.score), options.player,
-                  options.notes.bars);
+                       options.notes.bars);
 }
 
 using Writer = std::string (*)(const AnalysedScore& analysed);
