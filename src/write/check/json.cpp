@@ -9,16 +9,16 @@ namespace fingerturn {
 namespace {
 
 void add_counts(JsonWriter& json, const CheckCounts& counts) {
-  json.member("passages", counts.passages);
-  json.member("events", counts.events);
-  json.member("fingered", counts.fingered);
-  json.member("preparatory", counts.preparatory);
-  json.member("single", counts.single_rotations);
-  json.member("double", counts.double_rotations);
-  json.member("level", counts.level_events);
-  json.member("undetermined", counts.undetermined);
-  json.member("crossings", counts.crossings);
-  json.member("watch", [&] { add_watch_counts(json, counts.watch); });
+  json.member<"passages">(counts.passages);
+  json.member<"events">(counts.events);
+  json.member<"fingered">(counts.fingered);
+  json.member<"preparatory">(counts.preparatory);
+  json.member<"single">(counts.single_rotations);
+  json.member<"double">(counts.double_rotations);
+  json.member<"level">(counts.level_events);
+  json.member<"undetermined">(counts.undetermined);
+  json.member<"crossings">(counts.crossings);
+  json.member<"watch">([&] { add_watch_counts(json, counts.watch); });
 }
 
 /// What follows a number of passages counts from 1.
@@ -28,18 +28,18 @@ std::optional<std::size_t> from_one(const std::optional<std::size_t>& place) {
 
 void add_finding(JsonWriter& json, const PlacedFinding& finding) {
   json.object([&] {
-    json.member("code", Word{finding.code});
-    json.member("level", Word{name_of(finding.level)});
-    json.member("passage", from_one(finding.where.passage));
-    json.member("hand", [&] {
+    json.member<"code">(Word{finding.code});
+    json.member<"level">(Word{name_of(finding.level)});
+    json.member<"passage">(from_one(finding.where.passage));
+    json.member<"hand">([&] {
       finding.where.hand ? json.value(to_string(*finding.where.hand)) : json.raw("null");
     });
-    json.member("bar", finding.where.bar);
-    json.member("beat",
-                [&] { json.raw(finding.where.beat ? beat_text(*finding.where.beat) : "null"); });
-    json.member("line", finding.place.line);
-    json.member("column", finding.place.column);
-    json.member("message", finding.message);
+    json.member<"bar">(finding.where.bar);
+    json.member<"beat">(
+        [&] { json.raw(finding.where.beat ? beat_text(*finding.where.beat) : "null"); });
+    json.member<"line">(finding.place.line);
+    json.member<"column">(finding.place.column);
+    json.member<"message">(finding.message);
   });
 }
 
@@ -50,10 +50,10 @@ std::string line_of(std::optional<std::string_view> source, std::optional<std::s
   std::string out;
   JsonWriter json(out);
   json.object([&] {
-    json.member("format", "fingerturn-check");
-    json.member("version", 1);
-    json.member("source", source);
-    json.member("error", error);
+    json.member<"format">("fingerturn-check");
+    json.member<"version">(1);
+    json.member<"source">(source);
+    json.member<"error">(error);
     write(json);
   });
   return out + '\n';
@@ -66,7 +66,7 @@ std::string write_check_jsonl(const FileCheck& check) {
   if (!file.ok()) return line_of(file.source, file.error, [](JsonWriter& /*json*/) {});
   return line_of(file.source, std::nullopt, [&](JsonWriter& json) {
     add_counts(json, file.counts);
-    json.member("findings", [&] {
+    json.member<"findings">([&] {
       json.list(check.findings, [&](const PlacedFinding& found) { add_finding(json, found); });
     });
   });
@@ -74,10 +74,10 @@ std::string write_check_jsonl(const FileCheck& check) {
 
 std::string write_check_jsonl(const AllCounts& all) {
   return line_of(std::nullopt, std::nullopt, [&](JsonWriter& json) {
-    json.member("read", all.read);
-    json.member("failed", all.failed);
+    json.member<"read">(all.read);
+    json.member<"failed">(all.failed);
     add_counts(json, all.counts);
-    json.member("caution", caution());
+    json.member<"caution">(caution());
   });
 }
 

@@ -16,22 +16,22 @@ void add_played(JsonWriter& json, const AnalysedLine& line, const AnalysedEvent&
   json.object([&, place = found.event, &entry = found] {
     add_struck_notes(json, event.written, [&](const Note& note) {
       add_fingers_on_key(json, line.written(), place, note);
-      json.member("suggested", note.suggested);
+      json.member<"suggested">(note.suggested);
     });
-    json.member("rotation", Word{name_of(entry.rotation)});
-    json.member("side", word_of(entry.side));
-    json.member("play", word_of(play_of(entry, line.hand())));
-    json.member("prepare", word_of(entry.prepare));
-    json.member("crossing", word_of(entry.crossing));
+    json.member<"rotation">(Word{name_of(entry.rotation)});
+    json.member<"side">(word_of(entry.side));
+    json.member<"play">(word_of(play_of(entry, line.hand())));
+    json.member<"prepare">(word_of(entry.prepare));
+    json.member<"crossing">(word_of(entry.crossing));
   });
 }
 
 void add_difference(JsonWriter& json, const HandComparison& hand, const DifferingEvent& event) {
   json.object([&] {
-    json.member("event", event.number);
-    json.member("bar", event.bar);
-    json.member("beat", [&] { json.raw(event.beat ? beat_text(*event.beat) : "null"); });
-    json.member("played", [&] {
+    json.member<"event">(event.number);
+    json.member<"bar">(event.bar);
+    json.member<"beat">([&] { json.raw(event.beat ? beat_text(*event.beat) : "null"); });
+    json.member<"played">([&] {
       json.list(hand.lines,
                 [&](const AnalysedLine& line) { add_played(json, line, line[event.number]); });
     });
@@ -40,21 +40,21 @@ void add_difference(JsonWriter& json, const HandComparison& hand, const Differin
 
 void add_result(JsonWriter& json, const HandResult& result) {
   json.object([&] {
-    json.member("difficulty", result.difficulty);
-    json.member("totals", [&] { add_totals(json, result.totals); });
-    json.member("watch", [&] { add_watch_counts(json, result.watch); });
+    json.member<"difficulty">(result.difficulty);
+    json.member<"totals">([&] { add_totals(json, result.totals); });
+    json.member<"watch">([&] { add_watch_counts(json, result.watch); });
   });
 }
 
 void add_hand(JsonWriter& json, const HandComparison& hand) {
   constexpr std::string_view kBreak = "\n      ";
   json.object([&] {
-    json.member("hand", to_string(hand.hand));
-    json.member("events", hand.bars.size());
-    json.member("results", [&] {
+    json.member<"hand">(to_string(hand.hand));
+    json.member<"events">(hand.bars.size());
+    json.member<"results">([&] {
       json.list(hand.results, kBreak, [&](const HandResult& result) { add_result(json, result); });
     });
-    json.member("differences", [&] {
+    json.member<"differences">([&] {
       json.list(hand.differing, kBreak,
                 [&](const DifferingEvent& event) { add_difference(json, hand, event); });
     });
@@ -69,16 +69,16 @@ void add_bars(JsonWriter& json, const std::optional<BarRange>& bars) {
 void add_comparison(JsonWriter& json, const Comparison& comparison) {
   const AnalysedPassage& first = comparison.fingerings.front().passage;
   json.object([&] {
-    json.member("title", comparison.title);
-    json.member("composer", text_or_none(first.written().composer));
-    json.member("meter", first_meter(first.written()));
-    json.member("bars", [&] { add_bars(json, first.found().bars); });
-    json.member("fingerings", [&] {
+    json.member<"title">(comparison.title);
+    json.member<"composer">(text_or_none(first.written().composer));
+    json.member<"meter">(first_meter(first.written()));
+    json.member<"bars">([&] { add_bars(json, first.found().bars); });
+    json.member<"fingerings">([&] {
       json.list(comparison.fingerings,
                 [&](const NamedPassage& fingering) { json.value(fingering.name); });
     });
-    json.member("alike", comparison.all_alike());
-    json.member("hands", [&] {
+    json.member<"alike">(comparison.all_alike());
+    json.member<"hands">([&] {
       json.list(comparison.hands, "\n    ",
                 [&](const HandComparison& hand) { add_hand(json, hand); });
     });
@@ -91,12 +91,12 @@ std::string write_comparison_json(std::span<const Comparison> comparisons) {
   std::string out;
   JsonWriter json(out);
   json.object([&] {
-    json.member("format", "fingerturn-comparison");
-    json.member("version", 1);
+    json.member<"format">("fingerturn-comparison");
+    json.member<"version">(1);
     json.line_break("\n ");
-    json.member("caution", caution());
+    json.member<"caution">(caution());
     json.line_break("\n ");
-    json.member("passages", [&] {
+    json.member<"passages">([&] {
       json.list(comparisons, "\n  ",
                 [&](const Comparison& comparison) { add_comparison(json, comparison); });
     });

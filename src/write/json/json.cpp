@@ -22,22 +22,22 @@ std::string_view line_break(Layout layout, std::size_t depth) {
 
 void add_note(JsonWriter& json, const Line& line, std::size_t event, const Note& note) {
   const int midi = midi_number(note.pitch);
-  json.member("midi", midi);
-  json.member("key", Word{key_colour(midi) == KeyColour::black ? "black" : "white"});
+  json.member<"midi">(midi);
+  json.member<"key">(Word{key_colour(midi) == KeyColour::black ? "black" : "white"});
   add_fingers_on_key(json, line, event, note);
-  json.member("alternatives",
-              [&] { json.list(note.alternatives, [&](Finger finger) { json.value(finger); }); });
-  json.member("suggested", note.suggested);
+  json.member<"alternatives">(
+      [&] { json.list(note.alternatives, [&](Finger finger) { json.value(finger); }); });
+  json.member<"suggested">(note.suggested);
 }
 
 /// What is written of an event: where it stands and its notes.
 void add_written_part(JsonWriter& json, const Line& line, const AnalysedEvent& event) {
   const auto& [written, found] = event;
-  json.member("index", found.index);
-  json.member("bar", written.bar);
-  json.member("onset", written.onset);
-  json.member("duration", written.duration);
-  json.member("grace", written.grace);
+  json.member<"index">(found.index);
+  json.member<"bar">(written.bar);
+  json.member<"onset">(written.onset);
+  json.member<"duration">(written.duration);
+  json.member<"grace">(written.grace);
   add_struck_notes(json, written, [&, place = found.event](const Note& note) {
     add_note(json, line, place, note);
   });
@@ -47,38 +47,38 @@ void add_written_part(JsonWriter& json, const Line& line, const AnalysedEvent& e
 void add_found_part(JsonWriter& json, Hand hand, const EventAnalysis& found) {
   std::optional<Word> forearm;
   if (found.side) forearm = Word{forearm_of(*found.side)};
-  json.member("rotation", Word{name_of(found.rotation)});
-  json.member("side", word_of(found.side));
-  json.member("play", word_of(play_of(found, hand)));
-  json.member("prepare", word_of(found.prepare));
-  json.member("forearm", forearm);
-  json.member("swings", found.swings);
-  json.member("swing_rate", found.swing_rate);
-  json.member("crossing", word_of(found.crossing));
-  json.member("carry", found.carry);
-  json.member("depth", found.depth);
-  json.member("arc", found.arc);
-  json.member("rule", Word{found.rule});
-  json.member("basis", Word{name_of(found.basis)});
-  json.member("reason",
-              [&] { json.own_text([&](std::string& out) { add_reason(out, found, hand); }); });
+  json.member<"rotation">(Word{name_of(found.rotation)});
+  json.member<"side">(word_of(found.side));
+  json.member<"play">(word_of(play_of(found, hand)));
+  json.member<"prepare">(word_of(found.prepare));
+  json.member<"forearm">(forearm);
+  json.member<"swings">(found.swings);
+  json.member<"swing_rate">(found.swing_rate);
+  json.member<"crossing">(word_of(found.crossing));
+  json.member<"carry">(found.carry);
+  json.member<"depth">(found.depth);
+  json.member<"arc">(found.arc);
+  json.member<"rule">(Word{found.rule});
+  json.member<"basis">(Word{name_of(found.basis)});
+  json.member<"reason">(
+      [&] { json.own_text([&](std::string& out) { add_reason(out, found, hand); }); });
 }
 
 void add_finding(JsonWriter& json, const AnalysedLine& line, const Finding& finding) {
   json.object([&] {
-    json.member("code", Word{finding.rule});
-    json.member("level", Word{name_of(finding.level)});
-    json.member("bar", line.event_of(finding).bar);
-    json.member("event", finding.index);
-    json.member("message", finding.message);
-    json.member("source", find_rule(finding.rule)->sources);
+    json.member<"code">(Word{finding.rule});
+    json.member<"level">(Word{name_of(finding.level)});
+    json.member<"bar">(line.event_of(finding).bar);
+    json.member<"event">(finding.index);
+    json.member<"message">(finding.message);
+    json.member<"source">(find_rule(finding.rule)->sources);
   });
 }
 
 void add_hand(JsonWriter& json, const AnalysedLine& line, Layout layout) {
   json.object([&] {
-    json.member("hand", to_string(line.hand()));
-    json.member("events", [&] {
+    json.member<"hand">(to_string(line.hand()));
+    json.member<"events">([&] {
       json.list(line, line_break(layout, 6), [&](const AnalysedEvent& event) {
         json.object([&] {
           add_written_part(json, line.written(), event);
@@ -87,11 +87,11 @@ void add_hand(JsonWriter& json, const AnalysedLine& line, Layout layout) {
       });
     });
     json.line_break(line_break(layout, 5));
-    json.member("totals", [&] { add_totals(json, line.found().totals); });
+    json.member<"totals">([&] { add_totals(json, line.found().totals); });
     json.line_break(line_break(layout, 5));
-    json.member("difficulty", line.found().difficulty);
+    json.member<"difficulty">(line.found().difficulty);
     json.line_break(line_break(layout, 5));
-    json.member("watch", [&] {
+    json.member<"watch">([&] {
       json.list(line.found().watch, line_break(layout, 6),
                 [&](const Finding& finding) { add_finding(json, line, finding); });
     });
@@ -100,20 +100,20 @@ void add_hand(JsonWriter& json, const AnalysedLine& line, Layout layout) {
 
 void add_differing_kinds(JsonWriter& json, const Event& event, const KindsDiffer& kinds) {
   json.object([&] {
-    json.member("bar", event.bar);
-    json.member("onset", event.onset);
-    json.member("right", Word{name_of(kinds.right)});
-    json.member("left", Word{name_of(kinds.left)});
+    json.member<"bar">(event.bar);
+    json.member<"onset">(event.onset);
+    json.member<"right">(Word{name_of(kinds.right)});
+    json.member<"left">(Word{name_of(kinds.left)});
   });
 }
 
 /// The lines stand right hand first, as in every passage of both hands.
 void add_together(JsonWriter& json, const Passage& passage, const Together& together) {
   json.object([&] {
-    json.member("onsets", together.onsets);
-    json.member("parallel", together.parallel);
-    json.member("contrary", together.contrary);
-    json.member("kinds_differ", [&] {
+    json.member<"onsets">(together.onsets);
+    json.member<"parallel">(together.parallel);
+    json.member<"contrary">(together.contrary);
+    json.member<"kinds_differ">([&] {
       json.list(together.kinds_differ, [&](const KindsDiffer& kinds) {
         add_differing_kinds(json, passage.lines.front().events[kinds.right_event], kinds);
       });
@@ -130,29 +130,27 @@ std::optional<double> first_tempo(const AnalysedPassage& passage) {
 
 void add_head(JsonWriter& json, const AnalysedPassage& analysed) {
   const Passage& passage = analysed.written();
-  json.member("title", text_or_none(passage.title));
-  json.member("composer", text_or_none(passage.composer));
-  json.member("meter", first_meter(passage));
-  json.member("tempo", [&, tempo = first_tempo(analysed)] {
-    tempo ? json.exact(*tempo) : json.value(tempo);
-  });
-  json.member("reach", analysed.found().reach_semitones);
-  json.member("full_swing_tempo", analysed.found().full_swing_tempo);
-  json.member("remarks", [&] {
-    json.list(passage.remarks, [&](const std::string& remark) { json.value(remark); });
-  });
+  json.member<"title">(text_or_none(passage.title));
+  json.member<"composer">(text_or_none(passage.composer));
+  json.member<"meter">(first_meter(passage));
+  json.member<"tempo">(
+      [&, tempo = first_tempo(analysed)] { tempo ? json.exact(*tempo) : json.value(tempo); });
+  json.member<"reach">(analysed.found().reach_semitones);
+  json.member<"full_swing_tempo">(analysed.found().full_swing_tempo);
+  json.member<"remarks">(
+      [&] { json.list(passage.remarks, [&](const std::string& remark) { json.value(remark); }); });
 }
 
 void add_passage(JsonWriter& json, const AnalysedPassage& passage, Layout layout) {
   json.object([&] {
     add_head(json, passage);
     json.line_break(line_break(layout, 3));
-    json.member("hands", [&] {
+    json.member<"hands">([&] {
       json.list(passage, line_break(layout, 4),
                 [&](const AnalysedLine& line) { add_hand(json, line, layout); });
     });
     json.line_break(line_break(layout, 3));
-    json.member("together", [&] {
+    json.member<"together">([&] {
       const std::optional<Together>& together = passage.found().together;
       together ? add_together(json, passage.written(), *together) : json.raw("null");
     });
@@ -165,13 +163,13 @@ void add_document(std::string& out, const std::string& name, const Passages& pas
                   Layout layout) {
   JsonWriter json(out);
   json.object([&] {
-    json.member("format", "fingerturn-analysis");
-    json.member("version", 1);
-    json.member("source", name);
+    json.member<"format">("fingerturn-analysis");
+    json.member<"version">(1);
+    json.member<"source">(name);
     json.line_break(line_break(layout, 1));
-    json.member("caution", caution());
+    json.member<"caution">(caution());
     json.line_break(line_break(layout, 1));
-    json.member("passages", [&] {
+    json.member<"passages">([&] {
       json.list(passages, line_break(layout, 2),
                 [&](const AnalysedPassage& passage) { add_passage(json, passage, layout); });
     });

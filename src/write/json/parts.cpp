@@ -25,41 +25,41 @@ std::optional<Direction> play_of(const EventAnalysis& entry, Hand hand) {
 }
 
 void add_fingers_on_key(JsonWriter& json, const Line& line, std::size_t event, const Note& note) {
-  json.member("finger", note.finger);
-  json.member("changes_to", [&] {
-    std::vector<Finger> fingers{0};
-    if (note.finger && (note.tied || !note.changes_to.empty())) {
-      fingers = fingers_on_key(line, event, note);
-    }
-    json.list(std::span(fingers).subspan(1), [&](Finger finger) { json.value(finger); });
+  json.member<"finger">(note.finger);
+  json.member<"changes_to">([&] {
+    const auto write = [&](Finger finger) { json.value(finger); };
+    const bool changes = note.finger && (note.tied || !note.changes_to.empty());
+    if (!changes) return json.list(std::span<const Finger>(), write);
+    const std::vector<Finger> fingers = fingers_on_key(line, event, note);
+    json.list(std::span(fingers).subspan(1), write);
   });
 }
 
 void add_totals(JsonWriter& json, const Totals& totals) {
   json.object([&] {
-    json.member("events", totals.events);
-    json.member("preparatory", totals.preparatory);
-    json.member("single", totals.single_rotations);
-    json.member("double", totals.double_rotations);
-    json.member("level", totals.level_events);
-    json.member("undetermined", totals.undetermined);
-    json.member("swings", totals.swings);
-    json.member("crossings", totals.crossings);
-    json.member("longest_double_run", totals.longest_double_run);
-    json.member("carried", totals.carried);
-    json.member("largest_carry", totals.largest_carry);
-    json.member("moves_in", totals.moves_in);
-    json.member("moves_out", totals.moves_out);
-    json.member("arcs", totals.arcs);
-    json.member("full_swing_tempo", totals.full_swing_tempo);
+    json.member<"events">(totals.events);
+    json.member<"preparatory">(totals.preparatory);
+    json.member<"single">(totals.single_rotations);
+    json.member<"double">(totals.double_rotations);
+    json.member<"level">(totals.level_events);
+    json.member<"undetermined">(totals.undetermined);
+    json.member<"swings">(totals.swings);
+    json.member<"crossings">(totals.crossings);
+    json.member<"longest_double_run">(totals.longest_double_run);
+    json.member<"carried">(totals.carried);
+    json.member<"largest_carry">(totals.largest_carry);
+    json.member<"moves_in">(totals.moves_in);
+    json.member<"moves_out">(totals.moves_out);
+    json.member<"arcs">(totals.arcs);
+    json.member<"full_swing_tempo">(totals.full_swing_tempo);
   });
 }
 
 void add_watch_counts(JsonWriter& json, const WatchCounts& counts) {
   json.object([&] {
-    json.member("info", counts.info);
-    json.member("caution", counts.caution);
-    json.member("strain", counts.strain);
+    json.member<"info">(counts.info);
+    json.member<"caution">(counts.caution);
+    json.member<"strain">(counts.strain);
   });
 }
 

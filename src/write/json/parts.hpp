@@ -26,11 +26,11 @@ std::optional<Direction> play_of(const EventAnalysis& entry, Hand hand);
 /// The struck notes of an event as objects, each with what `add` adds after its pitch.
 template <typename Add>
 void add_struck_notes(JsonWriter& json, const Event& event, const Add& add) {
-  json.member("notes", [&] {
+  json.member<"notes">([&] {
     json.list(event.notes, [&](const Note& note) {
       if (note.held) return;
       json.object([&] {
-        json.member("pitch", Word{to_string(note.pitch)});
+        json.member<"pitch">(Word{to_string(note.pitch)});
         add(note);
       });
     });

@@ -4,6 +4,7 @@
 #include "fingerturn/fraction.hpp"
 
 #include <algorithm>
+#include <array>
 #include <concepts>
 #include <cstddef>
 #include <cstdint>
@@ -19,14 +20,27 @@ struct Word {
   std::string_view text;
 };
 
+/// The name of a member, put together with what stands around it while compiling.
+template <std::size_t Size>
+struct MemberName {
+  std::array<char, Size + 3> written{};  ///< `,"name":`
+
+  consteval MemberName(const char (&name)[Size]) {  // NOLINT(google-explicit-constructor)
+    written[0] = ',';
+    written[1] = written[Size + 1] = '"';
+    written[Size + 2] = ':';
+    for (std::size_t i = 0; i + 1 < Size; ++i) written[i + 2] = name[i];
+  }
+};
+
 /// Writes JSON straight into a text and sets the commas. What a user wrote is escaped by the JSON
 /// library, all else is written by hand: each event has some fifty values, and a tree of them takes
 /// about ten times as long (tests/bench). Nothing here throws.
 ///
 ///     JsonWriter json(out);
 ///     json.object([&] {
-///       json.member("title", "Lantern Street");
-///       json.member("bars", [&] { json.list(bars, [&](int bar) { json.value(bar); }); });
+///       json.member<"title">("Lantern Street");
+///       json.member<"bars">([&] { json.list(bars, [&](int bar) { json.value(bar); }); });
 ///     });
 class JsonWriter {
  public:
@@ -57,9 +71,15 @@ class JsonWriter {
   }
 
   /// A member of an object: its name, and a value or what writes one.
-  template <std::size_t Size, typename Value>
-  void member(const char (&name)[Size], const Value& value) {
-    key(name, Size - 1);
+  template <MemberName name, typename Value>
+  void member(const Value& value) {
+    // Either way a size that is known while compiling.
+    if (fresh_) {
+      out_.append(name.written.data() + 1, name.written.size() - 1);
+    } else {
+      out_.append(name.written.data(), name.written.size());
+    }
+    fresh_ = true;
     if constexpr (std::is_invocable_v<Value>) {
       value();
     } else {
@@ -134,14 +154,6 @@ class JsonWriter {
   void end(char bracket) {
     out_ += bracket;
     fresh_ = false;
-  }
-  void key(const char* name, std::size_t size) {
-    comma();
-    const std::size_t begin = out_.size();
-    out_.resize(begin + size + 3, '"');
-    std::copy(name, name + size, out_.data() + begin + 1);
-    out_.back() = ':';
-    fresh_ = true;
   }
   void add_whole(std::int64_t number);
 
