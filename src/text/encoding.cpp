@@ -63,9 +63,9 @@ class Converter {
 }  // namespace
 
 std::optional<Encoding> encoding_called(std::string_view name) noexcept {
-  const auto found = std::find_if(kNames.begin(), kNames.end(), [name](const NamedEncoding& known) {
-    return known.name == name;
-  });
+  const auto* const found =
+      std::find_if(kNames.begin(), kNames.end(),
+                   [name](const NamedEncoding& known) { return known.name == name; });
   if (found == kNames.end()) return std::nullopt;
   return Encoding{found->encoding};
 }

@@ -25,7 +25,9 @@ template <std::size_t Size>
 struct MemberName {
   std::array<char, Size + 3> written{};  ///< `,"name":`
 
-  consteval MemberName(const char (&name)[Size]) {  // NOLINT(google-explicit-constructor)
+  // A name is written as it is, in quotes, which is an array of letters.
+  // NOLINTNEXTLINE(google-explicit-constructor,*-avoid-c-arrays)
+  consteval MemberName(const char (&name)[Size]) {
     written[0] = ',';
     written[1] = written[Size + 1] = '"';
     written[Size + 2] = ':';

@@ -82,19 +82,19 @@ std::string_view title_of(const AnalysedScore& analysed) noexcept {
   return title_of(analysed, analysed[0].written());
 }
 
-std::vector<std::string> head_parts(const AnalysedPassage& analysed) {
-  const Passage& passage = analysed.written();
-  const PassageAnalysis& analysis = analysed.found();
+std::vector<std::string> head_parts(const AnalysedPassage& passage) {
+  const Passage& written = passage.written();
+  const PassageAnalysis& analysis = passage.found();
   std::vector<std::string> parts;
-  if (!passage.composer.empty()) parts.push_back(printable(passage.composer));
-  if (!passage.source.empty()) parts.push_back(printable(passage.source));
-  parts.push_back(hands_words(passage));
-  if (!passage.meters.empty()) parts.push_back(to_string(passage.meters.front().value));
+  if (!written.composer.empty()) parts.push_back(printable(written.composer));
+  if (!written.source.empty()) parts.push_back(printable(written.source));
+  parts.push_back(hands_words(written));
+  if (!written.meters.empty()) parts.push_back(to_string(written.meters.front().value));
   if (analysis.quarters_per_minute) {
     parts.push_back(
         fmt::format("quarter = {}, as asked for", tempo_number(*analysis.quarters_per_minute)));
-  } else if (!passage.tempos.empty()) {
-    parts.push_back(tempo_words(passage.tempos.front().value));
+  } else if (!written.tempos.empty()) {
+    parts.push_back(tempo_words(written.tempos.front().value));
   }
   if (analysis.reach_semitones) {
     parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));

@@ -5,8 +5,8 @@
 namespace fingerturn {
 
 void Used::see(const EventAnalysis& found) noexcept {
-  kinds_[static_cast<std::size_t>(found.rotation)][found.side ? 1 : 0] = true;
-  crossings_[static_cast<std::size_t>(found.crossing)] = true;
+  kinds[static_cast<std::size_t>(found.rotation)][found.side ? 1 : 0] = true;
+  crossings[static_cast<std::size_t>(found.crossing)] = true;
   carries |= found.carry.value_or(0) != 0;
   moves |= found.in_out.has_value();
   depths |= found.depth.value_or(0) > 0;

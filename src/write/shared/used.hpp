@@ -9,8 +9,7 @@
 namespace fingerturn {
 
 /// Which parts of the notation and of the analysis a report uses, and its legend explains.
-class Used {
- public:
+struct Used {
   void see(const EventAnalysis& found) noexcept;
   void see(const Event& event) noexcept;
   /// All of a line, or what of it stands in these bars.
@@ -21,10 +20,10 @@ class Used {
   }
   /// Whether there is an event of this kind whose side is known, or one whose side is not.
   [[nodiscard]] bool has(Rotation rotation, bool side_known) const noexcept {
-    return kinds_[static_cast<std::size_t>(rotation)][side_known ? 1 : 0];
+    return kinds[static_cast<std::size_t>(rotation)][side_known ? 1 : 0];
   }
   [[nodiscard]] bool has(Crossing crossing) const noexcept {
-    return crossings_[static_cast<std::size_t>(crossing)];
+    return crossings[static_cast<std::size_t>(crossing)];
   }
   [[nodiscard]] bool has_sides() const noexcept;
   /// Events that turn, though their side is not known.
@@ -39,10 +38,8 @@ class Used {
   bool held = false;     ///< keys that are only held
   bool changes = false;  ///< silent changes of finger
   bool suggestions = false;
-
- private:
-  std::array<std::array<bool, 2>, 5> kinds_{};
-  std::array<bool, 4> crossings_{};
+  std::array<std::array<bool, 2>, 5> kinds{};  ///< by Rotation, with no side known and with one
+  std::array<bool, 4> crossings{};             ///< by Crossing
 };
 
 /// All kinds and all that can pass, in the order of the legends.
