@@ -9,8 +9,6 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::int32_t kNeighbours = 2;  // semitones that one thumb covers
-
 using Fingers = std::array<Finger, kMostKeys>;
 
 /// Counts upward through the fingers of a grip's keys, nearest to the thumb first.

@@ -58,7 +58,6 @@ bool takes_note(const std::vector<Down>& keys) noexcept {
 /// Whether there are fingers enough; `keys` stand in their order. Fingers that are given may do
 /// what no rule foresees.
 bool can_be_taken(const std::vector<Down>& keys) noexcept {
-  constexpr std::int32_t kNeighbours = 2;  // semitones that one thumb covers
   if (keys.size() != kMostKeys) return keys.size() < kMostKeys;
   const bool any_given =
       std::any_of(keys.begin(), keys.end(), [](const Down& down) { return down.key.given != 0; });

@@ -31,33 +31,33 @@ constexpr bool forms_follow_kinds() {
 static_assert(forms_follow_kinds());
 
 // From the tonic up, as steps on the line of fifths.
-constexpr std::array<int, 7> kMajor{0, 2, 4, -1, 1, 3, 5};
-constexpr std::array<int, 7> kNaturalMinor{0, 2, -3, -1, 1, -4, -2};
-constexpr std::array<int, 7> kHarmonicMinor{0, 2, -3, -1, 1, -4, 5};
-constexpr std::array<int, 7> kMelodicMinor{0, 2, -3, -1, 1, 3, 5};
-constexpr std::array<int, 3> kMajorTriad{0, 4, 1};
-constexpr std::array<int, 3> kMinorTriad{0, -3, 1};
-constexpr std::array<int, 4> kDominantSeventh{0, 4, 1, -2};
-constexpr std::array<int, 4> kDiminishedSeventh{0, -3, -6, -9};
+constexpr std::array<int, 7> kMajorSteps{0, 2, 4, -1, 1, 3, 5};
+constexpr std::array<int, 7> kNaturalMinorSteps{0, 2, -3, -1, 1, -4, -2};
+constexpr std::array<int, 7> kHarmonicMinorSteps{0, 2, -3, -1, 1, -4, 5};
+constexpr std::array<int, 7> kMelodicMinorSteps{0, 2, -3, -1, 1, 3, 5};
+constexpr std::array<int, 3> kMajorTriadSteps{0, 4, 1};
+constexpr std::array<int, 3> kMinorTriadSteps{0, -3, 1};
+constexpr std::array<int, 4> kDominantSeventhSteps{0, 4, 1, -2};
+constexpr std::array<int, 4> kDiminishedSeventhSteps{0, -3, -6, -9};
 
 std::span<const int> intervals_of(ScaleKind kind) {
   switch (kind) {
     case ScaleKind::major:
-      return kMajor;
+      return kMajorSteps;
     case ScaleKind::natural_minor:
-      return kNaturalMinor;
+      return kNaturalMinorSteps;
     case ScaleKind::harmonic_minor:
-      return kHarmonicMinor;
+      return kHarmonicMinorSteps;
     case ScaleKind::melodic_minor:
-      return kMelodicMinor;
+      return kMelodicMinorSteps;
     case ScaleKind::major_arpeggio:
-      return kMajorTriad;
+      return kMajorTriadSteps;
     case ScaleKind::minor_arpeggio:
-      return kMinorTriad;
+      return kMinorTriadSteps;
     case ScaleKind::dominant_seventh:
-      return kDominantSeventh;
+      return kDominantSeventhSteps;
     case ScaleKind::diminished_seventh:
-      return kDiminishedSeventh;
+      return kDiminishedSeventhSteps;
     case ScaleKind::chromatic:
       break;
   }

@@ -51,9 +51,9 @@ std::string number_or_none(std::optional<double> number) {
 }
 
 /// Holds the rows of one case against its analysis.
-class Comparison {
+class CaseComparison {
  public:
-  Comparison(const Case& run, const CaseResult& result)
+  CaseComparison(const Case& run, const CaseResult& result)
       : case_(run), result_(result), failures_(result.faults) {}
 
   Words failures() && {
@@ -207,7 +207,7 @@ CaseResult run_case(const Case& run) {
 std::vector<std::string> failures_of(const Case& run) {
   if (run.has("pitches")) return failures_of_keys(run);
   const CaseResult result = run_case(run);
-  return Comparison(run, result).failures();
+  return CaseComparison(run, result).failures();
 }
 
 }  // namespace fingerturn

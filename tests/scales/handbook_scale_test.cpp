@@ -17,7 +17,7 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::array<std::optional<Hand>, 3> kHands{Hand::right, Hand::left, std::nullopt};
+constexpr std::array<std::optional<Hand>, 3> kHandsOrBoth{Hand::right, Hand::left, std::nullopt};
 constexpr std::array<ScaleDirection, 3> kDirections{ScaleDirection::up, ScaleDirection::down,
                                                     ScaleDirection::up_and_down};
 
@@ -93,7 +93,7 @@ void check_scale(const std::string& name, const ScaleOptions& options) {
 
 TEST_CASE("scales: every one reads back as it was written", "[fingering][scales]") {
   for (const std::string& name : handbook_scale_names()) {
-    for (const std::optional<Hand> hand : kHands) {
+    for (const std::optional<Hand> hand : kHandsOrBoth) {
       for (const ScaleDirection direction : kDirections) {
         for (int octaves = 1; octaves <= kMostScaleOctaves; ++octaves) {
           check_scale(name, {.hand = hand, .octaves = octaves, .direction = direction});

@@ -45,6 +45,8 @@ inline Event event_of(std::int32_t bar, std::optional<Fraction> duration, std::v
   return event;
 }
 
+inline constexpr Fraction kQuarter{1, 4};
+
 inline Event rest_of(std::int32_t bar, std::optional<Fraction> duration) {
   return event_of(bar, duration, {});
 }

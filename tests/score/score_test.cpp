@@ -12,8 +12,6 @@ using namespace fingerturn::tests;
 
 namespace {
 
-constexpr Fraction kQuarter{1, 4};
-
 Line line_of_notes(std::vector<Note> notes) {
   std::vector<Event> events;
   for (Note& note : notes) events.push_back(event_of(1, kQuarter, {std::move(note)}));

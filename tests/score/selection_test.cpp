@@ -11,8 +11,6 @@ using namespace fingerturn::tests;
 
 namespace {
 
-constexpr Fraction kQuarter{1, 4};
-
 Event note_in(std::int32_t bar, std::string_view pitch) {
   return event_of(bar, kQuarter, {note_of(pitch, 1)});
 }

@@ -13,7 +13,6 @@ using namespace fingerturn::tests;
 
 namespace {
 
-constexpr Fraction kQuarter{1, 4};
 constexpr Fraction kEighth{1, 8};
 
 Event note_in(std::int32_t bar, std::optional<Fraction> duration) {

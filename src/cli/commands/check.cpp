@@ -40,7 +40,7 @@ struct CheckFormat;
 struct CheckOptions {
   std::vector<std::string> paths;
   std::string list;                     ///< a file of further paths; empty for none
-  const CheckFormat* format = nullptr;  ///< one of kFormats
+  const CheckFormat* format = nullptr;  ///< one of kCheckFormats
   std::string output;                   ///< empty for standard output
   std::optional<Hand> hand;             ///< none for both
   WatchLevel show = WatchLevel::info;   ///< findings below it are counted only
@@ -105,7 +105,7 @@ std::string line_for_all(const Rows& /*rows*/, const AllCounts& all,
   return write_check_jsonl(all);
 }
 
-constexpr std::array kFormats{
+constexpr std::array kCheckFormats{
     CheckFormat{"text", "to read", findings, counts, true},
     CheckFormat{"jsonl", "for programs: a line for each file, then one for all", file_line,
                 line_for_all, false},
@@ -246,7 +246,7 @@ Command add_check(CLI::App& program) {
   line->add_option("--files-from", options->list,
                    "Check the files named in this list too, one a line; - is standard input")
       ->type_name("LIST");
-  add_format(*line, kFormats, options->format);
+  add_format(*line, kCheckFormats, options->format);
   add_output(*line, options->output);
   add_hand(*line, options->hand, "Check this hand only");
   add_player(*line, options->player);

@@ -32,7 +32,7 @@ struct CompareFormat {
   std::string (*write)(std::span<const Comparison> comparisons, const TextStyle& style);
 };
 
-constexpr std::array kFormats{
+constexpr std::array kCompareFormats{
     CompareFormat{"text", "to read", write_comparison_text},
     CompareFormat{"json", "for programs",
                   [](std::span<const Comparison> comparisons, const TextStyle& /*style*/) {
@@ -44,7 +44,7 @@ constexpr std::array kFormats{
 struct CompareOptions {
   std::vector<std::string> files;
   bool suggest = false;  ///< fill in missing fingers first, and add what a model suggests
-  const CompareFormat* format = nullptr;  ///< one of kFormats
+  const CompareFormat* format = nullptr;  ///< one of kCompareFormats
   std::string output;                     ///< empty for standard output
   ChosenNotes notes;
   AnalyseOptions player;
@@ -142,7 +142,7 @@ Command add_compare(CLI::App& program) {
   line->add_flag("--suggest", options->suggest,
                  "Fill in missing fingers first, and compare with what a model suggests when no "
                  "finger is given");
-  add_format(*line, kFormats, options->format);
+  add_format(*line, kCompareFormats, options->format);
   add_output(*line, options->output);
   add_chosen_notes(*line, options->notes);
   add_player(*line, options->player);

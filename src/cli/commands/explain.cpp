@@ -81,7 +81,7 @@ std::string hint_for(const std::string& wanted) {
                          : fmt::format("did you mean \"{}\"?", nearest);
 }
 
-ExitStatus refuse(const std::string& wanted) {
+ExitStatus refuse_name(const std::string& wanted) {
   say(fmt::format("there is no rule or message \"{}\"; {}", wanted, hint_for(wanted)));
   return ExitStatus::wrong_usage;
 }
@@ -111,7 +111,7 @@ ExitStatus explain(const ExplainOptions& options) {
   if (options.markdown) return show(page_of(options));
   if (options.name.empty()) return show(list_of(options, columns));
   const std::string words = words_of(options, columns);
-  return words.empty() ? refuse(options.name) : show(words);
+  return words.empty() ? refuse_name(options.name) : show(words);
 }
 
 }  // namespace

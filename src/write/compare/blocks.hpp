@@ -14,6 +14,9 @@
 /// What a comparison says of the places where fingerings differ, before it is laid out.
 namespace fingerturn {
 
+/// Blanks between columns.
+inline constexpr std::size_t kGap = 2;
+
 /// What is said of one event in one fingering: fingers, kind, way, crossing.
 constexpr std::size_t kParts = 4;
 using Parts = std::array<Cell, kParts>;

@@ -17,8 +17,6 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::size_t kGap = 2;
-
 using PartWidths = std::array<std::size_t, kParts>;
 
 std::string alike_words(std::size_t count) { return fmt::format("{} the same", count); }

@@ -1,6 +1,7 @@
 #include "write/compare/table.hpp"
 
 #include "text/numbers.hpp"
+#include "write/compare/blocks.hpp"
 #include "write/text/signs.hpp"
 
 #include <algorithm>
@@ -16,7 +17,6 @@ namespace {
 constexpr std::string_view kUnknown = "-";
 constexpr std::string_view kNone = "0";
 constexpr std::size_t kLabel = 15;
-constexpr std::size_t kGap = 2;
 
 using CellOf = std::string (*)(const HandResult&);
 

@@ -1,8 +1,8 @@
 #include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/report.hpp"
 #include "text/wrap.hpp"
+#include "write/explain/widest_id.hpp"
 
-#include <algorithm>
 #include <string>
 
 #include <fmt/core.h>
@@ -38,12 +38,6 @@ std::string example_lines(const DiagnosticCode& code, std::string_view indent) {
   return text + '\n';
 }
 
-std::size_t widest_id() {
-  std::size_t width = 0;
-  for (const DiagnosticCode& code : diagnostic_codes()) width = std::max(width, code.id.size());
-  return width;
-}
-
 }  // namespace
 
 std::string write_message(const DiagnosticCode& code, int columns) {
@@ -56,7 +50,7 @@ std::string write_message(const DiagnosticCode& code, int columns) {
 std::string write_message_list(int columns) {
   std::string text;
   for (const DiagnosticCode& code : diagnostic_codes()) {
-    text += wrapped(padded(code.id, widest_id()) + "  ", code.title, columns);
+    text += wrapped(padded(code.id, widest_id(diagnostic_codes())) + "  ", code.title, columns);
   }
   return text;
 }

@@ -1,20 +1,14 @@
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
 #include "text/wrap.hpp"
+#include "write/explain/widest_id.hpp"
 
-#include <algorithm>
 #include <string>
 
 #include <fmt/core.h>
 
 namespace fingerturn {
 namespace {
-
-std::size_t widest_id() {
-  std::size_t width = 0;
-  for (const Rule& rule : rules()) width = std::max(width, rule.id.size());
-  return width;
-}
 
 /// The chapter of docs/rules.md that begins with this section, empty where none does.
 std::string_view chapter_before(std::string_view section) {
@@ -39,7 +33,8 @@ std::string write_rule(const Rule& rule, int columns) {
 std::string write_rule_list(int columns) {
   std::string text;
   for (const Rule& rule : rules()) {
-    const std::string opening = fmt::format("{}  {}  ", rule.section, padded(rule.id, widest_id()));
+    const std::string opening =
+        fmt::format("{}  {}  ", rule.section, padded(rule.id, widest_id(rules())));
     text += wrapped(opening, rule.title, columns);
   }
   return text;

@@ -22,12 +22,11 @@ void add_heading(std::string& out, int level, std::string_view words) {
   add_element(out, fmt::format("h{}", level), words);
 }
 
-std::string hand_name(Hand hand) { return hand == Hand::right ? "Right hand" : "Left hand"; }
-
 void add_totals(HtmlPage& page, const AnalysedPassage& passage, int level) {
   add_heading(page.out, level, "Totals");
   for (const LineAnalysis& line : passage.found().lines) {
-    add_element(page.out, "p", hand_name(line.hand) + ": " + totals_words(line.totals) + ".");
+    add_element(page.out, "p",
+                fmt::format("{}: {}.", hand_heading(line.hand), totals_words(line.totals)));
   }
   for (std::string words : {full_swing_words(passage.found()), together_words(passage)}) {
     if (words.empty()) continue;
@@ -42,8 +41,9 @@ void add_finding(std::string& out, const AnalysedLine& line, const Finding& find
                  bool names_hand) {
   out += fmt::format(
       R"(<li>{} {} <span class="level">({})</span> {} [<a href="#source-{}">{}</a>]</li>)",
-      names_hand ? hand_name(line.hand()) + ", bar" : "Bar", line.event_of(finding).bar,
-      name_of(finding.level), escaped_markup(finding.message), finding.rule, finding.rule);
+      names_hand ? fmt::format("{}, bar", hand_heading(line.hand())) : "Bar",
+      line.event_of(finding).bar, name_of(finding.level), escaped_markup(finding.message),
+      finding.rule, finding.rule);
   out += '\n';
 }
 
@@ -77,7 +77,7 @@ void add_reasons(HtmlPage& page, const AnalysedLine& line) {
       "<details{}><summary>{}: a cue and the reason for every note</summary>\n"
       R"(<table class="reasons"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
       "<th scope=\"col\">how and why</th></tr></thead><tbody>\n",
-      page.unfolded ? " open=\"\"" : "", hand_name(line.hand()));
+      page.unfolded ? " open=\"\"" : "", hand_heading(line.hand()));
   for (const AnalysedEvent event : line) add_reason(page.out, line, event);
   page.out += "</tbody></table></details>\n";
 }
@@ -102,7 +102,7 @@ void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level)
   if (parts.empty()) return;
   if (parts.size() > 1) add_element(page.out, "p", hands_apart_words());
   for (const PagePart& part : parts) {
-    if (parts.size() > 1) add_heading(page.out, level, hand_name(part.pictures.front().hand));
+    if (parts.size() > 1) add_heading(page.out, level, hand_heading(part.pictures.front().hand));
     add_systems(page, part);
   }
   add_totals(page, passage, level);

@@ -19,7 +19,7 @@
 namespace fingerturn {
 namespace {
 
-void add_heading(std::string& out, int level, std::string_view words) {
+void add_section(std::string& out, int level, std::string_view words) {
   out += fmt::format("\n{} {}\n\n", std::string(static_cast<std::size_t>(level), '#'),
                      escaped_markdown(words));
 }
@@ -89,16 +89,14 @@ void add_part(std::string& out, const PagePart& part) {
   }
 }
 
-std::string hand_name(Hand hand) { return hand == Hand::right ? "Right hand" : "Left hand"; }
-
 void add_item(std::string& out, std::string_view label, std::string_view words) {
   if (!words.empty()) out += fmt::format("- {}: {}\n", label, escaped_markdown(words));
 }
 
 void add_totals(std::string& out, const AnalysedPassage& passage, int level) {
-  add_heading(out, level, "Totals");
+  add_section(out, level, "Totals");
   for (const LineAnalysis& line : passage.found().lines) {
-    add_item(out, hand_name(line.hand), totals_words(line.totals));
+    add_item(out, hand_heading(line.hand), totals_words(line.totals));
   }
   add_item(out, "Tempo", full_swing_words(passage.found()));
   add_item(out, "Together", together_words(passage));
@@ -110,13 +108,13 @@ void add_watch_list(std::string& out, const AnalysedPassage& passage, int level)
   for (const AnalysedLine line : passage) {
     for (const Finding& finding : line.found().watch) {
       named.insert(finding.rule);
-      list += fmt::format("- {}, bar {}, **{}**: {} (`{}`)\n", hand_name(line.hand()),
+      list += fmt::format("- {}, bar {}, **{}**: {} (`{}`)\n", hand_heading(line.hand()),
                           line.event_of(finding).bar, name_of(finding.level),
                           escaped_markdown(finding.message), finding.rule);
     }
   }
   if (list.empty()) return;
-  add_heading(out, level, "Watch list");
+  add_section(out, level, "Watch list");
   out += list + "\nSources:\n\n";
   for (const Rule& rule : rules()) {
     if (named.contains(rule.id)) {
@@ -127,7 +125,7 @@ void add_watch_list(std::string& out, const AnalysedPassage& passage, int level)
 
 void add_sentences(std::string& out, const AnalysedLine& line, const MarkdownStyle& style,
                    int level) {
-  add_heading(out, level, hand_name(line.hand()) + ", note for note");
+  add_section(out, level, fmt::format("{}, note for note", hand_heading(line.hand())));
   std::optional<std::int32_t> bar;
   for (const auto& [event, entry] : line) {
     if (bar != event.bar) out += fmt::format("{}Bar {}:\n\n", bar ? "\n" : "", event.bar);
@@ -148,7 +146,7 @@ void add_passage(std::string& out, const AnalysedPassage& passage, const Markdow
   const std::vector<PagePart> parts = page_parts(passage);
   if (parts.size() > 1) out += '\n' + escaped_markdown(hands_apart_words()) + '\n';
   for (const PagePart& part : parts) {
-    if (parts.size() > 1) add_heading(out, level, hand_name(part.lines.front().hand()));
+    if (parts.size() > 1) add_section(out, level, hand_heading(part.lines.front().hand()));
     add_part(out, part);
   }
   if (parts.empty()) return;
@@ -164,7 +162,7 @@ void add_passages(std::string& out, const AnalysedScore& analysed, const Markdow
     out += fmt::format("{}. {}\n", ++number, escaped_markdown(title_of(analysed, passage)));
   }
   for (const AnalysedPassage passage : analysed) {
-    add_heading(out, 2, title_of(analysed, passage.written()));
+    add_section(out, 2, title_of(analysed, passage.written()));
     add_passage(out, passage, style, 3);
   }
 }
@@ -172,7 +170,7 @@ void add_passages(std::string& out, const AnalysedScore& analysed, const Markdow
 void add_legend(std::string& out, const AnalysedScore& analysed) {
   const std::vector<LegendEntry> entries = legend_of(analysed);
   if (entries.empty()) return;
-  add_heading(out, 2, "Legend");
+  add_section(out, 2, "Legend");
   for (std::size_t i = 0; i < entries.size(); ++i) {
     const bool goes_on = i + 1 < entries.size() && entries[i + 1].label.empty();
     if (entries[i].label.empty()) continue;
@@ -191,7 +189,7 @@ std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& s
     add_passages(out, analysed, style);
   }
   add_legend(out, analysed);
-  add_heading(out, 2, "Caution");
+  add_section(out, 2, "Caution");
   return out + escaped_markdown(caution()) + '\n';
 }
 
@@ -201,7 +199,7 @@ std::string write_markdown_index(std::span<const PageLink> links) {
     out +=
         fmt::format("{}. [{}]({})\n", i + 1, escaped_markdown(links[i].title), links[i].file_name);
   }
-  add_heading(out, 2, "Caution");
+  add_section(out, 2, "Caution");
   return out + escaped_markdown(caution()) + '\n';
 }
 

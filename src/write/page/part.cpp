@@ -71,6 +71,10 @@ std::string words_of_piece(const PagePart& part, std::size_t number, const Piece
   return words.empty() ? "Nothing is struck here." : words + ".";
 }
 
+std::string_view hand_heading(Hand hand) noexcept {
+  return hand == Hand::right ? "Right hand" : "Left hand";
+}
+
 std::string_view hands_apart_words() noexcept {
   return "Not all note values are known, so the hands stand one after the other and the notes "
          "evenly.";

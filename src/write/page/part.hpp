@@ -38,6 +38,9 @@ std::size_t most_notes(const PagePart& part, std::size_t line, const PageSystem&
 /// "C4:1 swing right, play left; D4:2 play right": what the picture of a piece shows, in words.
 std::string words_of_piece(const PagePart& part, std::size_t number, const Piece& piece);
 
+/// "Right hand", as a heading has it.
+std::string_view hand_heading(Hand hand) noexcept;
+
 /// The sentence for passages whose hands stand one after the other.
 std::string_view hands_apart_words() noexcept;
 

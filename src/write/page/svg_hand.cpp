@@ -14,7 +14,7 @@ namespace {
 /// How far the hand of a drawing reaches beyond the middle of a mark.
 constexpr double kRadius = 10;
 constexpr double kRing = 3.5;
-constexpr double kLetter = 8;
+constexpr double kFingerLetter = 8;
 constexpr double kGestureReach = 19;
 constexpr double kStepReach = 9;
 
@@ -86,7 +86,7 @@ void add_plate(std::string& out, std::string_view name, const Mark& mark, double
                bool round) {
   constexpr double kCorner = 2;
   const auto letters = static_cast<double>(fingers_beside(mark).size());
-  const double half = std::max(kRadius, kLetter * letters / 2 + 4) + reach - kRadius;
+  const double half = std::max(kRadius, kFingerLetter * letters / 2 + 4) + reach - kRadius;
   add_rectangle(out, name, {mark.x - half, height_of(mark.play) - reach, 2 * half, 2 * reach},
                 round ? reach : kCorner);
 }
@@ -98,15 +98,15 @@ void add_fingers(std::string& out, std::string_view name, const Mark& mark) {
 
 /// A chord played level reaches over both sides, its fingers one above the other as the keys lie.
 void add_level(std::string& out, const Mark& mark) {
-  constexpr double kLine = 12;
+  constexpr double kFingerLine = 12;
   const double top = lanes::kRight - kRadius;
   const double height = lanes::kLeft - lanes::kRight + 2 * kRadius;
   std::size_t letters = 1;
   for (const std::string& finger : mark.fingers) letters = std::max(letters, finger.size());
-  const double half = std::max(kRadius, kLetter * static_cast<double>(letters) / 2 + 4);
+  const double half = std::max(kRadius, kFingerLetter * static_cast<double>(letters) / 2 + 4);
   add_rectangle(out, "level", {mark.x - half, top, 2 * half, height}, kRadius);
   const auto count = static_cast<double>(mark.fingers.size());
-  const double step = std::min(kLine, (height - kLine) / std::max(1.0, count - 1));
+  const double step = std::min(kFingerLine, (height - kFingerLine) / std::max(1.0, count - 1));
   double y = lanes::kMiddle + step * (count - 1) / 2 + 4.5;
   for (const std::string& finger : mark.fingers) {
     add_words(out, "f", mark.x, y, finger);

@@ -2,6 +2,7 @@
 #include "fingerturn/compare.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
+#include "read/score_written.hpp"
 #include "text/cells.hpp"
 #include "text/utf8.hpp"
 #include "write/json/json_reading.hpp"
@@ -47,15 +48,9 @@ class Compared {
   std::vector<Comparison> comparisons_;
 };
 
-Score read_text(std::string_view text) {
-  ReadResult result = read_notation(Source("read.passage", std::string(text)));
-  REQUIRE(result.ok());
-  return std::move(result.score);
-}
-
 /// The events that differ in the first hand, by their numbers.
 std::vector<std::size_t> differing(std::string_view one, std::string_view other) {
-  const Compared compared({read_text(one), read_text(other)});
+  const Compared compared({score_written(one), score_written(other)});
   std::vector<std::size_t> numbers;
   for (const DifferingEvent& event : compared.comparison().hands.at(0).differing) {
     numbers.push_back(event.number);
@@ -64,7 +59,7 @@ std::vector<std::size_t> differing(std::string_view one, std::string_view other)
 }
 
 std::string notes_differ_text(std::string_view one, std::string_view other) {
-  const Compared compared({read_text(one), read_text(other)});
+  const Compared compared({score_written(one), score_written(other)});
   const auto differ = notes_differ(compared.fingerings());
   return differ ? render(compared.fingerings(), *differ) : "";
 }
@@ -160,7 +155,8 @@ TEST_CASE("comparison: the notes must be the same") {
 }
 
 TEST_CASE("comparison: of three fingerings the one that differs is named") {
-  const Compared compared({read_text("C4:1 D:2"), read_text("C4:1 D:3"), read_text("C4:1 E:3")});
+  const Compared compared(
+      {score_written("C4:1 D:2"), score_written("C4:1 D:3"), score_written("C4:1 E:3")});
   const auto differ = notes_differ(compared.fingerings());
   REQUIRE(differ.has_value());
   CHECK(differ->other == 2);
@@ -214,7 +210,7 @@ TEST_CASE("comparison: results are those of the analyses") {
 TEST_CASE("comparison: nothing at all can be compared") {
   CHECK(compare({}, {}).hands.empty());
   CHECK_FALSE(notes_differ({}).has_value());
-  const Compared silent({read_text("r r"), read_text("r")});
+  const Compared silent({score_written("r r"), score_written("r")});
   CHECK(silent.comparison().hands.empty());
   CHECK(silent.text({}).find("Nothing is played here.") != std::string::npos);
   CHECK(write_comparison_text({}, {}).find("legend") == 0);
@@ -270,7 +266,7 @@ TEST_CASE("comparison: the JSON says what the comparison says") {
 TEST_CASE("comparison: titles and names cannot change the rest") {
   const std::string title = GENERATE(as<std::string>{}, "\x1B[31m", "a\nb", "\"", "\\", "\xFF",
                                      std::string("\0", 1), "\u202E", "{}", "%s");
-  Score score = read_text("C4:1 D:2");
+  Score score = score_written("C4:1 D:2");
   score.passages[0].title = title;
   const AnalysedScore analysed(title, score);
   const std::vector<Comparison> reports{

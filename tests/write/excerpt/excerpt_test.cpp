@@ -3,6 +3,7 @@
 #include "catch.hpp"
 #include "fingerturn/read.hpp"
 #include "fingerturn/report.hpp"
+#include "read/score_written.hpp"
 #include "score/file_reading.hpp"
 #include "score/score_text.hpp"
 #include "write/random_score.hpp"
@@ -21,15 +22,8 @@ using namespace fingerturn::tests;
 
 namespace {
 
-Score read_text(const std::string& text) {
-  ReadResult result = read_notation(Source("read.passage", text));
-  CAPTURE(text, render(Source("read.passage", text), result.diagnostics));
-  REQUIRE(result.ok());
-  return std::move(result.score);
-}
-
 std::string excerpt_text(const std::string& text, BarRange bars) {
-  const Score score = read_text(text);
+  const Score score = score_written(text);
   return write_excerpt(score, excerpt(score, bars));
 }
 
@@ -103,7 +97,7 @@ std::set<std::size_t> named_events(const PassageExcerpt& passage, Hand hand) {
 }
 
 /// What the notation has no form for.
-Score as_notation_says(const Score& score) { return read_text(write_passage(score)); }
+Score as_notation_says(const Score& score) { return score_written(write_passage(score)); }
 
 /// How many events differed.
 std::size_t check_law(const Score& score, BarRange bars) {
@@ -114,7 +108,7 @@ std::size_t check_law(const Score& score, BarRange bars) {
     CHECK(written.empty());
     return 0;
   }
-  const Score again = read_text(written);
+  const Score again = score_written(written);
   REQUIRE(score_text(again) == score_text(as_notation_says(part.score)));
   const Analysis whole = analyse(score);
   const Analysis here = analyse(again);
@@ -178,7 +172,7 @@ TEST_CASE("excerpt: all bars together are the score, with no comment") {
 
 TEST_CASE("excerpt: titles tell the bars") {
   const auto title = [](const std::string& text, BarRange bars) {
-    return excerpt(read_text(text), bars).score.passages.at(0).title;
+    return excerpt(score_written(text), bars).score.passages.at(0).title;
   };
   CHECK(title("passage: Etude\nC4:1 | D:2 | E:3", {2, 3}) == "Etude, bars 2 to 3");
   CHECK(title("passage: Etude\nC4:1 | D:2 | E:3", {2, 2}) == "Etude, bar 2");
@@ -197,8 +191,8 @@ TEST_CASE("excerpt: meter, tempo, reach and numbers of the bars stay") {
 
 TEST_CASE("excerpt: passages that play nothing in the bars are left out") {
   const std::string text = "passage: a\nC4:1 | D:2\npassage: b\nC4:1\npassage: c\nC4:1 | r";
-  CHECK(excerpt(read_text(text), {2, 2}).score.passages.size() == 1);
-  CHECK(excerpt(read_text(text), {3, 3}).passages.empty());
+  CHECK(excerpt(score_written(text), {2, 2}).score.passages.size() == 1);
+  CHECK(excerpt(score_written(text), {3, 3}).passages.empty());
   CHECK(excerpt(Score{}, {1, 2}).passages.empty());
   CHECK(excerpt_text(text, {3, 3}).empty());
 }
@@ -274,5 +268,5 @@ TEST_CASE("excerpt: a comment keeps to the width of a page and is nothing else")
     CHECK(end - begin <= 78);
     begin = end + 1;
   }
-  CHECK(read_text(written).passages.size() == 1);
+  CHECK(score_written(written).passages.size() == 1);
 }

@@ -1,5 +1,6 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
+#include "read/score_written.hpp"
 #include "score/timeline.hpp"
 #include "text/cells.hpp"
 #include "text/utf8.hpp"
@@ -20,12 +21,6 @@ using namespace fingerturn::tests;
 namespace {
 
 constexpr std::uint64_t kSeeds = 60;
-
-Score score_of(const std::string& text) {
-  ReadResult result = read_notation(Source("test.passage", text));
-  REQUIRE(result.ok());
-  return std::move(result.score);
-}
 
 std::string text_of(const Score& score, const TextStyle& style = {}) {
   return write_text(AnalysedScore("test.passage", score), style);
@@ -135,19 +130,19 @@ TEST_CASE("a bar that holds only a rest, or one of a high number, keeps to the w
       GENERATE("1/4 C4:1 | r | D:2 | r | r | r | r | r | r | r | r | E:3",
                "bar: 123456\n1/4 C4:1 | D:2 | r | E:3 | r | F:4 | r | r | r",
                "RH: 1/4 C5:1 | r | r | r | r | r\nLH: 1/4 C3:1 | D:2 | r | r | r | r");
-  for (const int columns : {32, 40, 80}) check_widths(score_of(text), {.columns = columns});
+  for (const int columns : {32, 40, 80}) check_widths(score_written(text), {.columns = columns});
 }
 
 TEST_CASE("long titles, composers and sources are wrapped") {
   std::string words = "Lantern";
   for (int i = 0; i < 30; ++i) words += " Street number " + std::to_string(i);
-  const Score score =
-      score_of("passage: " + words + "\ncomposer: " + words + "\nsource: " + words + "\nC4:1 D:2");
+  const Score score = score_written("passage: " + words + "\ncomposer: " + words +
+                                    "\nsource: " + words + "\nC4:1 D:2");
   for (const int columns : {32, 80}) check_widths(score, {.columns = columns});
 }
 
 TEST_CASE("fewer columns than the fewest count as the fewest") {
-  const Score score = score_of("1/4 C4:1 D:2 E:3 F:4 G:5 F:4 E:3 D:2 C:1");
+  const Score score = score_written("1/4 C4:1 D:2 E:3 F:4 G:5 F:4 E:3 D:2 C:1");
   for (const int columns : {31, 1, 0, -5}) {
     CHECK(text_of(score, {.columns = columns}) == text_of(score, {.columns = kFewestColumns}));
   }
@@ -202,8 +197,8 @@ TEST_CASE("bar lines stand below one another, in both hands") {
     check(random_passage_in_time(seed), {});
     check(random_passage_in_time(seed), {.columns = 120, .ascii = true});
   }
-  check(score_of("1/4 C4:1 | r | D:2 | r | r | E:3"), {});
-  check(score_of("bar: 123456\n1/4 C4:1 | D:2 | E:3"), {});
+  check(score_written("1/4 C4:1 | r | D:2 | r | r | E:3"), {});
+  check(score_written("bar: 123456\n1/4 C4:1 | D:2 | E:3"), {});
 }
 
 TEST_CASE("notes that sound together stand in one column, later notes to the right") {
@@ -231,7 +226,7 @@ TEST_CASE("notes that sound together stand in one column, later notes to the rig
 }
 
 TEST_CASE("the hands stand one after the other where not all values are known") {
-  const std::string text = text_of(score_of("RH: C5:1 D:2 | E:3\nLH: 1/4 C3:5 | D:4"));
+  const std::string text = text_of(score_written("RH: C5:1 D:2 | E:3\nLH: 1/4 C3:5 | D:4"));
   CHECK(text.find("Not all note values are known") != std::string::npos);
   const auto blocks = blocks_of(text);
   REQUIRE(blocks.size() == 2);
@@ -289,7 +284,7 @@ TEST_CASE("colours come only when they are asked for, and change nothing else") 
 
 TEST_CASE("no text of a score or name of a source makes a terminal act") {
   const std::string evil = "\x1B]0;owned\x07\x1B[2J\r\n\x9B\u202Eabc\u2028";
-  Score score = score_of("C4:1 D:2");
+  Score score = score_written("C4:1 D:2");
   score.passages[0].title = evil;
   score.passages[0].composer = evil;
   score.passages[0].source = evil;

@@ -1,22 +1,18 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
+#include "read/score_written.hpp"
 
 #include <string>
 #include <utility>
 
 /// What the text report says around the notes: head, totals, legend, reasons, caution.
 using namespace fingerturn;
+using namespace fingerturn::tests;
 
 namespace {
 
-Score score_of(const std::string& text) {
-  ReadResult result = read_notation(Source("test.passage", text));
-  REQUIRE(result.ok());
-  return std::move(result.score);
-}
-
 std::string text_of(const std::string& notation, const TextStyle& style = {}) {
-  const Score score = score_of(notation);
+  const Score score = score_written(notation);
   return write_text(AnalysedScore("test.passage", score), style);
 }
 
@@ -114,7 +110,7 @@ TEST_CASE("what is watched in several places is told once, with the bars of the 
 }
 
 TEST_CASE("the head tells the tempo and the reach that hold") {
-  const Score score = score_of("tempo: 60\nreach: 12\nC4:1");
+  const Score score = score_written("tempo: 60\nreach: 12\nC4:1");
   const auto text = [&score](const AnalyseOptions& options) {
     return write_text(AnalysedScore("test.passage", score, options), {});
   };
@@ -184,7 +180,7 @@ TEST_CASE("the legend explains what the report uses, and nothing else") {
 
 TEST_CASE("the details give every reason, and only when they are asked for") {
   const std::string notation = "C4:1 D:2 E4:3+G:5 | F:1";
-  const Score score = score_of(notation);
+  const Score score = score_written(notation);
   const Analysis analysis = analyse(score);
   const std::string text = text_of(notation, {.columns = 1000, .detail = true});
   for (const EventAnalysis& found : analysis.passages[0].lines[0].events) {
@@ -199,7 +195,7 @@ TEST_CASE("the details give every reason, and only when they are asked for") {
 }
 
 TEST_CASE("only the chosen bars are shown, and counted") {
-  const Score score = score_of("1/4 C4:1 D:2 | E:3 F:1 | G:2 A:3");
+  const Score score = score_written("1/4 C4:1 D:2 | E:3 F:1 | G:2 A:3");
   const AnalysedScore bar = only_bars(AnalysedScore("test.passage", score), {2, 2});
   const std::string text = write_text(bar, {.detail = true});
   CHECK(has(text, "bar 2"));
