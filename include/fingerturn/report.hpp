@@ -6,6 +6,7 @@
 #include "fingerturn/source.hpp"
 
 #include <cstdint>
+#include <functional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -17,6 +18,10 @@
 ///     const AnalysedScore analysed("warmup.passage", read.score);
 ///     std::cout << write_text(analysed, TextStyle{.columns = 60});
 namespace fingerturn {
+
+/// Takes a report piece by piece as it is made, so that a long one is nowhere whole. What it throws
+/// passes through the writer.
+using TextSink = std::function<void(std::string_view)>;
 
 /// How the text report looks.
 struct TextStyle {
@@ -68,8 +73,10 @@ std::string write_markdown_index(std::span<const PageLink> links);
 
 /// One JSON document, described by docs/analysis.schema.json.
 std::string write_json(const AnalysedScore& analysed);
+void write_json(const AnalysedScore& analysed, const TextSink& sink);
 /// A JSON document of one line for each passage, of the same form.
 std::string write_jsonl(const AnalysedScore& analysed);
+void write_jsonl(const AnalysedScore& analysed, const TextSink& sink);
 /// The passage notation: reading it back gives an equal score.
 std::string write_passage(const Score& score);
 

@@ -47,16 +47,16 @@ void add_finding(JsonWriter& json, const PlacedFinding& finding) {
 template <typename Write>
 std::string line_of(std::optional<std::string_view> source, std::optional<std::string_view> error,
                     const Write& write) {
-  std::string out;
-  JsonWriter json(out);
-  json.object([&] {
-    json.member<"format">("fingerturn-check");
-    json.member<"version">(1);
-    json.member<"source">(source);
-    json.member<"error">(error);
-    write(json);
+  return text_of(0, [&](TextOut& out) {
+    JsonWriter json(out);
+    json.document([&] {
+      json.member<"format">("fingerturn-check");
+      json.member<"version">(1);
+      json.member<"source">(source);
+      json.member<"error">(error);
+      write(json);
+    });
   });
-  return out + '\n';
 }
 
 }  // namespace

@@ -88,20 +88,20 @@ void add_comparison(JsonWriter& json, const Comparison& comparison) {
 }  // namespace
 
 std::string write_comparison_json(std::span<const Comparison> comparisons) {
-  std::string out;
-  JsonWriter json(out);
-  json.object([&] {
-    json.member<"format">("fingerturn-comparison");
-    json.member<"version">(1);
-    json.line_break("\n ");
-    json.member<"caution">(caution());
-    json.line_break("\n ");
-    json.member<"passages">([&] {
-      json.list(comparisons, "\n  ",
-                [&](const Comparison& comparison) { add_comparison(json, comparison); });
+  return text_of(0, [&](TextOut& out) {
+    JsonWriter json(out);
+    json.document([&] {
+      json.member<"format">("fingerturn-comparison");
+      json.member<"version">(1);
+      json.line_break("\n ");
+      json.member<"caution">(caution());
+      json.line_break("\n ");
+      json.member<"passages">([&] {
+        json.list(comparisons, "\n  ",
+                  [&](const Comparison& comparison) { add_comparison(json, comparison); });
+      });
     });
   });
-  return out + '\n';
 }
 
 }  // namespace fingerturn

@@ -159,10 +159,9 @@ void add_passage(JsonWriter& json, const AnalysedPassage& passage, Layout layout
 
 /// A document of these passages.
 template <typename Passages>
-void add_document(std::string& out, const std::string& name, const Passages& passages,
-                  Layout layout) {
+void add_document(TextOut& out, const std::string& name, const Passages& passages, Layout layout) {
   JsonWriter json(out);
-  json.object([&] {
+  json.document([&] {
     json.member<"format">("fingerturn-analysis");
     json.member<"version">(1);
     json.member<"source">(name);
@@ -174,7 +173,6 @@ void add_document(std::string& out, const std::string& name, const Passages& pas
                 [&](const AnalysedPassage& passage) { add_passage(json, passage, layout); });
     });
   });
-  out += '\n';
 }
 
 /// About as many bytes as the report will take, so that it need not be moved as it grows.
@@ -188,22 +186,36 @@ std::size_t expected_size(const AnalysedScore& analysed) {
   return kBytesPerEvent * events + kBytesPerPassage * (1 + analysed.size());
 }
 
-}  // namespace
-
-std::string write_json(const AnalysedScore& analysed) {
-  std::string out;
-  out.reserve(expected_size(analysed));
+void add_json(TextOut& out, const AnalysedScore& analysed) {
   add_document(out, analysed.name(), analysed, Layout::lines);
-  return out;
 }
 
-std::string write_jsonl(const AnalysedScore& analysed) {
-  std::string out;
-  out.reserve(expected_size(analysed));
+void add_jsonl(TextOut& out, const AnalysedScore& analysed) {
   for (const AnalysedPassage passage : analysed) {
     add_document(out, analysed.name(), std::array{passage}, Layout::one_line);
   }
-  return out;
+}
+
+}  // namespace
+
+std::string write_json(const AnalysedScore& analysed) {
+  return text_of(expected_size(analysed), [&](TextOut& out) { add_json(out, analysed); });
+}
+
+void write_json(const AnalysedScore& analysed, const TextSink& sink) {
+  TextOut out(sink);
+  add_json(out, analysed);
+  out.finish();
+}
+
+std::string write_jsonl(const AnalysedScore& analysed) {
+  return text_of(expected_size(analysed), [&](TextOut& out) { add_jsonl(out, analysed); });
+}
+
+void write_jsonl(const AnalysedScore& analysed, const TextSink& sink) {
+  TextOut out(sink);
+  add_jsonl(out, analysed);
+  out.finish();
 }
 
 }  // namespace fingerturn

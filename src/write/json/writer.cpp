@@ -1,8 +1,7 @@
 #include "write/json/writer.hpp"
 
-#include <cmath>
+#include <algorithm>
 
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace fingerturn {
@@ -22,55 +21,18 @@ bool is_plain(std::string_view text) {
   });
 }
 
-void add_digits(std::string& out, std::int64_t number) {
-  constexpr std::int64_t kLastDigit = 9;
-  if (number >= 0 && number <= kLastDigit) {
-    out += static_cast<char>('0' + number);
-    return;
-  }
-  const fmt::format_int digits(number);
-  out.append(digits.data(), digits.size());
-}
-
 }  // namespace
 
 void JsonWriter::value(std::string_view text) {
   if (is_plain(text)) {
-    value(Word{text});
+    out_.add('"');
+    out_.add(text);
+    out_.add(kEndOfText);
   } else {
     raw(dumped(text));
   }
 }
 
-void JsonWriter::value(double number) {
-  constexpr double kMostByHand = 1e12;
-  if (!(std::abs(number) < kMostByHand)) return exact(number);
-  comma();
-  const std::int64_t hundredths = std::llround(number * 100);
-  const std::int64_t size = std::abs(hundredths);
-  if (hundredths < 0) out_ += '-';
-  add_digits(out_, size / 100);
-  out_ += '.';
-  out_ += static_cast<char>('0' + size / 10 % 10);
-  if (size % 10 != 0) out_ += static_cast<char>('0' + size % 10);
-}
-
 void JsonWriter::exact(double number) { raw(dumped(number)); }
-
-void JsonWriter::value(const Fraction& fraction) {
-  comma();
-  out_ += '"';
-  add_digits(out_, fraction.numerator);
-  if (fraction.denominator != 1) {
-    out_ += '/';
-    add_digits(out_, fraction.denominator);
-  }
-  out_ += '"';
-}
-
-void JsonWriter::add_whole(std::int64_t number) {
-  comma();
-  add_digits(out_, number);
-}
 
 }  // namespace fingerturn
