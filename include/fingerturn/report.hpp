@@ -11,9 +11,9 @@
 #include <string>
 #include <string_view>
 
-/// Writers: each takes finished results and returns text. They compute nothing of their own, and
-/// the same input gives the same bytes. All text is UTF-8 and, but for MusicXML, ends with a line
-/// feed.
+/// Writers: each takes finished results and returns text, or hands it on as it is made. They compute
+/// nothing of their own, and the same input gives the same bytes. All text is UTF-8 and, but for
+/// MusicXML, ends with a line feed.
 ///
 ///     const AnalysedScore analysed("warmup.passage", read.score);
 ///     std::cout << write_text(analysed, TextStyle{.columns = 60});
@@ -51,14 +51,19 @@ std::string_view caution() noexcept;
 
 /// The report for the music stand.
 std::string write_text(const AnalysedScore& analysed, const TextStyle& style);
+void write_text(const AnalysedScore& analysed, const TextStyle& style, const TextSink& sink);
 /// A page to hand out: HTML with all that it needs in it, without scripts, for screens of any width
 /// and for print. Several passages get a contents list.
 std::string write_html(const AnalysedScore& analysed, const PageStyle& style = {});
+void write_html(const AnalysedScore& analysed, const PageStyle& style, const TextSink& sink);
 /// The picture of the forearm's swing through time, with the hand's way along the keyboard and its
 /// depth: SVG 1.1, without scripts, with text as text.
 std::string write_svg(const AnalysedScore& analysed);
+void write_svg(const AnalysedScore& analysed, const TextSink& sink);
 /// Notes to keep in Markdown (CommonMark with tables): a table for each line of bars.
 std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style);
+void write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style,
+                    const TextSink& sink);
 
 /// A page of a folder: the name of its file and what it is about.
 struct PageLink {

@@ -14,45 +14,45 @@ AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
                        options.notes.bars);
 }
 
-using Writer = std::string (*)(const AnalysedScore& analysed);
+using Writer = void (*)(const AnalysedScore& analysed, const TextSink& sink);
 
 template <Writer write>
-std::string plain(ScoreInput input, const ReportOptions& options) {
-  return write(analysed(std::move(input), options));
+void plain(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
+  write(analysed(std::move(input), options), sink);
 }
 
 /// For formats that tell how difficult suggested fingers are; it would slow the others down.
 template <Writer write>
-std::string with_difficulty(ScoreInput input, const ReportOptions& options) {
+void with_difficulty(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   AnalysedScore of = analysed(std::move(input), options);
-  return write(options.fingers.suggest ? with_difficulties(std::move(of)) : std::move(of));
+  write(options.fingers.suggest ? with_difficulties(std::move(of)) : std::move(of), sink);
 }
 
-std::string text(ScoreInput input, const ReportOptions& options) {
-  return write_text(analysed(std::move(input), options), text_style(options.look, options.output));
+void text(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
+  write_text(analysed(std::move(input), options), text_style(options.look, options.output), sink);
 }
 
-std::string html(ScoreInput input, const ReportOptions& options) {
+void html(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
-  return write_html(analysed(std::move(input), options), {.unfolded = look.detail || look.cues});
+  write_html(analysed(std::move(input), options), {.unfolded = look.detail || look.cues}, sink);
 }
 
-std::string markdown(ScoreInput input, const ReportOptions& options) {
+void markdown(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
-  return write_markdown(analysed(std::move(input), options),
-                        {.detail = look.detail, .cues = look.cues});
+  write_markdown(analysed(std::move(input), options), {.detail = look.detail, .cues = look.cues},
+                 sink);
 }
 
-std::string passage(ScoreInput input, const ReportOptions& options) {
+void passage(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const std::optional<BarRange>& bars = options.notes.bars;
-  return write_passage(bars ? only_bars(std::move(input.score), *bars) : std::move(input.score));
+  sink(write_passage(bars ? only_bars(std::move(input.score), *bars) : std::move(input.score)));
 }
 
-std::string musicxml(ScoreInput input, const ReportOptions& options) {
+void musicxml(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
   const std::optional<Source> document = std::move(input.document);
-  return write_musicxml(*document, analysed(std::move(input), options),
-                        {look.words || look.text.ascii});
+  sink(write_musicxml(*document, analysed(std::move(input), options),
+                      {look.words || look.text.ascii}));
 }
 
 template <IndexOf what>

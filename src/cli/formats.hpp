@@ -23,7 +23,7 @@ struct Pages {
 struct Format {
   std::string_view name;
   std::string_view purpose;  ///< what it is for, in the words of help
-  std::string (*write)(ScoreInput input, const ReportOptions& options);
+  void (*write)(ScoreInput input, const ReportOptions& options, const TextSink& sink);
   std::optional<Pages> pages = std::nullopt;  ///< none: a report for each input, in turn
   bool parted = false;            ///< an empty line stands between the reports of two inputs
   bool gives_score_back = false;  ///< it is written into the document of one MusicXML score

@@ -1,7 +1,10 @@
 #include "cli/commands.hpp"
 #include "cli/empty_value.hpp"
+#include "cli/faults.hpp"
 #include "cli/help_format.hpp"
 #include "cli/messages.hpp"
+#include "cli/output.hpp"
+#include "cli/streams.hpp"
 #include "cli/usage_message.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/version.hpp"
@@ -11,6 +14,7 @@
 #include <exception>
 #include <memory>
 #include <span>
+#include <sstream>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -67,7 +71,12 @@ ExitStatus run(Words words) {
     program.parse(static_cast<int>(words.size()), words.data());
   } catch (const CLI::ParseError& problem) {
     // Being asked for help is one of them.
-    return program.exit(problem) == 0 ? ExitStatus::done : ExitStatus::wrong_usage;
+    std::ostringstream help;
+    if (program.exit(problem, help) != 0) return ExitStatus::wrong_usage;
+    Output output("");
+    output.open({});
+    output.write(help.str());
+    return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
   }
   const auto is_chosen = [](const Command& command) { return command.line->parsed(); };
   return std::ranges::find_if(commands, is_chosen)->action();
@@ -78,11 +87,12 @@ ExitStatus run(Words words) {
 
 int main(int count, char** words) {
   using fingerturn::cli::ExitStatus;
-  ExitStatus status = ExitStatus::wrong_usage;
+  fingerturn::cli::prepare_streams();
+  ExitStatus status = ExitStatus::input_failed;
   try {
     status = fingerturn::cli::run({words, static_cast<std::size_t>(count)});
-  } catch (const std::exception& problem) {
-    fingerturn::cli::say(problem.what());
+  } catch (const std::exception& fault) {
+    fingerturn::cli::say(fingerturn::cli::fault_words(fault));
   }
   return static_cast<int>(status);
 }

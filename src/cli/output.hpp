@@ -1,42 +1,43 @@
 #pragma once
 
+#include "cli/input_files.hpp"
+#include "cli/new_file.hpp"
+
 #include <cstdio>
 #include <memory>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace fingerturn::cli {
 
-/// Where results go: standard output, or a file that appears whole or not at all. What goes into
-/// a file is kept until it is complete, then written under another name beside its place, brought
-/// to the disk and renamed; so a run that is ended from outside leaves nothing behind. What is kept
-/// lies in memory as long as it is small, then in a file without a name.
+/// Where results go as they are made: standard output, or a file that appears whole or not at all.
 class Output {
  public:
   /// An empty path, or "-", is standard output.
   explicit Output(std::string path);
-  ~Output() = default;
-  Output(const Output&) = delete;
-  Output& operator=(const Output&) = delete;
 
   /// Opens it; false, and a message, where it cannot be written or would overwrite an input.
-  bool open(const std::vector<std::string>& inputs);
+  bool open(const InputFiles& inputs);
   void write(std::string_view text);
+
+  /// How much has been written; what comes after it can be taken back, but not from standard output
+  /// or a device: false there.
+  [[nodiscard]] long size() const noexcept { return size_; }
+  bool cut_to(long size);
+
   /// Puts the file in its place; false, and a message, where anything went wrong since `open`.
   bool finish();
 
  private:
   bool fail(std::string_view what, int error_number);
-  void keep(std::string_view text);
+  bool open_file();
   bool flush();
-  bool put_in_place();
 
   std::string path_;
-  std::string kept_;  ///< the end of what is written so far, where it goes into a file
-  std::unique_ptr<std::FILE, int (*)(std::FILE*)> begun_{nullptr, std::fclose};  ///< what precedes
-  std::FILE* file_ = nullptr;  ///< null while what is written is kept
-  int error_number_ = 0;
+  std::unique_ptr<NewFile> new_file_;  ///< none for standard output and devices
+  std::FILE* stream_ = nullptr;
+  long size_ = 0;
+  int error_number_ = 0;  ///< of the first write that failed
 };
 
 }  // namespace fingerturn::cli

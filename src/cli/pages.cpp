@@ -1,5 +1,6 @@
 #include "cli/pages.hpp"
 
+#include "cli/faults.hpp"
 #include "cli/formats.hpp"
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
@@ -7,9 +8,7 @@
 #include "text/words.hpp"
 
 #include <algorithm>
-#include <cerrno>
 #include <filesystem>
-#include <memory>
 #include <string_view>
 #include <system_error>
 #include <utility>
@@ -42,13 +41,16 @@ Collection collect(const ReportOptions& options) {
   Collection all;
   ScoreInput& together = all.together;
   for (const std::string& path : options.files) {
-    ScoreInput input = read_to_report(path, options);
-    together.status = std::max(together.status, input.status);
-    if (input.status != ExitStatus::done) continue;
-    all.any_read = true;
-    name_passages(input);
-    together.name = input.name;
-    std::ranges::move(input.score.passages, std::back_inserter(together.score.passages));
+    const ExitStatus status = status_of_work(path, [&] {
+      ScoreInput input = read_to_report(path, options);
+      if (input.status != ExitStatus::done) return input.status;
+      name_passages(input);
+      together.name = input.name;
+      std::ranges::move(input.score.passages, std::back_inserter(together.score.passages));
+      all.any_read = true;
+      return input.status;
+    });
+    together.status = std::max(together.status, status);
   }
   if (options.files.size() > 1) {
     together.name = fmt::format("{} passages", together.score.passages.size());
@@ -101,36 +103,55 @@ bool make_folder(const std::string& path) {
   return false;
 }
 
-/// A file of the folder, opened before any is written.
-std::unique_ptr<Output> opened(const files::path& path, const ReportOptions& options) {
-  auto output = std::make_unique<Output>(path.string());
-  return output->open(options.files) ? std::move(output) : nullptr;
+/// Writes a page; where that cannot be done, nothing is left of it.
+ExitStatus write_page(ScoreInput input, const std::string& path, const InputFiles& inputs,
+                      const ReportOptions& options) {
+  Output output(path);
+  if (!output.open(inputs)) return ExitStatus::wrong_usage;
+  const ExitStatus status = status_of_work(input.name, [&] {
+    options.format->write(std::move(input), options,
+                          [&](std::string_view text) { output.write(text); });
+    return ExitStatus::done;
+  });
+  if (status != ExitStatus::done) return status;
+  return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
-bool write_file(Output& output, std::string_view text) {
+/// Whether no file of the folder is an input; says which is.
+bool spares_inputs(const std::vector<std::string>& paths, const InputFiles& inputs) {
+  for (const std::string& path : paths) {
+    if (inputs.have(path)) return Output(path).open(inputs);
+  }
+  return true;
+}
+
+ExitStatus write_index(std::string_view text, const std::string& path, const InputFiles& inputs) {
+  Output output(path);
+  if (!output.open(inputs)) return ExitStatus::wrong_usage;
   output.write(text);
-  return output.finish();
+  return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
+/// One page after another, so that only one is open at a time.
 ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
   if (!make_folder(options.output)) return ExitStatus::wrong_usage;
   const files::path folder = options.output;
   const Pages& pages = *options.format->pages;
   const std::vector<PageLink> links = links_to(all.score, pages.ending);
-  std::vector<std::unique_ptr<Output>> outputs;
-  outputs.reserve(links.size() + 1);
-  for (const PageLink& link : links) outputs.push_back(opened(folder / link.file_name, options));
-  outputs.push_back(opened(folder / fmt::format("index.{}", pages.index_ending), options));
-  if (std::count(outputs.begin(), outputs.end(), nullptr) > 0) return ExitStatus::wrong_usage;
+  std::vector<std::string> paths;
+  for (const PageLink& link : links) paths.push_back((folder / link.file_name).string());
+  paths.push_back((folder / fmt::format("index.{}", pages.index_ending)).string());
+  const InputFiles inputs(options.files);
+  if (!spares_inputs(paths, inputs)) return ExitStatus::wrong_usage;
   for (std::size_t i = 0; i < links.size(); ++i) {
     ScoreInput page;
     page.name = all.name;
     page.score.passages.push_back(std::move(all.score.passages[i]));
-    if (!write_file(*outputs[i], options.format->write(std::move(page), options)))
-      return ExitStatus::wrong_usage;
+    const ExitStatus status = write_page(std::move(page), paths[i], inputs, options);
+    if (status == ExitStatus::wrong_usage) return status;
+    all.status = std::max(all.status, status);
   }
-  const bool done = write_file(*outputs.back(), pages.write_index(links));
-  return done ? all.status : ExitStatus::wrong_usage;
+  return std::max(all.status, write_index(pages.write_index(links), paths.back(), inputs));
 }
 
 }  // namespace
@@ -138,12 +159,13 @@ ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
 ExitStatus write_pages(const ReportOptions& options) {
   const bool folder = is_folder(options.output);
   Output output(options.output);
-  if (!folder && !output.open(options.files)) return ExitStatus::wrong_usage;
+  if (!folder && !output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;
   Collection all = collect(options);
   if (!all.any_read) return all.together.status;
   if (folder) return write_folder(std::move(all.together), options);
   const ExitStatus status = all.together.status;
-  output.write(options.format->write(std::move(all.together), options));
+  options.format->write(std::move(all.together), options,
+                        [&](std::string_view text) { output.write(text); });
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 

@@ -69,14 +69,37 @@ class TextOut {
   std::size_t used_ = 0;
 };
 
+/// A text for writers that add to a string: what is there already is handed on wherever they say
+/// that nobody looks back at it.
+struct TextFlow {
+  const TextSink& sink;
+  std::string out;
+
+  /// Hands it on where it is worth it.
+  void hand_on() {
+    constexpr std::size_t kWorthIt = 65536;
+    if (out.size() >= kWorthIt) finish();
+  }
+  void finish() {
+    sink(out);
+    out.clear();
+  }
+};
+
+/// Hands on all that `write` adds.
+template <typename Write>
+void write_to(const TextSink& sink, const Write& write) {
+  TextOut out(sink);
+  write(out);
+  out.finish();
+}
+
 /// All that `write` adds, as one text; room is made for so many letters beforehand.
 template <typename Write>
 std::string text_of(std::size_t expected_size, const Write& write) {
   std::string text;
   text.reserve(expected_size);
-  TextOut out([&](std::string_view piece) { text += piece; });
-  write(out);
-  out.finish();
+  write_to([&](std::string_view piece) { text += piece; }, write);
   return text;
 }
 

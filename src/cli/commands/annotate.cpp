@@ -1,6 +1,7 @@
 #include "cli/commands/annotate.hpp"
 
 #include "cli/commands.hpp"
+#include "cli/faults.hpp"
 #include "cli/formats.hpp"
 #include "cli/messages.hpp"
 #include "cli/options/files.hpp"
@@ -12,6 +13,7 @@
 #include <algorithm>
 #include <memory>
 #include <string>
+#include <string_view>
 #include <utility>
 
 #include <fmt/core.h>
@@ -20,20 +22,45 @@ namespace fingerturn::cli {
 namespace {
 
 /// One input after another into one output.
+class InTurn {
+ public:
+  InTurn(const ReportOptions& options, Output& output) : options_(options), output_(output) {}
+
+  /// Where the report of an input fails half-way, what was written of it is taken back.
+  ExitStatus write(const std::string& path) {
+    const long before = output_.size();
+    const ExitStatus status = status_of_work(path, [&] { return write_report(path); });
+    if (status == ExitStatus::done) any_done_ = true;
+    if (status != ExitStatus::done && !output_.cut_to(before)) {
+      say(path + ": its report is not whole");
+    }
+    return status;
+  }
+
+  [[nodiscard]] bool any_done() const noexcept { return any_done_; }
+
+ private:
+  ExitStatus write_report(const std::string& path) {
+    ScoreInput input = read_to_report(path, options_);
+    if (input.status != ExitStatus::done) return input.status;
+    if (options_.format->parted && any_done_) output_.write("\n");
+    options_.format->write(std::move(input), options_,
+                           [this](std::string_view text) { output_.write(text); });
+    return ExitStatus::done;
+  }
+
+  const ReportOptions& options_;
+  Output& output_;
+  bool any_done_ = false;
+};
+
 ExitStatus write_in_turn(const ReportOptions& options) {
   Output output(options.output);
-  if (!output.open(options.files)) return ExitStatus::wrong_usage;
-  bool any_done = false;
+  if (!output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;
+  InTurn reports(options, output);
   ExitStatus worst = ExitStatus::done;
-  for (const std::string& path : options.files) {
-    ScoreInput input = read_to_report(path, options);
-    worst = std::max(worst, input.status);
-    if (input.status != ExitStatus::done) continue;
-    if (options.format->parted && any_done) output.write("\n");
-    output.write(options.format->write(std::move(input), options));
-    any_done = true;
-  }
-  if (any_done && !output.finish()) return ExitStatus::wrong_usage;
+  for (const std::string& path : options.files) worst = std::max(worst, reports.write(path));
+  if (reports.any_done() && !output.finish()) return ExitStatus::wrong_usage;
   return worst;
 }
 

@@ -1,4 +1,5 @@
 #include "cli/commands.hpp"
+#include "cli/faults.hpp"
 #include "cli/in_order.hpp"
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
@@ -150,7 +151,7 @@ Checked check_whatever_happens(const FileToCheck& file, const CheckOptions& opti
   try {
     return check_file(file, options);
   } catch (const std::exception& problem) {
-    found.file = {file.path, problem.what(), {}};
+    found.file = {file.path, fault_words(problem), {}};
   }
   return {found.file, options.format->write_file(found, options),
           message_line(file.path + ": " + found.file.error)};
@@ -224,7 +225,7 @@ ExitStatus check(const CheckOptions& options) {
   std::vector<std::string> inputs{options.list};
   for (const FileToCheck& file : files) inputs.push_back(file.path);
   Output output(options.output);
-  if (!output.open(inputs)) return ExitStatus::wrong_usage;
+  if (!output.open(InputFiles(inputs))) return ExitStatus::wrong_usage;
   const AllCounts all = check_files(files, options, output);
   const ExitStatus status = status_of(all, options);
   // A text without any file in it would say nothing.

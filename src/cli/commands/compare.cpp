@@ -110,7 +110,7 @@ bool any_played(const std::vector<Comparison>& comparisons) {
 ExitStatus compare(const CompareOptions& options) {
   if (!can_be_read(options.files)) return ExitStatus::wrong_usage;
   Output output(options.output);
-  if (!output.open(options.files)) return ExitStatus::wrong_usage;
+  if (!output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;
   ExitStatus worst = ExitStatus::done;
   const std::optional<std::vector<AnalysedScore>> all = read_all(options, worst);
   if (!all) return worst;

@@ -22,7 +22,7 @@ struct ExcerptOptions {
 /// Some bars of a score in the passage notation, ready to be edited.
 ExitStatus excerpt(const ExcerptOptions& options) {
   Output output(options.output);
-  if (!output.open({options.file})) return ExitStatus::wrong_usage;
+  if (!output.open(InputFiles({options.file}))) return ExitStatus::wrong_usage;
   const ScoreInput input = read_score(options.file, options.notes);
   if (input.status != ExitStatus::done) return input.status;
   output.write(write_excerpt(input.score, fingerturn::excerpt(input.score, *options.notes.bars)));

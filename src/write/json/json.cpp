@@ -203,9 +203,7 @@ std::string write_json(const AnalysedScore& analysed) {
 }
 
 void write_json(const AnalysedScore& analysed, const TextSink& sink) {
-  TextOut out(sink);
-  add_json(out, analysed);
-  out.finish();
+  write_to(sink, [&](TextOut& out) { add_json(out, analysed); });
 }
 
 std::string write_jsonl(const AnalysedScore& analysed) {
@@ -213,9 +211,7 @@ std::string write_jsonl(const AnalysedScore& analysed) {
 }
 
 void write_jsonl(const AnalysedScore& analysed, const TextSink& sink) {
-  TextOut out(sink);
-  add_jsonl(out, analysed);
-  out.finish();
+  write_to(sink, [&](TextOut& out) { add_jsonl(out, analysed); });
 }
 
 }  // namespace fingerturn

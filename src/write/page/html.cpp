@@ -62,21 +62,25 @@ std::string page_foot() {
 }  // namespace
 
 std::string write_html(const AnalysedScore& analysed, const PageStyle& style) {
-  const bool single = analysed.size() == 1;
-  const std::string title = escaped_markup(title_of(analysed));
-  HtmlPage page;
+  return text_of(0, [&](TextOut& out) {
+    write_html(analysed, style, [&](std::string_view piece) { out.add(piece); });
+  });
+}
+
+void write_html(const AnalysedScore& analysed, const PageStyle& style, const TextSink& sink) {
+  HtmlPage page{{sink, page_head(escaped_markup(title_of(analysed)))}};
   page.unfolded = style.unfolded;
-  page.out += page_head(title);
   if (analysed.size() > 1) add_contents(page.out, analysed);
   page.out += "<main>\n";
-  if (single) {
+  if (analysed.size() == 1) {
     add_passage_body(page, analysed[0], 2);
   } else {
     add_passages(page, analysed);
   }
   add_legend(page, analysed);
   add_sources(page, analysed);
-  return page.out + page_foot();
+  page.out += page_foot();
+  page.finish();
 }
 
 std::string write_html_index(std::span<const PageLink> links, IndexOf what) {

@@ -78,7 +78,10 @@ void add_reasons(HtmlPage& page, const AnalysedLine& line) {
       R"(<table class="reasons"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
       "<th scope=\"col\">how and why</th></tr></thead><tbody>\n",
       page.unfolded ? " open=\"\"" : "", hand_heading(line.hand()));
-  for (const AnalysedEvent event : line) add_reason(page.out, line, event);
+  for (const AnalysedEvent event : line) {
+    add_reason(page.out, line, event);
+    page.hand_on();
+  }
   page.out += "</tbody></table></details>\n";
 }
 
@@ -102,7 +105,7 @@ void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level)
   if (parts.empty()) return;
   if (parts.size() > 1) add_element(page.out, "p", hands_apart_words());
   for (const PagePart& part : parts) {
-    if (parts.size() > 1) add_heading(page.out, level, hand_heading(part.pictures.front().hand));
+    if (parts.size() > 1) add_heading(page.out, level, hand_heading(part.lines.front().hand()));
     add_systems(page, part);
   }
   add_totals(page, passage, level);

@@ -89,7 +89,7 @@ void add_found_row(std::string& out, Row row, const PagePart& part, std::size_t 
   const bool blank = !shows_row(row, part, line, {piece});
   begin_row(out, blank ? "word blank" : "word", label_of(row));
   add_cells(out, part, line, piece, [&](const ShownEvent& shown) {
-    const Cell cell = row_cell(row, shown, part.pictures[line].hand, kUnicodeSigns);
+    const Cell cell = row_cell(row, shown, part.lines[line].hand(), kUnicodeSigns);
     out += "<td";
     if (shown.entry != nullptr) out += class_of(row, *shown.entry);
     out += '>';
@@ -103,12 +103,12 @@ void add_picture_row(HtmlPage& page, const PagePart& part, std::size_t line, con
                      HandDrawer& drawer) {
   constexpr double kNames = 57;
   constexpr double kGap = 5;
-  const HandPicture& picture = part.pictures[line];
-  const double height = lanes::height(picture.lanes);
+  const HandPicture& picture = drawer.picture();
+  const double height = lanes::height(picture.lanes());
   page.out += fmt::format(
       R"(<tr class="swing-row"><th scope="row"><span class="hidden">swing of the {} hand</span>)"
       R"(<svg class="swing" aria-hidden="true"{} viewBox="0 0 {} {}">)",
-      to_string(picture.hand), box(kNames, height), kNames, height);
+      to_string(picture.hand()), box(kNames, height), kNames, height);
   add_lane_names(page.out, picture, kNames - kGap);
   page.out += fmt::format(R"(</svg></th><td colspan="{}">)", piece.column_count);
   // As wide as the cell to the last hair, so that the pictures of a system meet.
@@ -157,7 +157,7 @@ void add_piece(HtmlPage& page, const PagePart& part, const Piece& piece, const S
     if (part.lines.size() > 1) {
       page.out += fmt::format(
           R"(<tr class="hand-row"><th class="hand" scope="rowgroup" colspan="{}"><span>{} hand</span></th></tr>)",
-          piece.column_count + 1, to_string(part.pictures[line].hand));
+          piece.column_count + 1, to_string(part.lines[line].hand()));
     }
     add_picture_row(page, part, line, piece, drawers[line]);
     add_written_rows(page.out, part, line, piece, rows[line].notes);
@@ -171,13 +171,13 @@ void add_piece(HtmlPage& page, const PagePart& part, const Piece& piece, const S
 }  // namespace
 
 void add_systems(HtmlPage& page, const PagePart& part) {
-  std::vector<HandDrawer> drawers;
-  for (const HandPicture& picture : part.pictures) drawers.emplace_back(picture);
+  std::vector<HandDrawer> drawers = drawers_of(part);
   for (const PageSystem& system : part.layout.systems) {
     const SystemRows rows = rows_of(part, system);
     page.out += "<div class=\"system\">";
     for (const Piece& piece : system) add_piece(page, part, piece, rows, drawers);
     page.out += "</div>\n";
+    page.hand_on();
   }
 }
 

@@ -1,15 +1,14 @@
 #pragma once
 
+#include "text/text_out.hpp"
 #include "write/page/part.hpp"
 
 #include <cstddef>
-#include <string>
 
 namespace fingerturn {
 
 /// A page that grows, and the counters that make its ids unique.
-struct HtmlPage {
-  std::string out;
+struct HtmlPage : TextFlow {
   std::size_t pictures = 0;
   bool unfolded = false;  ///< PageStyle::unfolded
 };

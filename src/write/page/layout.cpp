@@ -14,6 +14,13 @@ constexpr int kStep = 14;
 constexpr int kMostSteps = 3;
 constexpr int kLetter = 7;
 
+/// A bar in PageLayout::columns.
+struct BarPlace {
+  std::int32_t number = 0;
+  std::size_t begin = 0;
+  std::size_t end = 0;
+};
+
 const Event* first_event(const Column& column) {
   for (const auto& shown : column.events) {
     if (shown) return shown->event;
@@ -29,6 +36,7 @@ std::optional<Fraction> onset_of(const Column& column) {
 /// From the onset of each column to the next; the last column of all lasts as long as its event.
 std::vector<std::optional<Fraction>> times_of(const std::vector<Column>& columns) {
   std::vector<std::optional<Fraction>> times;
+  times.reserve(columns.size());
   for (std::size_t i = 0; i + 1 < columns.size(); ++i) {
     const std::optional<Fraction> begin = onset_of(columns[i]);
     const std::optional<Fraction> end = onset_of(columns[i + 1]);
@@ -80,17 +88,19 @@ void add_widths(std::span<const Column> columns, std::span<const std::optional<F
 }
 
 /// Sets where the columns begin, bar by bar.
-void set_edges(const std::vector<BarColumns>& bars, const SharedLines& lines, PageLayout& layout) {
+void set_edges(const std::vector<BarPlace>& bars, const SharedLines& lines, PageLayout& layout) {
   const std::vector<std::optional<Fraction>> times = times_of(layout.columns);
   const bool all_known =
       std::all_of(times.begin(), times.end(), [](const auto& time) { return time.has_value(); });
-  const std::vector<std::optional<Fraction>> unknown(times.size());
+  const std::vector<std::optional<Fraction>> unknown(all_known ? 0 : times.size());
   const std::span<const std::optional<Fraction>> used = all_known ? times : unknown;
+  layout.edges.reserve(layout.columns.size() + 1);
   layout.edges.push_back(0);
-  std::size_t begin = 0;
-  for (const BarColumns& bar : bars) {
-    add_widths(bar.columns, used.subspan(begin, bar.columns.size()), lines, layout.edges);
-    begin += bar.columns.size();
+  const std::span<const Column> columns = layout.columns;
+  for (const BarPlace& bar : bars) {
+    const std::size_t size = bar.end - bar.begin;
+    add_widths(columns.subspan(bar.begin, size), used.subspan(bar.begin, size), lines,
+               layout.edges);
   }
 }
 
@@ -184,21 +194,29 @@ void add_to_systems(const PageSystem& pieces, PageLayout& layout, int& used) {
   }
 }
 
+std::size_t most_columns(const SharedLines& lines) {
+  std::size_t events = 0;
+  for (const AnalysedLine& line : lines) events += line.written().events.size();
+  return events;
+}
+
 }  // namespace
 
 PageLayout layout_of(const AnalysedPassage& passage, const SharedLines& lines) {
-  const std::vector<BarColumns> bars = columns_of(passage, lines);
+  const BarSequence sequence(passage, lines);
   PageLayout layout;
-  for (const BarColumns& bar : bars) {
+  // Growing by steps would hold a long layout twice.
+  layout.columns.reserve(most_columns(lines));
+  std::vector<BarPlace> bars;
+  for (std::size_t i = 0; i < sequence.size(); ++i) {
+    const BarColumns bar = sequence[i];
+    bars.push_back({bar.bar, layout.columns.size(), layout.columns.size() + bar.columns.size()});
     layout.columns.insert(layout.columns.end(), bar.columns.begin(), bar.columns.end());
   }
   set_edges(bars, lines, layout);
   int used = 0;
-  std::size_t begin = 0;
-  for (const BarColumns& bar : bars) {
-    const std::size_t end = begin + bar.columns.size();
-    add_to_systems(pieces_of(bar.bar, {layout, begin, end}), layout, used);
-    begin = end;
+  for (const BarPlace& bar : bars) {
+    add_to_systems(pieces_of(bar.number, {layout, bar.begin, bar.end}), layout, used);
   }
   return layout;
 }

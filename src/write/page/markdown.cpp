@@ -1,5 +1,6 @@
 #include "fingerturn/report.hpp"
 #include "text/escape.hpp"
+#include "text/text_out.hpp"
 #include "write/page/part.hpp"
 #include "write/shared/cues.hpp"
 #include "write/shared/note_words.hpp"
@@ -81,11 +82,12 @@ void add_hand(std::string& out, const PagePart& part, std::size_t number,
   }
 }
 
-void add_part(std::string& out, const PagePart& part) {
+void add_part(TextFlow& flow, const PagePart& part) {
   for (const PageSystem& system : part.layout.systems) {
-    out += '\n';
-    add_table_head(out, system);
-    for (std::size_t i = 0; i < part.lines.size(); ++i) add_hand(out, part, i, system);
+    flow.out += '\n';
+    add_table_head(flow.out, system);
+    for (std::size_t i = 0; i < part.lines.size(); ++i) add_hand(flow.out, part, i, system);
+    flow.hand_on();
   }
 }
 
@@ -123,8 +125,9 @@ void add_watch_list(std::string& out, const AnalysedPassage& passage, int level)
   }
 }
 
-void add_sentences(std::string& out, const AnalysedLine& line, const MarkdownStyle& style,
+void add_sentences(TextFlow& flow, const AnalysedLine& line, const MarkdownStyle& style,
                    int level) {
+  std::string& out = flow.out;
   add_section(out, level, fmt::format("{}, note for note", hand_heading(line.hand())));
   std::optional<std::int32_t> bar;
   for (const auto& [event, entry] : line) {
@@ -134,11 +137,13 @@ void add_sentences(std::string& out, const AnalysedLine& line, const MarkdownSty
     if (style.cues) out += fmt::format(" {}.", escaped_markdown(cue_of(entry, line.hand())));
     if (style.detail) out += ' ' + escaped_markdown(reason_of(entry, line.hand()));
     out += '\n';
+    flow.hand_on();
   }
 }
 
-void add_passage(std::string& out, const AnalysedPassage& passage, const MarkdownStyle& style,
+void add_passage(TextFlow& flow, const AnalysedPassage& passage, const MarkdownStyle& style,
                  int level) {
+  std::string& out = flow.out;
   out += escaped_markdown(head_line(passage)) + '\n';
   for (const std::string& remark : passage.written().remarks) {
     out += '\n' + escaped_markdown(remark) + '\n';
@@ -147,23 +152,24 @@ void add_passage(std::string& out, const AnalysedPassage& passage, const Markdow
   if (parts.size() > 1) out += '\n' + escaped_markdown(hands_apart_words()) + '\n';
   for (const PagePart& part : parts) {
     if (parts.size() > 1) add_section(out, level, hand_heading(part.lines.front().hand()));
-    add_part(out, part);
+    add_part(flow, part);
   }
   if (parts.empty()) return;
   add_totals(out, passage, level);
   add_watch_list(out, passage, level);
   if (!style.detail && !style.cues) return;
-  for (const AnalysedLine line : passage) add_sentences(out, line, style, level);
+  for (const AnalysedLine line : passage) add_sentences(flow, line, style, level);
 }
 
-void add_passages(std::string& out, const AnalysedScore& analysed, const MarkdownStyle& style) {
+void add_passages(TextFlow& flow, const AnalysedScore& analysed, const MarkdownStyle& style) {
+  std::string& out = flow.out;
   std::size_t number = 0;
   for (const Passage& passage : analysed.written().passages) {
     out += fmt::format("{}. {}\n", ++number, escaped_markdown(title_of(analysed, passage)));
   }
   for (const AnalysedPassage passage : analysed) {
     add_section(out, 2, title_of(analysed, passage.written()));
-    add_passage(out, passage, style, 3);
+    add_passage(flow, passage, style, 3);
   }
 }
 
@@ -182,15 +188,23 @@ void add_legend(std::string& out, const AnalysedScore& analysed) {
 }  // namespace
 
 std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style) {
-  std::string out = fmt::format("# {}\n\n", escaped_markdown(title_of(analysed)));
+  return text_of(0, [&](TextOut& out) {
+    write_markdown(analysed, style, [&](std::string_view piece) { out.add(piece); });
+  });
+}
+
+void write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style,
+                    const TextSink& sink) {
+  TextFlow flow{sink, fmt::format("# {}\n\n", escaped_markdown(title_of(analysed)))};
   if (analysed.size() == 1) {
-    add_passage(out, analysed[0], style, 2);
+    add_passage(flow, analysed[0], style, 2);
   } else {
-    add_passages(out, analysed, style);
+    add_passages(flow, analysed, style);
   }
-  add_legend(out, analysed);
-  add_section(out, 2, "Caution");
-  return out + escaped_markdown(caution()) + '\n';
+  add_legend(flow.out, analysed);
+  add_section(flow.out, 2, "Caution");
+  flow.out += escaped_markdown(caution()) + '\n';
+  flow.finish();
 }
 
 std::string write_markdown_index(std::span<const PageLink> links) {

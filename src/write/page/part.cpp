@@ -10,12 +10,8 @@ namespace fingerturn {
 namespace {
 
 PagePart part_of(const AnalysedPassage& passage, SharedLines lines) {
-  PagePart part{std::move(lines), {}, {}};
-  part.layout = layout_of(passage, part.lines);
-  for (std::size_t i = 0; i < part.lines.size(); ++i) {
-    part.pictures.push_back(hand_picture(part.layout, part.lines[i].written(), i));
-  }
-  return part;
+  PageLayout layout = layout_of(passage, lines);
+  return {std::move(lines), std::move(layout)};
 }
 
 /// Calls `each` with the events of a line in a piece.
@@ -40,12 +36,20 @@ std::vector<PagePart> page_parts(const AnalysedPassage& passage) {
   return parts;
 }
 
+std::vector<HandDrawer> drawers_of(const PagePart& part) {
+  std::vector<HandDrawer> drawers;
+  for (std::size_t i = 0; i < part.lines.size(); ++i) {
+    drawers.emplace_back(HandPicture(part.layout, part.lines[i].written(), i));
+  }
+  return drawers;
+}
+
 bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem& system) {
   if (!only_where_needed(row)) return true;
   bool found = false;
   for (const Piece& piece : system) {
     visit_events(part, line, piece, [&](const ShownEvent& shown) {
-      found |= !row_cell(row, shown, part.pictures[line].hand, kUnicodeSigns).text.empty();
+      found |= !row_cell(row, shown, part.lines[line].hand(), kUnicodeSigns).text.empty();
     });
   }
   return found;

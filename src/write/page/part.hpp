@@ -2,7 +2,7 @@
 
 #include "fingerturn/report.hpp"
 #include "write/page/layout.hpp"
-#include "write/page/swing_picture.hpp"
+#include "write/page/svg_hand.hpp"
 #include "write/text/rows.hpp"
 
 #include <array>
@@ -12,12 +12,14 @@
 
 namespace fingerturn {
 
-/// Lines that share their columns on a page, with the pictures of their hands.
+/// Lines that share their columns on a page.
 struct PagePart {
   SharedLines lines;
   PageLayout layout;
-  std::vector<HandPicture> pictures;  ///< one for each line
 };
+
+/// What draws the hands of a part, one for each line; the part must outlive it.
+std::vector<HandDrawer> drawers_of(const PagePart& part);
 
 /// The parts of a passage: both hands above one another, or one after the other where it is not
 /// known which notes sound together.

@@ -88,7 +88,7 @@ Used used_in(const AnalysedScore& analysed) {
 
 LegendSample sample_of(std::vector<Mark> marks, std::string_view words) {
   LegendSample sample;
-  sample.picture.marks = std::move(marks);
+  sample.marks = std::move(marks);
   sample.words = words;
   return sample;
 }
@@ -105,7 +105,7 @@ std::vector<LegendSample> picture_legend(const AnalysedScore& analysed) {
   for (std::size_t i = 0; i < kCrossingWords.size(); ++i) {
     if (!used.has(kCrossings[i])) continue;
     samples.push_back(sample_of(marks_for(kCrossings[i]), kCrossingWords[i]));
-    samples.back().picture.lanes.crossings = true;
+    samples.back().lanes.crossings = true;
   }
   return samples;
 }

@@ -10,7 +10,8 @@ namespace fingerturn {
 
 /// A small picture with what it means.
 struct LegendSample {
-  HandPicture picture;
+  std::vector<Mark> marks;
+  Lanes lanes;
   std::string_view words;
 };
 

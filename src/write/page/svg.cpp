@@ -1,5 +1,6 @@
 #include "fingerturn/report.hpp"
 #include "text/escape.hpp"
+#include "text/text_out.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 #include "write/page/part.hpp"
@@ -27,8 +28,7 @@ constexpr int kHalfLine = kLine / 2;
 constexpr int kBetweenSystems = 18;
 
 /// A drawing that grows downwards.
-struct Drawing {
-  std::string out;
+struct Drawing : TextFlow {
   double y = kMargin;
   std::size_t pictures = 0;
 };
@@ -103,8 +103,8 @@ void add_notes(Drawing& drawing, const SystemPlace& place, std::size_t line) {
 }
 
 void add_hand(Drawing& drawing, const SystemPlace& place, std::size_t line, HandDrawer& drawer) {
-  const HandPicture& picture = place.part.pictures[line];
-  const double height = lanes::height(picture.lanes);
+  const HandPicture& picture = drawer.picture();
+  const double height = lanes::height(picture.lanes());
   drawing.out += fmt::format(R"(<g class="swing" transform="translate({} )", kMargin);
   add_number(drawing.out, drawing.y);
   drawing.out += ")\">";
@@ -125,7 +125,7 @@ void add_hand(Drawing& drawing, const SystemPlace& place, std::size_t line, Hand
   for (const Row row : {Row::rotation, Row::crossing, Row::carry, Row::depth}) {
     if (!shows_row(row, place.part, line, place.system)) continue;
     add_row(drawing, place, line, label_of(row), "word", [&](const ShownEvent& shown) {
-      return row_cell(row, shown, picture.hand, kUnicodeSigns).text;
+      return row_cell(row, shown, picture.hand(), kUnicodeSigns).text;
     });
   }
 }
@@ -143,8 +143,7 @@ void add_bar_names(Drawing& drawing, const SystemPlace& place, std::string_view 
 }
 
 void add_part(Drawing& drawing, const PagePart& part) {
-  std::vector<HandDrawer> drawers;
-  for (const HandPicture& picture : part.pictures) drawers.emplace_back(picture);
+  std::vector<HandDrawer> drawers = drawers_of(part);
   for (const PageSystem& system : part.layout.systems) {
     const int shift = kMargin + kNames - part.layout.begin_of(system.front());
     drawing.y += kBetweenSystems;
@@ -154,6 +153,7 @@ void add_part(Drawing& drawing, const PagePart& part) {
       add_bar_names(drawing, place, to_string(part.lines[line].hand()));
       add_hand(drawing, place, line, drawers[line]);
     }
+    drawing.hand_on();
   }
 }
 
@@ -216,18 +216,21 @@ constexpr std::string_view kPageStyle =
     ".quiet,.name{fill:#a9b2bb}\n"
     "}\n";
 
-}  // namespace
-
-std::string write_svg(const AnalysedScore& analysed) {
+/// Draws everything but the opening, which tells how high the drawing is: known once it is drawn.
+double draw(const AnalysedScore& analysed, const TextSink& sink) {
   constexpr int kColumns = 108;
-  Drawing drawing;
+  Drawing drawing{{sink, {}}};
   for (const AnalysedPassage passage : analysed) {
     add_passage(drawing, title_of(analysed, passage.written()), passage);
   }
   add_legend(drawing, analysed);
   drawing.y += kHalfLine;
   add_lines(drawing, "quiet", kMargin, kColumns, kLine, caution());
-  const double height = drawing.y + kMargin;
+  drawing.finish();
+  return drawing.y + kMargin;
+}
+
+std::string opening(const AnalysedScore& analysed, double height) {
   std::string text = R"(<?xml version="1.0" encoding="UTF-8"?>)"
                      "\n";
   text += fmt::format(
@@ -242,7 +245,33 @@ std::string write_svg(const AnalysedScore& analysed) {
   text += fmt::format("<style>\n{}{}</style>\n", kPageStyle, picture_style());
   text += R"(<rect class="paper" width="100%" height="100%"/>)"
           "\n";
-  return text + drawing.out + "</svg>\n";
+  return text;
+}
+
+}  // namespace
+
+std::string write_svg(const AnalysedScore& analysed) {
+  return text_of(0, [&](TextOut& out) {
+    write_svg(analysed, [&](std::string_view piece) { out.add(piece); });
+  });
+}
+
+void write_svg(const AnalysedScore& analysed, const TextSink& sink) {
+  // What is too long to be kept until the height is known is drawn once more.
+  constexpr std::size_t kMostKept = std::size_t{1} << 22U;
+  std::string kept;
+  bool is_whole = true;
+  const double height = draw(analysed, [&](std::string_view piece) {
+    is_whole = is_whole && kept.size() + piece.size() <= kMostKept;
+    if (is_whole) kept += piece;
+  });
+  sink(opening(analysed, height));
+  if (is_whole) {
+    sink(kept);
+  } else {
+    draw(analysed, sink);
+  }
+  sink("</svg>\n");
 }
 
 }  // namespace fingerturn

@@ -33,9 +33,9 @@ void add_dots(std::string& out, double x) {
 
 BarLineStyle style_at(const HandPicture& picture, double x) {
   const auto found =
-      std::lower_bound(picture.bar_lines.begin(), picture.bar_lines.end(), x,
+      std::lower_bound(picture.bar_lines().begin(), picture.bar_lines().end(), x,
                        [](const StyledBarLine& line, double place) { return line.x < place; });
-  return found != picture.bar_lines.end() && found->x == x ? found->style : BarLineStyle::single;
+  return found != picture.bar_lines().end() && found->x == x ? found->style : BarLineStyle::single;
 }
 
 void add_end(std::string& out, BarLineStyle style, double x, double bottom) {
@@ -74,7 +74,7 @@ void add_name(std::string& out, double x, double middle, std::string_view words)
 
 void add_bar_lines(std::string& out, const HandPicture& picture, const PageLayout& layout,
                    const Piece& piece) {
-  const double bottom = lanes::height(picture.lanes);
+  const double bottom = lanes::height(picture.lanes());
   const double begin = layout.begin_of(piece);
   const double end = layout.end_of(piece);
   if (!piece.goes_on) add_begin(out, style_at(picture, begin), begin, bottom);
@@ -82,7 +82,7 @@ void add_bar_lines(std::string& out, const HandPicture& picture, const PageLayou
 }
 
 void add_lane_names(std::string& out, const HandPicture& picture, double x) {
-  const Lanes& found = picture.lanes;
+  const Lanes& found = picture.lanes();
   add_name(out, x, lanes::kRight, "right");
   add_name(out, x, lanes::kLeft, "left");
   if (found.crossings) {

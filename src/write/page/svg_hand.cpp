@@ -261,33 +261,39 @@ void add_bands(std::string& out, Window window, const Mark* first, const Mark* l
 
 }  // namespace
 
-void HandDrawer::add(std::string& out, Window window) {
-  const std::vector<Mark>& marks = picture_.marks;
-  const Lanes& found = picture_.lanes;
-  while (next_ < marks.size() && marks[next_].x < window.begin) ++next_;
-  std::size_t end = next_;
-  while (end < marks.size() && marks[end].x < window.end) ++end;
-  // One more on either side, for what leads into the window and out of it.
-  const Mark* const first = marks.data() + (next_ > 0 ? next_ - 1 : 0);
-  const Mark* const last = marks.data() + std::min(end + 1, marks.size());
+void draw_marks(std::string& out, const MarksInWindow& shown, const Lanes& lanes, Window window) {
+  const Mark* const first = shown.marks.data();
+  const Mark* const last = first + shown.marks.size();
   add_bands(out, window, first, last);
   Swings swings;
   std::string crossings;
   for (const Mark* mark = first; mark != last; ++mark) {
     const Mark* const before = mark == first ? nullptr : mark - 1;
-    if (before == nullptr && next_ > 0) continue;
+    if (before == nullptr && shown.begin > 0) continue;
     add_swings_into(swings, before, *mark);
     if (before != nullptr && mark->crossing != Crossing::none) {
-      add_crossing(crossings, found, *before, *mark);
+      add_crossing(crossings, lanes, *before, *mark);
     }
   }
   add_path(out, "prepare", swings.prepare);
   add_path(out, "play", swings.play);
   out += swings.turns;
-  for (std::size_t i = next_; i < end; ++i) add_mark(out, marks[i]);
+  for (std::size_t i = shown.begin; i < shown.end; ++i) add_mark(out, shown.marks[i]);
   add_path(out, "crossing", crossings);
-  add_places(out, found, window, first, last);
-  add_depths(out, found, window, first, last);
+  add_places(out, lanes, window, first, last);
+  add_depths(out, lanes, window, first, last);
+}
+
+void HandDrawer::add(std::string& out, Window window) {
+  const std::size_t count = picture_.mark_count();
+  while (next_ < count && picture_.x_of(next_) < window.begin) ++next_;
+  std::size_t end = next_;
+  while (end < count && picture_.x_of(end) < window.end) ++end;
+  // One more on either side, for what leads into the window and out of it.
+  const std::size_t first = next_ > 0 ? next_ - 1 : 0;
+  std::vector<Mark> marks;
+  for (std::size_t i = first; i < std::min(end + 1, count); ++i) marks.push_back(picture_.mark(i));
+  draw_marks(out, {marks, next_ - first, end - first}, picture_.lanes(), window);
 }
 
 void add_number(std::string& out, double number) {

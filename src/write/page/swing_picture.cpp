@@ -23,36 +23,6 @@ std::vector<std::string> fingers_of(const ShownEvent& shown, const Line& line) {
   return fingers;
 }
 
-Mark mark_of(const ShownEvent& shown, const Line& line, double x, double& place) {
-  const EventAnalysis& entry = *shown.entry;
-  Mark mark;
-  mark.x = x;
-  mark.fingers = fingers_of(shown, line);
-  mark.rotation = entry.rotation;
-  if (entry.side) mark.play = direction_of(line.hand, *entry.side);
-  mark.prepare = entry.prepare;
-  mark.crossing = entry.crossing;
-  mark.gesture = entry.gesture;
-  mark.depth = entry.depth;
-  place += entry.carry.value_or(0);
-  if (entry.carry) mark.place = place;
-  return mark;
-}
-
-Lanes lanes_of(const std::vector<Mark>& marks) {
-  Lanes found;
-  bool first = true;
-  for (const Mark& mark : marks) {
-    found.crossings |= mark.crossing != Crossing::none;
-    found.depths |= mark.depth.value_or(0) > 0;
-    if (!mark.place) continue;
-    found.lowest_place = first ? *mark.place : std::min(found.lowest_place, *mark.place);
-    found.highest_place = first ? *mark.place : std::max(found.highest_place, *mark.place);
-    first = false;
-  }
-  return found;
-}
-
 /// Where the bar lines stand that are more than plain: at the column of the event they precede, or
 /// at the end.
 std::vector<StyledBarLine> bar_lines_of(const PageLayout& layout, const Line& line,
@@ -80,18 +50,46 @@ std::vector<StyledBarLine> bar_lines_of(const PageLayout& layout, const Line& li
 
 }  // namespace
 
-HandPicture hand_picture(const PageLayout& layout, const Line& line, std::size_t number) {
-  HandPicture picture;
-  picture.hand = line.hand;
+HandPicture::HandPicture(const PageLayout& layout, const Line& line, std::size_t number)
+    : layout_(&layout), line_(&line), number_(number) {
   double place = 0;
   for (std::size_t i = 0; i < layout.columns.size(); ++i) {
-    const auto& event = layout.columns[i].events[number];
-    if (!event || event->entry == nullptr) continue;
-    picture.marks.push_back(mark_of(*event, line, layout.middle_of(i), place));
+    const auto& shown = layout.columns[i].events[number];
+    if (!shown || shown->entry == nullptr) continue;
+    place += shown->entry->carry.value_or(0);
+    struck_.push_back({static_cast<std::uint32_t>(i), place});
   }
-  picture.bar_lines = bar_lines_of(layout, line, number);
-  picture.lanes = lanes_of(picture.marks);
-  return picture;
+  bar_lines_ = bar_lines_of(layout, line, number);
+  set_lanes();
+}
+
+void HandPicture::set_lanes() {
+  bool first = true;
+  for (const Struck& struck : struck_) {
+    const EventAnalysis& entry = *shown_at(struck.column).entry;
+    lanes_.crossings |= entry.crossing != Crossing::none;
+    lanes_.depths |= entry.depth.value_or(0) > 0;
+    if (!entry.carry) continue;
+    lanes_.lowest_place = first ? struck.place : std::min(lanes_.lowest_place, struck.place);
+    lanes_.highest_place = first ? struck.place : std::max(lanes_.highest_place, struck.place);
+    first = false;
+  }
+}
+
+Mark HandPicture::mark(std::size_t number) const {
+  const ShownEvent& shown = shown_at(struck_[number].column);
+  const EventAnalysis& entry = *shown.entry;
+  Mark mark;
+  mark.x = x_of(number);
+  mark.fingers = fingers_of(shown, *line_);
+  mark.rotation = entry.rotation;
+  if (entry.side) mark.play = direction_of(hand(), *entry.side);
+  mark.prepare = entry.prepare;
+  mark.crossing = entry.crossing;
+  mark.gesture = entry.gesture;
+  mark.depth = entry.depth;
+  if (entry.carry) mark.place = struck_[number].place;
+  return mark;
 }
 
 namespace lanes {

@@ -3,6 +3,7 @@
 #include "write/page/layout.hpp"
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -40,15 +41,42 @@ struct StyledBarLine {
   BarLineStyle style = BarLineStyle::single;
 };
 
-struct HandPicture {
-  Hand hand = Hand::right;
-  std::vector<Mark> marks;
-  std::vector<StyledBarLine> bar_lines;
-  Lanes lanes;
-};
+/// A hand's picture. Its marks are made where they are drawn: those of a long line would take more
+/// room than its notes.
+class HandPicture {
+ public:
+  /// The picture of line `number` of the layout; both must outlive it.
+  HandPicture(const PageLayout& layout, const Line& line, std::size_t number);
 
-/// The picture of line `number` of the layout.
-HandPicture hand_picture(const PageLayout& layout, const Line& line, std::size_t number);
+  [[nodiscard]] Hand hand() const noexcept { return line_->hand; }
+  [[nodiscard]] const Lanes& lanes() const noexcept { return lanes_; }
+  [[nodiscard]] const std::vector<StyledBarLine>& bar_lines() const noexcept { return bar_lines_; }
+
+  [[nodiscard]] std::size_t mark_count() const noexcept { return struck_.size(); }
+  [[nodiscard]] double x_of(std::size_t mark) const {
+    return layout_->middle_of(struck_[mark].column);
+  }
+  [[nodiscard]] Mark mark(std::size_t number) const;
+
+ private:
+  /// Where something is struck, and where the hand is then.
+  struct Struck {
+    std::uint32_t column = 0;
+    double place = 0;
+  };
+
+  [[nodiscard]] const ShownEvent& shown_at(std::size_t column) const {
+    return *layout_->columns[column].events[number_];
+  }
+  void set_lanes();
+
+  const PageLayout* layout_;
+  const Line* line_;
+  std::size_t number_;
+  std::vector<Struck> struck_;
+  std::vector<StyledBarLine> bar_lines_;
+  Lanes lanes_;
+};
 
 /// The lines of the picture, counted downwards from its upper edge.
 namespace lanes {

@@ -3,27 +3,12 @@
 #include "score/timeline.hpp"
 
 #include <algorithm>
-#include <map>
 #include <utility>
 
 namespace fingerturn {
 namespace {
 
 using Bar = std::array<std::vector<ShownEvent>, 2>;
-using Bars = std::map<std::int32_t, Bar>;
-
-void add_line(const AnalysedLine& line, std::size_t number, const std::optional<BarRange>& range,
-              Bars& bars) {
-  const std::vector<EventAnalysis>& entries = line.found().events;
-  auto entry = entries.begin();
-  for (std::size_t place = 0; place < line.written().events.size(); ++place) {
-    const Event& event = line.written().events[place];
-    const bool analysed = entry != entries.end() && entry->event == place;
-    if (range && !range->contains(event.bar)) continue;
-    bars[event.bar][number].push_back({&event, place, analysed ? &*entry : nullptr});
-    if (analysed) ++entry;
-  }
-}
 
 /// Where an event stands in its bar: grace notes before the note of the same onset.
 bool stands_before(const ShownEvent& left, const ShownEvent& right) {
@@ -93,15 +78,47 @@ SharedLines lines_of(const AnalysedPassage& passage) {
   return lines;
 }
 
-std::vector<BarColumns> columns_of(const AnalysedPassage& passage, const SharedLines& lines) {
-  Bars bars;
-  for (std::size_t i = 0; i < lines.size(); ++i) add_line(lines[i], i, passage.found().bars, bars);
-  std::vector<BarColumns> shown;
-  for (const auto& [number, bar] : bars) {
-    shown.push_back({number, merge(bar)});
-    mark_beats(meter_in_bar(passage.written(), number), shown.back().columns);
+BarSequence::BarSequence(const AnalysedPassage& passage, SharedLines lines)
+    : passage_(&passage.written()), lines_(std::move(lines)) {
+  for (std::uint32_t i = 0; i < lines_.size(); ++i) add_line(i, passage.found().bars);
+  std::ranges::stable_sort(stretches_, {}, &Stretch::bar);
+  for (std::size_t i = 0; i < stretches_.size(); ++i) {
+    if (i == 0 || stretches_[i].bar != stretches_[i - 1].bar) bars_.push_back(i);
   }
-  return shown;
+}
+
+void BarSequence::add_line(std::uint32_t number, const std::optional<BarRange>& range) {
+  const std::vector<Event>& events = lines_[number].written().events;
+  const std::vector<EventAnalysis>& entries = lines_[number].found().events;
+  std::size_t entry = 0;
+  for (std::size_t begin = 0, end = 0; begin < events.size(); begin = end) {
+    const std::int32_t bar = events[begin].bar;
+    while (end < events.size() && events[end].bar == bar) ++end;
+    while (entry < entries.size() && entries[entry].event < begin) ++entry;
+    if (!range || range->contains(bar)) stretches_.push_back({bar, number, begin, end, entry});
+  }
+}
+
+void BarSequence::add_events(const Stretch& stretch, std::vector<ShownEvent>& shown) const {
+  const std::vector<Event>& events = lines_[stretch.line].written().events;
+  const std::vector<EventAnalysis>& entries = lines_[stretch.line].found().events;
+  std::size_t entry = stretch.entry;
+  for (std::size_t place = stretch.begin; place < stretch.end; ++place) {
+    const bool analysed = entry < entries.size() && entries[entry].event == place;
+    shown.push_back({&events[place], place, analysed ? &entries[entry] : nullptr});
+    if (analysed) ++entry;
+  }
+}
+
+BarColumns BarSequence::operator[](std::size_t number) const {
+  const std::size_t end = number + 1 < bars_.size() ? bars_[number + 1] : stretches_.size();
+  Bar bar;
+  for (std::size_t i = bars_[number]; i < end; ++i) {
+    add_events(stretches_[i], bar[stretches_[i].line]);
+  }
+  BarColumns columns{stretches_[bars_[number]].bar, merge(bar)};
+  mark_beats(meter_in_bar(*passage_, columns.bar), columns.columns);
+  return columns;
 }
 
 bool all_onsets_known(const Passage& passage) noexcept {

@@ -35,9 +35,35 @@ struct BarColumns {
   std::vector<Column> columns;
 };
 
-/// The bars of lines of a passage with their columns, or only those that were asked for. Two lines
-/// are aligned by onset and must have all their onsets.
-std::vector<BarColumns> columns_of(const AnalysedPassage& passage, const SharedLines& lines);
+/// The bars of lines of a passage, or only those that were asked for, whose columns are made bar by
+/// bar: those of a long passage would take more room than its notes. Two lines are aligned by onset
+/// and must have all their onsets.
+class BarSequence {
+ public:
+  BarSequence(const AnalysedPassage& passage, SharedLines lines);
+
+  [[nodiscard]] const SharedLines& lines() const noexcept { return lines_; }
+  [[nodiscard]] std::size_t size() const noexcept { return bars_.size(); }
+  [[nodiscard]] BarColumns operator[](std::size_t number) const;
+
+ private:
+  /// Neighbouring events of a line that stand in one bar.
+  struct Stretch {
+    std::int32_t bar = 0;
+    std::uint32_t line = 0;
+    std::size_t begin = 0;  ///< in Line::events
+    std::size_t end = 0;
+    std::size_t entry = 0;  ///< the first in LineAnalysis::events that does not stand before it
+  };
+
+  void add_line(std::uint32_t number, const std::optional<BarRange>& range);
+  void add_events(const Stretch& stretch, std::vector<ShownEvent>& events) const;
+
+  const Passage* passage_;
+  SharedLines lines_;
+  std::vector<Stretch> stretches_;  ///< in the order of their bars
+  std::vector<std::size_t> bars_;   ///< where the stretches of each bar begin
+};
 
 /// Whether every event of every line of the passage has an onset.
 bool all_onsets_known(const Passage& passage) noexcept;

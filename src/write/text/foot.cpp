@@ -67,24 +67,22 @@ std::string totals_text(const LineAnalysis& analysis, const TextStyle& style) {
   return labelled(to_string(analysis.hand), totals_words(analysis.totals), style);
 }
 
-std::string reasons_text(const AnalysedLine& line, const TextStyle& style) {
+void add_reasons(TextOut& out, const AnalysedLine& line, const TextStyle& style) {
   const std::size_t width = width_for_events(line, style);
-  std::string text;
   std::optional<std::int32_t> bar;
   for (const auto& [event, found] : line) {
     if (bar != event.bar) {
       bar = event.bar;
-      text += emphasised(fmt::format("{} hand, bar {}", to_string(line.hand()), event.bar),
-                         Emphasis::strong, style.colour) +
-              '\n';
+      out.add(emphasised(fmt::format("{} hand, bar {}", to_string(line.hand()), event.bar),
+                         Emphasis::strong, style.colour));
+      out.add('\n');
     }
     std::string name = event_words(line.written(), found.event);
     for (const std::string& sentence : sentences_of(found, line.hand(), style)) {
-      text += sentence_text(name, width, sentence, style);
+      out.add(sentence_text(name, width, sentence, style));
       name.clear();
     }
   }
-  return text;
 }
 
 std::string together_text(const AnalysedPassage& passage, const TextStyle& style) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/report.hpp"
+#include "text/text_out.hpp"
 #include "write/text/columns.hpp"
 
 #include <string>
@@ -12,7 +13,7 @@ namespace fingerturn {
 std::string totals_text(const LineAnalysis& analysis, const TextStyle& style);
 
 /// The reasons or cues of one hand's events, bar by bar; both where the style asks for both.
-std::string reasons_text(const AnalysedLine& line, const TextStyle& style);
+void add_reasons(TextOut& out, const AnalysedLine& line, const TextStyle& style);
 
 /// The tempo of full swings, and how the hands go together; empty where neither is known.
 std::string together_text(const AnalysedPassage& passage, const TextStyle& style);

@@ -5,7 +5,10 @@
 #include "write/text/trace.hpp"
 
 #include <algorithm>
+#include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 namespace fingerturn {
 namespace {
@@ -86,22 +89,6 @@ std::vector<Section> divided(const Section& section, std::size_t room) {
     begin += count;
   }
   return parts;
-}
-
-std::vector<System> systems_of(const SharedLines& lines, const std::vector<BarColumns>& bars,
-                               std::size_t room) {
-  std::vector<System> systems;
-  std::size_t used = 0;
-  for (const BarColumns& bar : bars) {
-    for (Section& section : divided(section_of(bar, lines), room)) {
-      const bool fits =
-          !systems.empty() && !section.goes_on && used + kBetweenBars + section.width() <= room;
-      used = fits ? used + kBetweenBars + section.width() : section.width();
-      if (!fits) systems.emplace_back();
-      systems.back().push_back(std::move(section));
-    }
-  }
-  return systems;
 }
 
 /// Draws one row of a system: `cell_of` gives what stands in a column of a section.
@@ -247,19 +234,32 @@ std::string draw_hand(const SharedLines& lines, std::size_t number, const System
   return rows;
 }
 
+void draw_system(TextOut& out, const SharedLines& lines, const System& system,
+                 const TextStyle& style) {
+  out.add('\n');
+  for (std::size_t number = 0; number < lines.size(); ++number) {
+    out.add(draw_hand(lines, number, system, style));
+  }
+}
+
 }  // namespace
 
-std::string draw_systems(const SharedLines& lines, const std::vector<BarColumns>& bars,
-                         const TextStyle& style) {
-  const auto columns = static_cast<std::size_t>(std::max(style.columns, kFewestColumns));
-  std::string text;
-  for (const System& system : systems_of(lines, bars, columns - kLabelWidth)) {
-    text += '\n';
-    for (std::size_t number = 0; number < lines.size(); ++number) {
-      text += draw_hand(lines, number, system, style);
+void draw_systems(TextOut& out, const BarSequence& bars, const TextStyle& style) {
+  const std::size_t room =
+      static_cast<std::size_t>(std::max(style.columns, kFewestColumns)) - kLabelWidth;
+  System system;
+  std::size_t used = 0;
+  for (std::size_t i = 0; i < bars.size(); ++i) {
+    for (Section& section : divided(section_of(bars[i], bars.lines()), room)) {
+      const bool fits =
+          !system.empty() && !section.goes_on && used + kBetweenBars + section.width() <= room;
+      if (!fits && !system.empty())
+        draw_system(out, bars.lines(), std::exchange(system, {}), style);
+      used = fits ? used + kBetweenBars + section.width() : section.width();
+      system.push_back(std::move(section));
     }
   }
-  return text;
+  if (!system.empty()) draw_system(out, bars.lines(), system, style);
 }
 
 }  // namespace fingerturn

@@ -1,18 +1,17 @@
 #pragma once
 
 #include "fingerturn/report.hpp"
+#include "text/text_out.hpp"
 #include "write/text/columns.hpp"
 #include "write/text/signs.hpp"
 
-#include <string>
-#include <vector>
+#include <cstddef>
 
 namespace fingerturn {
 
 /// Draws bars one after another as systems of rows, as wide as the style allows: whole bars, and a
 /// bar that is wider than a system divided between beats where that is possible.
-std::string draw_systems(const SharedLines& lines, const std::vector<BarColumns>& bars,
-                         const TextStyle& style);
+void draw_systems(TextOut& out, const BarSequence& bars, const TextStyle& style);
 
 /// The width of the row names, which the foot of the report is aligned to.
 inline constexpr std::size_t kLabelWidth = 10;

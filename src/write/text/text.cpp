@@ -1,4 +1,5 @@
 #include "fingerturn/report.hpp"
+#include "text/text_out.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 #include "write/shared/passage_words.hpp"
@@ -11,7 +12,7 @@
 
 #include <algorithm>
 #include <string>
-#include <vector>
+#include <string_view>
 
 #include <fmt/core.h>
 
@@ -30,54 +31,66 @@ std::string head_text(const AnalysedScore& analysed, const AnalysedPassage& pass
 
 /// The notes with their rows: both hands above one another, or one after the other where it is
 /// not known which notes sound together.
-std::string notes_text(const AnalysedPassage& passage, const TextStyle& style) {
+void add_notes(TextOut& out, const AnalysedPassage& passage, const TextStyle& style) {
   const SharedLines lines = lines_of(passage);
   if (lines.size() < 2 || all_onsets_known(passage.written())) {
-    return draw_systems(lines, columns_of(passage, lines), style);
+    return draw_systems(out, BarSequence(passage, lines), style);
   }
-  std::string text = "\n" + wrapped("",
-                                    "Not all note values are known, so the hands stand one "
-                                    "after the other.",
-                                    style.columns);
-  for (const AnalysedLine& line : lines) {
-    text += draw_systems({line}, columns_of(passage, {line}), style);
-  }
-  return text;
+  out.add("\n" + wrapped("",
+                         "Not all note values are known, so the hands stand one "
+                         "after the other.",
+                         style.columns));
+  for (const AnalysedLine& line : lines) draw_systems(out, BarSequence(passage, {line}), style);
 }
 
-std::string passage_text(const AnalysedScore& analysed, const AnalysedPassage& passage,
-                         const TextStyle& style) {
-  std::string text = head_text(analysed, passage, style);
-  if (passage.size() == 0) return text;
-  text += notes_text(passage, style);
+std::string heading(std::string_view words, const TextStyle& style) {
+  return '\n' + emphasised(words, Emphasis::strong, style.colour) + '\n';
+}
+
+void add_passage(TextOut& out, const AnalysedScore& analysed, const AnalysedPassage& passage,
+                 const TextStyle& style) {
+  out.add(head_text(analysed, passage, style));
+  if (passage.size() == 0) return;
+  add_notes(out, passage, style);
   if (style.detail || style.cues) {
-    for (const AnalysedLine line : passage) text += '\n' + reasons_text(line, style);
+    for (const AnalysedLine line : passage) {
+      out.add('\n');
+      add_reasons(out, line, style);
+    }
   }
-  text += '\n' + emphasised("totals", Emphasis::strong, style.colour) + '\n';
-  for (const AnalysedLine line : passage) text += totals_text(line.found(), style);
-  return text + together_text(passage, style) + watch_text(passage, style);
+  out.add(heading("totals", style));
+  for (const AnalysedLine line : passage) out.add(totals_text(line.found(), style));
+  out.add(together_text(passage, style));
+  out.add(watch_text(passage, style));
+}
+
+void add_text(TextOut& out, const AnalysedScore& analysed, const TextStyle& style) {
+  bool is_first = true;
+  for (const AnalysedPassage passage : analysed) {
+    if (!is_first) out.add('\n');
+    is_first = false;
+    add_passage(out, analysed, passage, style);
+  }
+  const std::string legend = legend_text(analysed, style);
+  if (!legend.empty()) out.add(heading("legend", style) + legend);
+  const std::string caution_heading = heading("caution", style);
+  out.add(std::string_view(caution_heading).substr(analysed.size() == 0 && legend.empty() ? 1 : 0));
+  out.add(wrapped("", caution(), style.columns));
+}
+
+TextStyle no_narrower(TextStyle style) {
+  style.columns = std::max(style.columns, kFewestColumns);
+  return style;
 }
 
 }  // namespace
 
 std::string write_text(const AnalysedScore& analysed, const TextStyle& style) {
-  if (style.columns < kFewestColumns) {
-    TextStyle wider = style;
-    wider.columns = kFewestColumns;
-    return write_text(analysed, wider);
-  }
-  std::string text;
-  for (const AnalysedPassage passage : analysed) {
-    if (!text.empty()) text += '\n';
-    text += passage_text(analysed, passage, style);
-  }
-  const std::string legend = legend_text(analysed, style);
-  if (!legend.empty()) {
-    text += '\n' + emphasised("legend", Emphasis::strong, style.colour) + '\n' + legend;
-  }
-  text += '\n' + emphasised("caution", Emphasis::strong, style.colour) + '\n';
-  text += wrapped("", caution(), style.columns);
-  return analysed.size() == 0 ? text.substr(1) : text;
+  return text_of(0, [&](TextOut& out) { add_text(out, analysed, no_narrower(style)); });
+}
+
+void write_text(const AnalysedScore& analysed, const TextStyle& style, const TextSink& sink) {
+  write_to(sink, [&](TextOut& out) { add_text(out, analysed, no_narrower(style)); });
 }
 
 }  // namespace fingerturn
