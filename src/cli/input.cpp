@@ -7,6 +7,7 @@
 #include <cerrno>
 #include <cstdio>
 #include <filesystem>
+#include <limits>
 #include <memory>
 #include <system_error>
 #include <utility>
@@ -34,13 +35,14 @@ std::size_t expected_size(std::FILE* file) {
   return std::min(static_cast<std::size_t>(status.st_size), kLargestMusicXml);
 }
 
-std::optional<std::string> read_all(std::FILE* file) {
+/// Reads up to the end, or until it is more than so much.
+std::optional<std::string> read_all(std::FILE* file, std::size_t most) {
   constexpr std::size_t kBlock = 65536;
   std::string text(expected_size(file) + kBlock, '\0');
   std::size_t size = 0;
   for (;;) {
     size += std::fread(text.data() + size, 1, text.size() - size, file);
-    if (size < text.size() || size > kLargestMusicXml) break;
+    if (size < text.size() || size > most) break;
     text.resize(text.size() + text.size() / 2);
   }
   if (std::ferror(file) != 0) return std::nullopt;
@@ -48,19 +50,27 @@ std::optional<std::string> read_all(std::FILE* file) {
   return text;
 }
 
+std::optional<std::string> read_path(const std::string& path, std::size_t most) {
+  const OpenFile file = open_input(path);
+  return file ? read_all(file.get(), most) : std::nullopt;
+}
+
 }  // namespace
 
 Input load_input(const std::string& path) {
   Input input;
   input.name = path == "-" ? "standard input" : path;
-  const OpenFile file = open_input(path);
-  std::optional<std::string> text = file ? read_all(file.get()) : std::nullopt;
+  std::optional<std::string> text = read_path(path, kLargestMusicXml);
   if (text) {
     input.source.emplace(input.name, std::move(*text));
   } else {
     input.problem = system_message(errno);
   }
   return input;
+}
+
+std::optional<std::string> read_list(const std::string& path) {
+  return read_path(path, std::numeric_limits<std::size_t>::max());
 }
 
 std::optional<Source> read_input(const std::string& path) {

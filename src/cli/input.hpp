@@ -18,6 +18,10 @@ struct Input {
 /// a reader takes only as much is read as shows that it is.
 Input load_input(const std::string& path);
 
+/// Reads a list of names, however long, or standard input where the path is "-". Where that fails,
+/// errno says why.
+std::optional<std::string> read_list(const std::string& path);
+
 /// Reads a file, or standard input where the path is "-". Where that fails it says so on standard
 /// error and gives nothing.
 std::optional<Source> read_input(const std::string& path);

@@ -1,5 +1,6 @@
 #include "cli/paths.hpp"
 
+#include "cli/input.hpp"
 #include "cli/messages.hpp"
 #include "text/words.hpp"
 
@@ -7,8 +8,6 @@
 #include <array>
 #include <cerrno>
 #include <filesystem>
-#include <fstream>
-#include <iostream>
 #include <string_view>
 #include <system_error>
 
@@ -41,28 +40,54 @@ std::vector<files::directory_entry> entries_of(const files::path& folder,
   return entries;
 }
 
-void add_folder(const files::path& folder, std::vector<FileToCheck>& found) {
+/// A folder, or something in it, that is still to be looked at; where a folder could not be read to
+/// its end, why.
+struct Pending {
+  files::directory_entry entry;
+  std::string problem;
+};
+
+/// Puts what lies in a folder before all that is pending already, the next of it last.
+void add_pending(const files::path& folder, std::vector<Pending>& pending) {
   std::error_code problem;
-  const std::vector<files::directory_entry> entries = entries_of(folder, problem);
-  for (const files::directory_entry& entry : entries) {
+  std::vector<files::directory_entry> entries = entries_of(folder, problem);
+  std::error_code ignored;
+  if (problem) pending.push_back({files::directory_entry(folder, ignored), problem.message()});
+  for (; !entries.empty(); entries.pop_back()) pending.push_back({std::move(entries.back()), {}});
+}
+
+/// Folders may be nested deeper than functions can be.
+void add_folder(const files::path& folder, std::vector<FileToCheck>& found) {
+  std::vector<Pending> pending;
+  add_pending(folder, pending);
+  while (!pending.empty()) {
+    const auto [entry, problem] = std::move(pending.back());
+    pending.pop_back();
     std::error_code ignored;
-    // A link to a folder may lead back to where it stands.
-    if (entry.is_directory(ignored) && !entry.is_symlink(ignored)) {
-      add_folder(entry.path(), found);
+    if (!problem.empty()) {
+      found.push_back({entry.path().string(), problem});
+    } else if (entry.is_directory(ignored) && !entry.is_symlink(ignored)) {
+      // A link to a folder may lead back to where it stands.
+      add_pending(entry.path(), pending);
     } else if (entry.is_regular_file(ignored) && has_known_ending(entry.path())) {
       found.push_back({entry.path().string(), {}});
     }
   }
-  if (problem) found.push_back({folder.string(), problem.message()});
 }
 
-std::vector<std::string> lines_of(std::istream& stream) {
-  std::vector<std::string> lines;
-  for (std::string line; std::getline(stream, line);) {
-    if (line.ends_with('\r')) line.pop_back();
-    if (!line.empty()) lines.push_back(line);
+/// The names in a list, a line each; or, where there are such, each up to a NUL, as programs write
+/// names that may have line ends in them.
+std::vector<std::string> names_in(const std::string& list) {
+  const bool by_line = list.find('\0') == std::string::npos;
+  std::vector<std::string> names;
+  for (std::size_t begin = 0; begin < list.size();) {
+    const std::size_t end = std::min(list.find(by_line ? '\n' : '\0', begin), list.size());
+    std::string name = list.substr(begin, end - begin);
+    if (by_line && name.ends_with('\r')) name.pop_back();
+    if (!name.empty()) names.push_back(std::move(name));
+    begin = end + 1;
   }
-  return lines;
+  return names;
 }
 
 }  // namespace
@@ -86,15 +111,10 @@ std::vector<FileToCheck> files_of(const std::vector<std::string>& paths) {
 }
 
 std::optional<std::vector<std::string>> paths_in_list(const std::string& list) {
-  if (list == "-") return lines_of(std::cin);
-  std::ifstream stream(list);
-  std::error_code ignored;
-  // A folder opens like a file and only fails to be read.
-  if (!stream || files::is_directory(list, ignored)) {
-    say(list + ": " + system_message(stream ? EISDIR : errno));
-    return std::nullopt;
-  }
-  return lines_of(stream);
+  const std::optional<std::string> text = read_list(list);
+  if (text) return names_in(*text);
+  say((list == "-" ? "standard input" : list) + ": " + system_message(errno));
+  return std::nullopt;
 }
 
 }  // namespace fingerturn::cli
