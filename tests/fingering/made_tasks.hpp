@@ -22,6 +22,7 @@ struct LineTask {
         grips(grips_of(line, spans)),
         choices(grips, spans),
         costs(FingerTask{grips, choices, spans, weights}) {}
+  ~LineTask() = default;
   LineTask(const LineTask&) = delete;
   LineTask& operator=(const LineTask&) = delete;
 

@@ -33,6 +33,8 @@ void replay(const std::filesystem::path& file) {
 
 }  // namespace
 
+// A file that cannot be read ends the test.
+// NOLINTNEXTLINE(bugprone-exception-escape)
 int main(int argument_count, char** arguments) {
   const std::vector<std::string> folders(arguments + 1, arguments + argument_count);
   std::size_t replayed = 0;

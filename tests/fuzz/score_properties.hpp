@@ -110,7 +110,7 @@ inline std::string expect_reports(const Score& score) {
     expect_printable(page);
   }
   expect_printable(write_markdown(analysed, {.detail = true, .cues = true}));
-  const std::string json = write_json(analysed);
+  std::string json = write_json(analysed);
   expect(is_json(json), "the JSON report is JSON");
   const std::string lines = write_jsonl(analysed);
   expect(static_cast<std::size_t>(std::count(lines.begin(), lines.end(), '\n')) ==

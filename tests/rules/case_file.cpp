@@ -144,7 +144,7 @@ class CaseCheck {
     if (!year.empty() && (!all_digits(year) || year.size() != 4)) fail("expected a year");
     const std::string_view quoted = case_.row("quoted");
     if (!quoted.empty() && !contains(kQuotations, quoted)) {
-      fail("quoted is \"read\", \"through a digest\" or \"from memory\"");
+      fail(R"(quoted is "read", "through a digest" or "from memory")");
     }
   }
 

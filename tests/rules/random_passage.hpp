@@ -24,7 +24,7 @@ class Chance {
 
   /// A number from `low` to `high`, both included.
   int between(int low, int high) {
-    const auto count = static_cast<std::uint64_t>(high - low + 1);
+    const auto count = static_cast<std::uint64_t>(high - low) + 1;
     return low + static_cast<int>(engine_() % count);
   }
   bool percent(int chance) { return between(1, 100) <= chance; }

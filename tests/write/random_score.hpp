@@ -16,7 +16,7 @@ class Chance {
   /// A number from 0 to `limit` - 1.
   std::size_t below(std::size_t limit) { return static_cast<std::size_t>(engine_() % limit); }
   std::int32_t between(std::int32_t least, std::int32_t most) {
-    return least + static_cast<std::int32_t>(below(static_cast<std::size_t>(most - least + 1)));
+    return least + static_cast<std::int32_t>(below(static_cast<std::size_t>(most - least) + 1));
   }
   bool one_in(std::size_t count) { return below(count) == 0; }
 
