@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 
 /// Music together with what was found in it. An AnalysedScore holds both; passages, lines and
@@ -61,6 +62,9 @@ class AnalysedLine {
     const EventAnalysis& found = found_->events[number];
     return {written_->events[found.event], found};
   }
+  /// The keys that the hand keeps down while it strikes an event, which is given by its place in
+  /// Line::events.
+  [[nodiscard]] std::span<const HeldKey> held_at(std::size_t event) const noexcept;
   /// The event that a finding of the watch list is about.
   [[nodiscard]] const Event& event_of(const Finding& finding) const noexcept {
     return written_->events[finding.event];

@@ -58,20 +58,24 @@ struct OuterFingers {
 struct Reason {
   enum class Form : std::uint8_t {
     level_pair,
+    level_octave,
+    level_repeated,
     level_chord,
     finger_missing,
-    first_alone,  ///< the first of its gesture, with no known step to follow
-    first,        ///< the first of its gesture; the fingers are those of the step that decides
+    first_alone,   ///< the first of its gesture, with no known step to follow
+    first,         ///< the first of its gesture; the fingers are those of the step that decides
+    first_change,  ///< the same, where a silent change on a held key is that step
     after_missing,
     same_finger,
     step
   };
   Form form = Form::finger_missing;
-  bool single_notes = true;  ///< what is struck is a single note; in a step what it leaves, too
-  bool same_key = false;     ///< a step that stays on its key
-  OuterFingers struck_by;    ///< the fingers that struck what a step leaves
-  OuterFingers before;       ///< the fingers that a step leaves from
-  OuterFingers now;          ///< the fingers that strike
+  bool single_notes = true;     ///< what is struck is a single note; in a step what it leaves, too
+  bool same_key = false;        ///< a step that stays on its key
+  OuterFingers struck_by;       ///< the fingers that struck what a step leaves
+  OuterFingers before;          ///< the fingers that a step leaves from
+  OuterFingers now;             ///< the fingers that strike
+  std::optional<Side> changed;  ///< where the last silent change on what a step leaves turns
 };
 
 struct EventAnalysis {
@@ -142,13 +146,33 @@ struct Totals {
   std::size_t arcs = 0;
   /// The fastest tempo, in quarters a minute, at which every swing can be full, where known.
   std::optional<double> full_swing_tempo;
+  std::size_t full_swing_event = 0;        ///< the place in Line::events of the event that sets it
+  std::optional<double> least_swing_size;  ///< of its events, where the tempo is known
+  std::size_t least_swing_event = 0;       ///< the place of the first event with that size
 
   friend bool operator==(const Totals&, const Totals&) = default;
+};
+
+/// The most swings a second that can be full (docs/rules.md, 6).
+inline constexpr double kFullSwings = 10;
+
+/// The share of a full swing that there is time for, above 0 and at most 1; none where the swing
+/// rate is not known.
+std::optional<double> swing_size(const EventAnalysis& entry) noexcept;
+
+/// A key that the hand keeps down while it strikes others: tied, or of a slower voice.
+struct HeldKey {
+  std::size_t event = 0;  ///< the struck event's place in Line::events
+  Pitch pitch;
+  std::optional<Finger> finger;  ///< that holds it, where known
+
+  friend bool operator==(const HeldKey&, const HeldKey&) = default;
 };
 
 struct LineAnalysis {
   Hand hand = Hand::right;
   std::vector<EventAnalysis> events;
+  std::vector<HeldKey> held;   ///< what the hand keeps down while it strikes, by event
   std::vector<Finding> watch;  ///< in the order of the events
   Totals totals;
   /// How difficult a model finds the fingering (`with_difficulties`), 0 or above; none where that

@@ -11,9 +11,9 @@
 #include <string>
 #include <string_view>
 
-/// Writers: each takes finished results and returns text, or hands it on as it is made. They compute
-/// nothing of their own, and the same input gives the same bytes. All text is UTF-8 and, but for
-/// MusicXML, ends with a line feed.
+/// Writers: each takes finished results and returns text, or hands it on as it is made. They
+/// compute nothing of their own, and the same input gives the same bytes. All text is UTF-8 and,
+/// but for MusicXML, ends with a line feed.
 ///
 ///     const AnalysedScore analysed("warmup.passage", read.score);
 ///     std::cout << write_text(analysed, TextStyle{.columns = 60});

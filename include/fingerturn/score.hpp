@@ -38,12 +38,15 @@ struct Note {
   bool tied = false;       ///< tied to the next note on the same key
   bool held = false;       ///< a tied continuation: the key is down already, not struck
   /// How long the key is written to stay down, in whole notes, where that is longer than the
-  /// event: a slow voice beneath a quick one in the same hand. It takes no part in comparisons.
+  /// event: a slow voice beneath a quick one in the same hand.
   std::optional<Fraction> lasts;
   Span span;
 
   friend bool operator==(const Note& left, const Note& right) noexcept;
 };
+
+/// A sign above a note after whose stroke the hand goes to and fro.
+enum class Ornament : std::uint8_t { none, trill, tremolo };
 
 /// What one hand does at one moment: notes, lowest key first, or a rest (no notes).
 struct Event {
@@ -53,6 +56,9 @@ struct Event {
   std::int32_t bar = 1;              ///< the number of the bar, 0 or above
   bool grace = false;                ///< a grace note: no time of its own, before its main note
   bool breath_after = false;         ///< a breath mark or caesura follows
+  /// A note of a rolled chord that is not its last: the next event joins it at the same onset.
+  bool rolls_on = false;
+  Ornament ornament = Ornament::none;  ///< the sign of a trill or tremolo
   Span span;
 
   [[nodiscard]] bool is_rest() const noexcept { return notes.empty(); }

@@ -5,8 +5,6 @@
 namespace fingerturn {
 namespace {
 
-constexpr int kPublishedReach = 13;  // 1-5, widest comfortable
-
 FingerSpans fitted(FingerSpans spans, int reach_semitones) noexcept {
   const int reach = std::clamp(reach_semitones, kSmallestReach, kWidestReach);
   for (int* const widest :

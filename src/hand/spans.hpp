@@ -29,6 +29,9 @@ inline constexpr Rule kReachRule{
     "from memory. That a hand's reach changes the pairs with the thumb in one ratio is our "
     "convention."};
 
+/// The widest interval that the hand of the table takes comfortably with 1-5, in semitones.
+inline constexpr int kPublishedReach = 13;
+
 /// The spans of a pair of fingers in semitones: above 0 where the higher finger number is on the
 /// key further toward the fifth finger's side. A row of the table.
 struct FingerSpans {

@@ -3,8 +3,10 @@
 #include "rules/tempo.hpp"
 #include "rules/together.hpp"
 #include "rules/totals.hpp"
+#include "rules/watch/hands.hpp"
 #include "rules/watch/watch_list.hpp"
 
+#include <algorithm>
 #include <utility>
 
 /// The order in which the rules look at a score: each line by itself, and last what both hands come
@@ -27,6 +29,7 @@ void keep_bars(BarRange bars, const Line& written, LineAnalysis& line) {
     return !bars.contains(written.events[found.event].bar);
   };
   std::erase_if(line.events, is_outside);
+  std::erase_if(line.held, is_outside);
   std::erase_if(line.watch, is_outside);
   renew_rows(written, line.events, line.watch);
   line.totals = totals_of(written, line.events);
@@ -45,6 +48,7 @@ Analysis analyse(const Score& score, const AnalyseOptions& options) {
     }
     lines.reach_semitones = settled.reach_semitones;
     lines.quarters_per_minute = settled.quarters_per_minute;
+    find_hands(passage, lines);
     sum_up(passage, lines);
   }
   return analysis;
@@ -52,6 +56,11 @@ Analysis analyse(const Score& score, const AnalyseOptions& options) {
 
 AnalysedScore::AnalysedScore(std::string name, Score score, const AnalyseOptions& options)
     : name_(std::move(name)), score_(std::move(score)), analysis_(analyse(score_, options)) {}
+
+std::span<const HeldKey> AnalysedLine::held_at(std::size_t event) const noexcept {
+  const auto [first, last] = std::ranges::equal_range(found_->held, event, {}, &HeldKey::event);
+  return {first, last};
+}
 
 std::optional<AnalysedLine> AnalysedPassage::of_hand(Hand hand) const noexcept {
   for (const AnalysedLine line : *this) {

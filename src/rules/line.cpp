@@ -6,6 +6,7 @@
 #include "rules/tempo.hpp"
 #include "rules/totals.hpp"
 #include "rules/turn/gesture.hpp"
+#include "rules/turn/held_key.hpp"
 #include "rules/turn/kind.hpp"
 #include "rules/turn/verdict.hpp"
 #include "rules/watch/watch_list.hpp"
@@ -35,14 +36,18 @@ void set_verdict(Hand hand, const Verdict& verdict, EventAnalysis& entry) {
 class LineAnalyser {
  public:
   LineAnalyser(const Passage& passage, const Line& line, const AnalyseOptions& options)
-      : passage_(passage), line_(line), options_(options), watch_(line, options.reach_semitones) {
+      : passage_(passage),
+        line_(line),
+        options_(options),
+        held_keys_(line),
+        watch_(line, options.reach_semitones) {
     analysis_.hand = line.hand;
     analysis_.events.reserve(line.events.size());
   }
 
   /// The strikes from one rest, breath or skipped bar to the next.
   void add(std::span<const Strike> strikes) {
-    carries_ = carries(line_, strikes, place_);
+    carries_ = carries(line_, strikes, options_.reach_semitones, place_);
     ins_and_outs_ = ins_and_outs(line_, strikes, depth_);
     arcs_ = arcs(carries_, next_arc_);
     next_arc_ = arcs_.back() + 1;
@@ -61,26 +66,37 @@ class LineAnalyser {
 
  private:
   void add_gesture(std::span<const Strike> gesture) {
-    add_event(judge_first(gesture), gesture[0], nullptr);
+    add_event(judge_first(gesture), gesture[0], false);
     for (std::size_t i = 1; i < gesture.size(); ++i) {
-      const Strike& before = gesture[i - 1];
-      add_event(judge_next(line_.hand, analysis_.events.back().side, before, gesture[i]),
-                gesture[i], &before);
+      add_event(judge_next(line_.hand, analysis_.events.back().side, gesture[i - 1], gesture[i]),
+                gesture[i], true);
     }
   }
 
-  void add_event(const Verdict& verdict, const Strike& strike, const Strike* before) {
+  void add_event(const Verdict& verdict, const Strike& strike, bool in_gesture) {
     EventAnalysis entry;
     entry.event = strike.event;
     entry.index = analysis_.events.size();
     entry.gesture = gesture_;
     set_verdict(line_.hand, verdict, entry);
     set_arm(entry);
-    set_time(entry);
-    watch_.add(entry, strike, before);
+    const bool holds = held_keys_.go_to(strike.event, analysis_.held);
+    const Approach approach = approach_to(strike, in_gesture);
+    if (approach.from != nullptr && !holds) set_time(entry);
+    watch_.add(entry, strike, approach);
     count_.add(entry, strike.arrival.known());
     analysis_.events.push_back(entry);
+    before_ = strike;
   }
+
+  [[nodiscard]] Approach approach_to(const Strike& strike, bool in_gesture) const {
+    if (analysis_.events.empty()) return {};
+    const Event& from = line_.events[before_.event];
+    const Event& to = line_.events[strike.event];
+    return {&before_, in_gesture, !strike.separated || is_short_rest(passage_, from, to, tempo()),
+            seconds_between(passage_, from, to, tempo())};
+  }
+  [[nodiscard]] const std::optional<double>& tempo() const { return options_.quarters_per_minute; }
 
   void set_arm(EventAnalysis& entry) const {
     const std::size_t at = entry.index - first_;
@@ -91,9 +107,7 @@ class LineAnalyser {
   }
 
   void set_time(EventAnalysis& entry) const {
-    if (analysis_.events.empty()) return;
-    const Event& before = line_.events[analysis_.events.back().event];
-    set_swing_rate(passage_, before, line_.events[entry.event], options_.quarters_per_minute,
+    set_swing_rate(passage_, line_.events[before_.event], line_.events[entry.event], tempo(),
                    entry);
   }
 
@@ -101,8 +115,10 @@ class LineAnalyser {
   const Line& line_;
   const AnalyseOptions& options_;
   LineAnalysis analysis_;
+  HeldKeys held_keys_;
   WatchList watch_;
   Count count_;
+  Strike before_;             // the last one
   std::optional<int> place_;  // where the hand is
   std::optional<int> depth_;
   std::size_t gesture_ = 0;

@@ -9,6 +9,7 @@
 #include "rules/turn/crossing.hpp"
 #include "rules/turn/first_note.hpp"
 #include "rules/turn/gesture.hpp"
+#include "rules/turn/held_key.hpp"
 #include "rules/turn/kind.hpp"
 #include "rules/turn/level.hpp"
 #include "rules/turn/missing_finger.hpp"
@@ -17,6 +18,8 @@
 #include "rules/watch/chord_fingers.hpp"
 #include "rules/watch/curl.hpp"
 #include "rules/watch/finger_moved.hpp"
+#include "rules/watch/hands.hpp"
+#include "rules/watch/leap.hpp"
 #include "rules/watch/span_watch.hpp"
 
 #include <array>
@@ -34,11 +37,14 @@ constexpr std::array kRules{
     kFirstNoteRule,
     kFirstNoteAloneRule,
     kLevelRule,
+    kRolledChordRule,
+    kOrnamentRule,
     kDoubleNoteRule,
     kSameFingerRule,
     kSilentChangeRule,
     kMissingFingerRule,
     kAfterMissingRule,
+    kHeldKeyRule,
     kThumbUnderRule,
     kFingerOverThumbRule,
     kFingerCrossingRule,
@@ -49,14 +55,18 @@ constexpr std::array kRules{
     kTogetherRule,
     kOneFingerTwiceRule,
     kCrossedInChordRule,
+    kReversedInChordRule,
     kReachRule,
     kStretchRule,
     kTwistRule,
     kLeapRule,
+    kQuickLeapRule,
     kCurlRule,
     kFingerMovedRule,
+    kHandsRule,
     kSwingRateRule,
     kFullSwingTempoRule,
+    kSwingSizeRule,
 };
 
 }  // namespace

@@ -6,14 +6,13 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <string>
 
 #include <fmt/core.h>
 
 namespace fingerturn {
 namespace {
 
-constexpr double kFullSwings = 10;      // a second
-constexpr double kPossibleSwings = 14;  // a second
 constexpr double kSecondsInMinute = 60;
 constexpr double kQuartersInWhole = 4;
 
@@ -51,20 +50,51 @@ bool goes_on(const FastBars& bars, std::int32_t bar, double quarters_per_minute)
   return bar <= bars.last + 1 && difference <= kSameTempo * quarters_per_minute;
 }
 
-Finding finding_of(const FastBars& bars) {
-  const double rate = bars.swing_rate;
+std::string struck_words(const Event& event) {
+  std::string words;
+  for (const Note& note : event.notes) {
+    if (!note.held) words += (words.empty() ? "" : "+") + to_string(note.pitch);
+  }
+  return words;
+}
+
+Finding finding_of(const Line& line, const FastBars& bars) {
+  const Event& event = line.events[bars.event];
   const std::string where = bars.first == bars.last
                                 ? fmt::format("bar {} asks for", bars.first)
                                 : fmt::format("bars {} to {} ask for up to", bars.first, bars.last);
-  return {kSwingRateRule.id, rate > kPossibleSwings ? WatchLevel::strain : WatchLevel::caution,
-          bars.event, bars.index,
-          fmt::format("At quarter = {} {} {} swings a second: let the swings shrink, or "
-                      "practise up to quarter = {}.",
-                      tempo_number(bars.quarters_per_minute), where, std::round(rate * 10) / 10,
+  return {kSwingRateRule.id, WatchLevel::info, bars.event, bars.index,
+          fmt::format("At quarter = {} {} {} swings a second, so at {} in bar {} there is time for "
+                      "{:.0f} % of a full swing; full swings up to quarter = {}.",
+                      tempo_number(bars.quarters_per_minute), where,
+                      std::round(bars.swing_rate * 10) / 10, struck_words(event), event.bar,
+                      std::floor(kFullSwings / bars.swing_rate * 100),
                       tempo_not_above(bars.full_swing_tempo))};
 }
 
 }  // namespace
+
+std::optional<double> swing_size(const EventAnalysis& entry) noexcept {
+  if (!entry.swing_rate) return std::nullopt;
+  return *entry.swing_rate > kFullSwings ? kFullSwings / *entry.swing_rate : 1.0;
+}
+
+std::optional<double> seconds_between(const Passage& passage, const Event& before, const Event& now,
+                                      const std::optional<double>& quarters_per_minute) {
+  const double quarters = quarters_between(before, now);
+  const double tempo = tempo_at(passage, before, quarters_per_minute);
+  if (quarters == 0 || tempo == 0) return std::nullopt;
+  return kSecondsInMinute * quarters / tempo;
+}
+
+bool is_short_rest(const Passage& passage, const Event& before, const Event& now,
+                   const std::optional<double>& quarters_per_minute) {
+  const double quarters = quarters_between(before, now);
+  if (quarters == 0 || !before.duration || now.bar > before.bar + 1) return false;
+  const double rest = quarters - kQuartersInWhole * to_double(*before.duration);
+  const double tempo = tempo_at(passage, before, quarters_per_minute);
+  return tempo > 0 ? kSecondsInMinute * rest < tempo : rest <= 1;
+}
 
 void set_swing_rate(const Passage& passage, const Event& before, const Event& now,
                     const std::optional<double>& quarters_per_minute, EventAnalysis& entry) {
@@ -93,8 +123,9 @@ void add_to_fast_bars(const Line& line, const EventAnalysis& entry, std::vector<
   row.index = entry.index;
 }
 
-void find_swing_rates(std::span<const FastBars> rows, std::vector<Finding>& findings) {
-  for (const FastBars& row : rows) findings.push_back(finding_of(row));
+void find_swing_rates(const Line& line, std::span<const FastBars> rows,
+                      std::vector<Finding>& findings) {
+  for (const FastBars& row : rows) findings.push_back(finding_of(line, row));
 }
 
 }  // namespace fingerturn

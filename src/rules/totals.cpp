@@ -41,7 +41,18 @@ void Count::add(const EventAnalysis& event, bool fingered) noexcept {
   counted_.carried += carry;
   counted_.largest_carry = std::max(counted_.largest_carry, carry);
   if (event.in_out) ++(*event.in_out == InOut::in ? counted_.moves_in : counted_.moves_out);
-  slowest_ = std::min(slowest_, event.full_swing_tempo.value_or(kNoTempo));
+  count_swings(event);
+}
+
+void Count::count_swings(const EventAnalysis& event) noexcept {
+  if (event.full_swing_tempo.value_or(kNoTempo) < slowest_) {
+    slowest_ = *event.full_swing_tempo;
+    counted_.full_swing_event = event.event;
+  }
+  const std::optional<double> size = swing_size(event);
+  if (!size || *size >= counted_.least_swing_size.value_or(kNoTempo)) return;
+  counted_.least_swing_size = size;
+  counted_.least_swing_event = event.event;
 }
 
 Totals Count::totals() const noexcept {

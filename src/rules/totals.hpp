@@ -16,6 +16,8 @@ class Count {
   [[nodiscard]] Totals totals() const noexcept;
 
  private:
+  void count_swings(const EventAnalysis& event) noexcept;
+
   Totals counted_;
   std::size_t double_run_ = 0;  // up to here
   std::size_t first_arc_ = 0;

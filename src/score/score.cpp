@@ -27,13 +27,14 @@ void add_continued_fingers(const Note& held, std::vector<Finger>& fingers) {
 bool operator==(const Note& left, const Note& right) noexcept {
   return left.pitch == right.pitch && left.finger == right.finger &&
          left.changes_to == right.changes_to && left.suggested == right.suggested &&
-         left.tied == right.tied && left.held == right.held;
+         left.tied == right.tied && left.held == right.held && left.lasts == right.lasts;
 }
 
 bool operator==(const Event& left, const Event& right) noexcept {
   return left.notes == right.notes && left.onset == right.onset &&
          left.duration == right.duration && left.bar == right.bar && left.grace == right.grace &&
-         left.breath_after == right.breath_after;
+         left.breath_after == right.breath_after && left.rolls_on == right.rolls_on &&
+         left.ornament == right.ornament;
 }
 
 bool ends_gesture(const Event& before, const Event& after) noexcept {

@@ -2,9 +2,9 @@
 
 #include "fingerturn/report.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
-#include <cstring>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -57,7 +57,7 @@ class TextOut {
     if (used_ + letters > kRoom) hand_on();
   }
   void put(const char* letters, std::size_t count) noexcept {
-    std::memcpy(buffer_.data() + used_, letters, count);
+    std::copy_n(letters, count, buffer_.data() + used_);
     used_ += count;
   }
   void add_long(std::string_view text);

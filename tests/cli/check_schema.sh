@@ -12,7 +12,7 @@ meter: 6/8
 RH: 1/8 C5:1 D D:3 E:4>1 F:2? G | r C5:1+D:1+G:5 C5:3+E:2 B4:4 , A#4:3 G:1 |
 LH: 1/4. C3:5 D:5 | E:1 F |
 passage: without values
-C4 D:1 E F:5 F:5+G:5 F:5
+C4 D:1 E F:5 F:5+G:5 F:5 r C4:1+D:4+C5:5
 END
 : >empty.passage
 echo 'C4:9' >bad.passage

@@ -150,7 +150,7 @@ run excerpt two.passage --bars 2 --output part.passage
 run compare two.passage part.passage --bars 2
 status_is 0
 run compare two.passage other.passage --tempo 300 --format json
-is "$(jq -c '[.passages[0].hands[].results[].watch.strain > 0] | any' out)" true
+is "$(jq -c '[.passages[0].hands[].results[].watch.info > 0] | any' out)" true
 run compare two.passage other.passage --reach 8
 has out 'reach 8 semitones'
 

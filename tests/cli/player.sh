@@ -46,7 +46,7 @@ lacks out 'swing left, play right'
 run check fast.passage
 lacks out '[swing-rate]'
 run check fast.passage --tempo 96 --reach 14
-has out 'caution: At quarter = 96 bar 1 asks for 12.8 swings a second'
+has out 'info: At quarter = 96 bar 1 asks for 12.8 swings a second'
 lacks out '[stretch]'
 run check fast.passage --reach 40
 status_is 2

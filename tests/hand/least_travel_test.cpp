@@ -8,74 +8,86 @@
 
 #include <algorithm>
 #include <cstddef>
-#include <cstdint>
 #include <cstdlib>
 #include <limits>
 #include <optional>
+#include <tuple>
 #include <vector>
 
-/// The path of least travel against a slow search that tries every place of a fine grid.
+/// The path of least travel that keeps nearest to home, against a slow search over all places.
 namespace fingerturn {
 namespace {
 
-constexpr int kPassages = 120;
-constexpr std::size_t kEvents = 60;
+constexpr int kPassages = 60;
+constexpr std::size_t kEvents = 40;
 
-/// The least travel there is: for every place of every strike, the least that leads to it. All
-/// places are quarters, and the best path turns at ends of what is allowed, so no finer grid can
-/// do better.
-long least_by_search(const std::vector<Allowed>& strikes) {
-  int lowest = 0;
-  int highest = 0;
+/// What a path costs: the way first, then the distances from home.
+struct Cost {
+  long way = 0;
+  long from_home = 0;
+
+  friend auto operator<=>(const Cost&, const Cost&) = default;
+};
+
+long from_home(const Allowed& allowed, int place) {
+  return std::abs(place - allowed.home_low) + std::abs(place - allowed.home_high);
+}
+
+/// The least that any path costs, by trying for each strike every place after every other. All
+/// places are whole quarters; no finer grid can do better, since the costs bend at whole ones.
+Cost least_by_search(const std::vector<Allowed>& strikes, std::optional<int> from) {
+  constexpr long kNever = std::numeric_limits<long>::max() / 4;
+  int lowest = from.value_or(0);
+  int highest = lowest;
   for (const Allowed& allowed : strikes) {
     lowest = std::min(lowest, allowed.low);
     highest = std::max(highest, allowed.high);
   }
-  constexpr long kNever = std::numeric_limits<long>::max() / 2;
-  std::vector<long> costs(static_cast<std::size_t>(highest - lowest + 1), 0);
-  const auto forbid_outside = [&](int low, int high) {
-    for (int place = lowest; place <= highest; ++place) {
-      if (place < low || place > high) costs[static_cast<std::size_t>(place - lowest)] = kNever;
-    }
-  };
+  const auto count = static_cast<std::size_t>(highest - lowest + 1);
+  std::vector<Cost> costs(count);
+  if (from) {
+    std::fill(costs.begin(), costs.end(), Cost{kNever, 0});
+    costs[static_cast<std::size_t>(*from - lowest)] = {};
+  }
   for (const Allowed& allowed : strikes) {
-    // From each place to its neighbours, in both directions.
-    for (std::size_t i = 1; i < costs.size(); ++i) costs[i] = std::min(costs[i], costs[i - 1] + 1);
-    for (std::size_t i = costs.size(); i-- > 1;) {
-      costs[i - 1] = std::min(costs[i - 1], costs[i] + 1);
+    std::vector<Cost> next(count, Cost{kNever, 0});
+    for (std::size_t to = 0; to < count; ++to) {
+      const int place = lowest + static_cast<int>(to);
+      if (allowed.known && (place < allowed.low || place > allowed.high)) continue;
+      for (std::size_t at = 0; at < count; ++at) {
+        const long way = costs[at].way + std::labs(static_cast<long>(to) - static_cast<long>(at));
+        const long home = costs[at].from_home + (allowed.known ? from_home(allowed, place) : 0);
+        next[to] = std::min(next[to], Cost{way, home});
+      }
     }
-    if (allowed.known) forbid_outside(allowed.low, allowed.high);
+    costs = std::move(next);
   }
   return *std::min_element(costs.begin(), costs.end());
 }
 
-std::optional<std::size_t> first_known(const std::vector<Allowed>& strikes) {
-  for (std::size_t i = 0; i < strikes.size(); ++i) {
-    if (strikes[i].known) return i;
+Cost cost_of(const std::vector<Allowed>& strikes, const std::vector<int>& path,
+             std::optional<int> from) {
+  Cost cost;
+  int before = from.value_or(path.front());
+  for (std::size_t i = 0; i < path.size(); ++i) {
+    cost.way += std::abs(path[i] - before);
+    if (strikes[i].known) cost.from_home += from_home(strikes[i], path[i]);
+    before = path[i];
   }
-  return std::nullopt;
+  return cost;
 }
 
-long travel_of(const std::vector<int>& path, std::size_t from) {
-  long travel = 0;
-  for (std::size_t i = from + 1; i < path.size(); ++i) travel += std::abs(path[i] - path[i - 1]);
-  return travel;
-}
-
-void check_path(const std::vector<Allowed>& strikes, bool free_start) {
-  const std::vector<int> path = least_travel(strikes);
+void check_path(const std::vector<Allowed>& strikes, std::optional<int> from) {
+  const std::vector<int> path = least_travel(strikes, from);
   REQUIRE(path.size() == strikes.size());
-  const std::optional<std::size_t> first = first_known(strikes);
-  if (!first) return;
+  if (path.empty()) return;
   for (std::size_t i = 0; i < path.size(); ++i) {
     if (strikes[i].known) REQUIRE((path[i] >= strikes[i].low && path[i] <= strikes[i].high));
-    if (strikes[i].known || i <= *first) continue;
-    const bool like_next = i + 1 == path.size() || path[i] == path[i + 1];
-    REQUIRE((path[i] == path[i - 1] || like_next));
   }
-  std::vector<Allowed> played(strikes.begin() + static_cast<std::ptrdiff_t>(*first), strikes.end());
-  if (!free_start) played.front().low = played.front().high = path[*first];
-  REQUIRE(travel_of(path, *first) == least_by_search(played));
+  const Cost found = cost_of(strikes, path, from);
+  const Cost least = least_by_search(strikes, from);
+  CAPTURE(found.way, least.way, found.from_home, least.from_home);
+  REQUIRE(found == least);
 }
 
 template <typename Check>
@@ -83,75 +95,49 @@ void for_lines_by_chance(const Check& check) {
   for_random_lines(kPassages, kEvents, check);
 }
 
-std::vector<Allowed> without_rests(std::vector<Allowed> strikes) {
-  for (Allowed& allowed : strikes) allowed.opens = false;
-  return strikes;
-}
-
-TEST_CASE("no path travels less than the one that is taken, for carry and for depth",
-          "[rules][arm]") {
-  for_lines_by_chance([](const Line& line) {
-    const std::vector<Strike> strikes = strikes_of(line);
-    check_path(without_rests(places_of_hand(line, strikes)), true);
-    check_path(without_rests(depths_of_hand(line, strikes)), true);
-  });
-}
-
-TEST_CASE("over rests no path from the same first place travels less", "[rules][arm]") {
-  for_lines_by_chance([](const Line& line) {
-    const std::vector<Strike> strikes = strikes_of(line);
-    check_path(places_of_hand(line, strikes), false);
-    check_path(depths_of_hand(line, strikes), false);
-  });
-}
-
-/// The fewest places by which the hand can serve all strikes, by trying every division.
-std::size_t fewest_stays(const std::vector<Allowed>& strikes) {
-  std::vector<std::size_t> fewest(strikes.size() + 1, strikes.size());
-  fewest[0] = 0;
-  for (std::size_t end = 1; end <= strikes.size(); ++end) {
-    int low = std::numeric_limits<int>::min();
-    int high = std::numeric_limits<int>::max();
-    for (std::size_t begin = end; begin-- > 0;) {
-      if (strikes[begin].known) {
-        low = std::max(low, strikes[begin].low);
-        high = std::min(high, strikes[begin].high);
-      }
-      if (low > high) break;
-      fewest[end] = std::min(fewest[end], fewest[begin] + 1);
-    }
+TEST_CASE("no path travels less or, travelling as little, keeps nearer to home", "[rules][arm]") {
+  for (const std::optional<int> from : {std::optional<int>(), std::optional<int>(80)}) {
+    for_lines_by_chance([&](const Line& line) {
+      const std::vector<Strike> strikes = strikes_of(line);
+      check_path(places_of_hand(line, strikes, std::nullopt), from);
+      check_path(places_of_hand(line, strikes, 9), from);
+      check_path(depths_of_hand(line, strikes), from);
+    });
   }
-  return fewest.back();
 }
 
-TEST_CASE("no path moves less often", "[rules][arm]") {
+TEST_CASE("with a finger missing the hand is where a neighbour has it", "[rules][arm]") {
   for_lines_by_chance([](const Line& line) {
-    const std::vector<Allowed> strikes = without_rests(places_of_hand(line, strikes_of(line)));
+    const std::vector<Allowed> strikes = places_of_hand(line, strikes_of(line), std::nullopt);
     const std::vector<int> path = least_travel(strikes);
-    const std::optional<std::size_t> first = first_known(strikes);
-    if (!first) return;
-    std::size_t stays = 1;
-    for (std::size_t i = *first + 1; i < path.size(); ++i) {
-      if (path[i] != path[i - 1]) ++stays;
+    for (std::size_t i = 1; i + 1 < path.size(); ++i) {
+      if (strikes[i].known) continue;
+      REQUIRE((path[i] == path[i - 1] || path[i] == path[i + 1]));
     }
-    REQUIRE(stays == fewest_stays(strikes));
   });
 }
 
 TEST_CASE("paths that can be seen at a glance", "[rules][arm]") {
-  const auto path_of = [](std::vector<Allowed> strikes) { return least_travel(strikes); };
+  const auto path_of = [](std::vector<Allowed> strikes, std::optional<int> from = std::nullopt) {
+    return least_travel(strikes, from);
+  };
   using Path = std::vector<int>;
   CHECK(path_of({}) == Path{});
-  CHECK(path_of({{true, false, 0, 8, 4}}) == Path{4});
-  CHECK(path_of({{}, {true, false, 0, 8, 4}}) == Path{4, 4});
+  CHECK(path_of({{}}) == Path{0});
+  CHECK(path_of({{}}, 7) == Path{7});
+  CHECK(path_of({{true, 0, 8, 4, 4}}) == Path{4});
+  CHECK(path_of({{}, {true, 0, 8, 4, 4}}) == Path{4, 4});
+  // Between two homes every place is as good; the lower is taken.
+  CHECK(path_of({{true, 0, 8, 3, 6}}) == Path{3});
   // It begins where it has least far to go.
-  CHECK(path_of({{true, false, 0, 8, 4}, {true, false, 10, 18, 14}}) == Path{8, 10});
-  CHECK(path_of({{true, false, 0, 8, 4}, {true, false, -9, -1, -5}}) == Path{0, -1});
-  // It goes at once as far as it must go soon.
-  CHECK(path_of({{true, false, 0, 8, 4}, {true, false, 10, 18, 14}, {true, false, 12, 20, 16}}) ==
-        Path{8, 12, 12});
-  // After a rest nothing is known yet of what follows before it.
-  CHECK(path_of({{true, false, 0, 8, 4}, {true, true, 10, 18, 14}}) == Path{4, 10});
+  CHECK(path_of({{true, 0, 8, 4, 4}, {true, 10, 18, 14, 14}}) == Path{8, 10});
+  CHECK(path_of({{true, 0, 8, 4, 4}, {true, -9, -1, -5, -5}}) == Path{0, -1});
+  // On its way it lies where the fingers are at home.
+  CHECK(path_of({{true, 0, 8, 4, 4}, {true, 10, 18, 14, 14}, {true, 20, 28, 24, 24}}) ==
+        Path{8, 14, 20});
+  // Whence it comes counts as well.
+  CHECK(path_of({{true, 0, 8, 4, 4}}, 20) == Path{8});
+  CHECK(path_of({{true, 0, 8, 4, 4}}, 5) == Path{5});
 }
 
 }  // namespace

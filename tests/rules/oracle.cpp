@@ -1,6 +1,7 @@
 #include "rules/oracle.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 #include <utility>
 
 namespace fingerturn::oracle {
@@ -12,81 +13,72 @@ constexpr int kMissing = 0;
 /// Section 1, "event": what the hand strikes at one moment.
 struct Strike {
   std::size_t event = 0;
-  std::vector<int> striking;  ///< the fingers that strike
-  std::vector<int> staying;   ///< the fingers on the same keys when the hand plays on (2.7)
-  int lowest_key = 0;
+  std::vector<int> keys;                  ///< lowest first
+  std::vector<std::vector<int>> moments;  ///< the fingers on the keys, anew after each change (2.7)
+  bool level = false;                     ///< 2.4
 };
-
-/// The finger that a tied continuation leaves on the key, where it has one written.
-int finger_written_last(const Note& note) {
-  if (!note.changes_to.empty()) return note.changes_to.back();
-  return note.finger.value_or(kMissing);
-}
 
 bool only_holds(const Event& event) {
   return !event.is_rest() && std::all_of(event.notes.begin(), event.notes.end(),
                                          [](const Note& note) { return note.held; });
 }
 
-/// 2.7: the last finger on the key of a struck note. Fingers on its tied continuations count as
-/// long as nothing else is struck.
-int staying_finger(const Line& line, std::size_t event, const Note& struck) {
-  int finger = finger_written_last(struck);
-  bool tied = struck.tied;
-  for (std::size_t later = event + 1; later < line.events.size(); ++later) {
-    if (!tied || !only_holds(line.events[later])) break;
-    for (const Note& held : line.events[later].notes) {
-      if (midi_number(held.pitch) != midi_number(struck.pitch)) continue;
-      if (finger_written_last(held) != kMissing) finger = finger_written_last(held);
-      tied = held.tied;
+/// 2.7: what is written on the keys after one another: each list is of one key.
+void add_moments(std::vector<std::vector<int>> written, Strike& strike) {
+  for (std::size_t change = 0;; ++change) {
+    std::vector<int> moment = strike.moments.back();
+    bool any = false;
+    for (std::size_t key = 0; key < written.size(); ++key) {
+      if (change >= written[key].size()) continue;
+      moment[key] = written[key][change];
+      any = true;
     }
+    if (!any) return;
+    strike.moments.push_back(std::move(moment));
   }
-  return finger;
 }
 
-std::vector<Strike> strikes_of(const Line& line) {
-  std::vector<Strike> strikes;
-  strikes.reserve(line.events.size());
-  for (std::size_t event = 0; event < line.events.size(); ++event) {
-    Strike strike;
-    strike.event = event;
-    for (const Note& note : line.events[event].notes) {
-      if (note.held) continue;
-      if (strike.striking.empty()) strike.lowest_key = midi_number(note.pitch);
-      strike.striking.push_back(note.finger.value_or(kMissing));
-      strike.staying.push_back(staying_finger(line, event, note));
-    }
-    if (!strike.striking.empty()) strikes.push_back(std::move(strike));
+std::vector<int> changes_of(const Note& note) {
+  return {note.changes_to.begin(), note.changes_to.end()};
+}
+
+/// 2.7: the silent changes of a strike, and what is written on its tied continuations as long as
+/// nothing else is struck.
+void add_changes(const Line& line, Strike& strike) {
+  std::vector<std::vector<int>> written;
+  std::vector<bool> tied;
+  for (const Note& note : line.events[strike.event].notes) {
+    if (note.held) continue;
+    written.push_back(changes_of(note));
+    tied.push_back(note.tied);
   }
-  return strikes;
+  add_moments(written, strike);
+  for (std::size_t later = strike.event + 1; later < line.events.size(); ++later) {
+    if (!only_holds(line.events[later])) return;
+    written.assign(strike.keys.size(), {});
+    for (const Note& held : line.events[later].notes) {
+      for (std::size_t key = 0; key < strike.keys.size(); ++key) {
+        if (!tied[key] || strike.keys[key] != midi_number(held.pitch)) continue;
+        if (held.finger) {
+          written[key] = changes_of(held);
+          written[key].insert(written[key].begin(), *held.finger);
+        }
+        tied[key] = held.tied;
+      }
+    }
+    add_moments(written, strike);
+  }
 }
 
 bool finger_missing(const Strike& strike) {
-  return std::count(strike.striking.begin(), strike.striking.end(), kMissing) > 0;
+  const std::vector<int>& striking = strike.moments.front();
+  return std::count(striking.begin(), striking.end(), kMissing) > 0;
 }
 
-bool is_single_note(const Strike& strike) { return strike.striking.size() == 1; }
+bool is_single_note(const Strike& strike) { return strike.keys.size() == 1; }
 
-int lowest(const std::vector<int>& fingers) {
-  return *std::min_element(fingers.begin(), fingers.end());
-}
-int highest(const std::vector<int>& fingers) {
-  return *std::max_element(fingers.begin(), fingers.end());
-}
-
-/// 2.4 and the last sentence of 2.8.
-bool is_level(const Strike& strike) {
-  if (strike.striking.size() >= 3) return true;
-  return strike.striking.size() == 2 && lowest(strike.striking) == 1 &&
-         highest(strike.striking) == 5;
-}
-
-/// 2.5: twice the middle, so that it stays a whole number.
-int middle(const std::vector<int>& fingers) { return lowest(fingers) + highest(fingers); }
-
-/// Section 1, "gesture": whether a gesture ends between two strikes that follow each other.
-bool gesture_ends_between(const Line& line, const Strike& before, const Strike& after) {
-  if (is_level(before) || is_level(after)) return true;
+/// A rest, breath or skipped bar between two strikes that follow each other.
+bool separated(const Line& line, const Strike& before, const Strike& after) {
   for (std::size_t event = before.event; event < after.event; ++event) {
     const Event& here = line.events[event];
     const Event& next = line.events[event + 1];
@@ -95,23 +87,94 @@ bool gesture_ends_between(const Line& line, const Strike& before, const Strike& 
   return false;
 }
 
+/// 2.4, an event by itself.
+bool is_level_alone(const Strike& strike) {
+  if (strike.keys.size() != 2) return strike.keys.size() > 2;
+  const std::vector<int>& striking = strike.moments.front();
+  const bool outer = std::minmax(striking[0], striking[1]) == std::minmax(1, 5);
+  return (outer && !finger_missing(strike)) || strike.keys[1] - strike.keys[0] >= 12;
+}
+
+/// 2.4: the same double note again, as far as its fingers are given.
+bool come_again(const Line& line, const Strike& before, const Strike& after) {
+  if (before.keys.size() != 2 || before.keys != after.keys) return false;
+  for (std::size_t key = 0; key < 2; ++key) {
+    const bool missing = before.moments.front()[key] == kMissing;
+    const int left = missing ? kMissing : before.moments.back()[key];
+    const int now = after.moments.front()[key];
+    if (left != kMissing && now != kMissing && left != now) return false;
+  }
+  return !separated(line, before, after);
+}
+
+std::vector<Strike> strikes_of(const Line& line) {
+  std::vector<Strike> strikes;
+  strikes.reserve(line.events.size());
+  for (std::size_t event = 0; event < line.events.size(); ++event) {
+    Strike strike;
+    strike.event = event;
+    std::vector<int> striking;
+    for (const Note& note : line.events[event].notes) {
+      if (note.held) continue;
+      strike.keys.push_back(midi_number(note.pitch));
+      striking.push_back(note.finger.value_or(kMissing));
+    }
+    if (strike.keys.empty()) continue;
+    strike.moments.push_back(std::move(striking));
+    add_changes(line, strike);
+    strike.level = is_level_alone(strike);
+    if (!strikes.empty() && come_again(line, strikes.back(), strike)) {
+      strikes.back().level = strike.level = true;
+    }
+    strikes.push_back(std::move(strike));
+  }
+  return strikes;
+}
+
+/// 2.5: twice the middle of the fingers, so that it stays a whole number.
+int middle(const std::vector<int>& fingers) {
+  return *std::min_element(fingers.begin(), fingers.end()) +
+         *std::max_element(fingers.begin(), fingers.end());
+}
+
+std::optional<Side> side_of_way(int way) {
+  if (way > 0) return Side::toward_fifth;
+  if (way < 0) return Side::toward_thumb;
+  return std::nullopt;
+}
+
+/// 2.7: the sides to which the silent changes turn, one after another.
+std::vector<Side> sides_of_changes(const Strike& strike) {
+  std::vector<Side> sides;
+  if (finger_missing(strike)) return sides;
+  for (std::size_t change = 1; change < strike.moments.size(); ++change) {
+    const auto side =
+        side_of_way(middle(strike.moments[change]) - middle(strike.moments[change - 1]));
+    if (side) sides.push_back(*side);
+  }
+  return sides;
+}
+
+/// Section 1, "gesture": whether a gesture ends between two strikes that follow each other.
+bool gesture_ends_between(const Line& line, const Strike& before, const Strike& after) {
+  return before.level || after.level || separated(line, before, after) ||
+         line.events[before.event].ornament != Ornament::none;
+}
+
 Side other(Side side) {
   return side == Side::toward_fifth ? Side::toward_thumb : Side::toward_fifth;
 }
 
 /// 2.1: the side of a step, none for the same finger again (2.6). Both fingers must be known.
 std::optional<Side> side_of_step(const Strike& from, const Strike& to) {
-  const int way = middle(to.striking) - middle(from.staying);
-  if (way > 0) return Side::toward_fifth;
-  if (way < 0) return Side::toward_thumb;
-  return std::nullopt;
+  return side_of_way(middle(to.moments.front()) - middle(from.moments.back()));
 }
 
 /// The thumb plays toward the thumb and the fifth finger toward the fifth (2.3 and 2.8).
 std::optional<Side> side_of_outer_finger(const Strike& strike) {
   if (!is_single_note(strike)) return std::nullopt;
-  if (strike.striking.front() == 1) return Side::toward_thumb;
-  if (strike.striking.front() == 5) return Side::toward_fifth;
+  if (strike.moments[0][0] == 1) return Side::toward_thumb;
+  if (strike.moments[0][0] == 5) return Side::toward_fifth;
   return std::nullopt;
 }
 
@@ -125,18 +188,23 @@ struct Judgement {
     return at == 0 || gesture_ends_between(line, strikes[at - 1], strikes[at]);
   }
 
-  /// 2.3: looks ahead for a step with a side, but not over a missing finger (2.8).
+  /// 2.3: looks ahead for a step with a side, a silent change or another, but not over a missing
+  /// finger (2.8).
   [[nodiscard]] std::optional<Side> side_of_first(std::size_t first) const {
-    for (std::size_t at = first + 1; at < strikes.size(); ++at) {
-      if (opens_gesture(at) || finger_missing(strikes[at])) break;
-      if (const auto side = side_of_step(strikes[at - 1], strikes[at])) return other(*side);
+    for (std::size_t at = first; at < strikes.size(); ++at) {
+      if (at > first) {
+        if (opens_gesture(at) || finger_missing(strikes[at])) break;
+        if (const auto side = side_of_step(strikes[at - 1], strikes[at])) return other(*side);
+      }
+      const std::vector<Side> changes = sides_of_changes(strikes[at]);
+      if (!changes.empty()) return other(changes.front());
     }
     return side_of_outer_finger(strikes[first]);
   }
 
   void judge_rotation(std::size_t at, Verdict& verdict) const {
     const Strike& strike = strikes[at];
-    if (is_level(strike)) {
+    if (strike.level) {
       verdict.rotation = Rotation::level;
     } else if (finger_missing(strike)) {
       verdict.rotation = Rotation::undetermined;
@@ -153,7 +221,9 @@ struct Judgement {
 
   /// 2.2 and 2.6, where the fingers of this strike and of the one before are known.
   void judge_step(std::size_t at, Verdict& verdict) const {
-    const std::optional<Side> before = verdicts[at - 1].side;
+    const std::vector<Side> changes = sides_of_changes(strikes[at - 1]);
+    const std::optional<Side> before =
+        changes.empty() ? verdicts[at - 1].side : std::optional(changes.back());
     const std::optional<Side> step = side_of_step(strikes[at - 1], strikes[at]);
     verdict.side = step ? step : before;
     if (!step) {
@@ -195,12 +265,18 @@ struct Judgement {
     if (!is_single_note(from) || !is_single_note(to)) return Crossing::none;
     if (finger_missing(from) || finger_missing(to)) return Crossing::none;
     const std::optional<Side> step = side_of_step(from, to);
-    if (!step || from.lowest_key == to.lowest_key) return Crossing::none;
-    const bool rises = to.lowest_key > from.lowest_key;
-    const bool travels_toward_fifth = rises == (line.hand == Hand::right);
+    const int keys = to.keys[0] - from.keys[0];
+    if (!step || keys == 0) return Crossing::none;
+    const bool travels_toward_fifth = (keys > 0) == (line.hand == Hand::right);
     if (travels_toward_fifth == (*step == Side::toward_fifth)) return Crossing::none;
-    if (to.striking.front() == 1) return Crossing::thumb_under;
-    if (from.staying.front() == 1) return Crossing::finger_over_thumb;
+    const int leaves = from.moments.back()[0];
+    const int arrives = to.moments[0][0];
+    const bool thumb = leaves == 1 || arrives == 1;
+    const bool fifth = leaves == 5 || arrives == 5;
+    const int widest = !thumb ? 3 : fifth ? 4 : 5;
+    if (std::abs(keys) > widest) return Crossing::none;
+    if (arrives == 1) return Crossing::thumb_under;
+    if (leaves == 1) return Crossing::finger_over_thumb;
     return Crossing::finger_crossing;
   }
 };

@@ -4,6 +4,7 @@
 #include "scales/made_scales.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -32,15 +33,20 @@ void for_scales(const Check& check) {
   CHECK(scales == 60);
 }
 
-TEST_CASE("in scales the arm carries the hand where the thumb passes, and nowhere else",
+TEST_CASE("in scales the arm carries the hand where the thumb passes, else at most one key",
           "[rules][arm][scales]") {
-  for_scales([](const LineAnalysis& analysis) {
+  // The five-finger places of a black key and a white one lie half a key apart, and those of the
+  // augmented second of a harmonic minor a whole one.
+  constexpr double kLeastPassing = 1;
+  constexpr double kMostElse = 1;
+  for_scales([=](const LineAnalysis& analysis) {
     std::size_t passings = 0;
     for (const EventAnalysis& entry : analysis.events) {
       const bool passes =
           entry.crossing == Crossing::thumb_under || entry.crossing == Crossing::finger_over_thumb;
       INFO("event " << entry.index << ", carry " << entry.carry.value());
-      CHECK((entry.carry != 0) == passes);
+      const double carried = std::abs(entry.carry.value());
+      CHECK((passes ? carried >= kLeastPassing : carried <= kMostElse));
       passings += passes ? 1 : 0;
     }
     CHECK(passings >= 6);
@@ -59,23 +65,25 @@ TEST_CASE("scales with the thumb on white keys need no in and out", "[rules][arm
   });
 }
 
-TEST_CASE(
-    "scales with the fingers of the handbooks ask for no strain, and for caution only where 3 "
-    "and 4 take the augmented second of a harmonic minor",
-    "[rules][spans][scales]") {
-  std::size_t augmented = 0;
-  for_scales([&augmented](const LineAnalysis& analysis) {
-    for (const Finding& finding : analysis.watch) {
-      INFO(finding.message);
-      const bool is_second = finding.message.starts_with("3-4 over 3 semitones") ||
-                             finding.message.starts_with("4-3 over 3 semitones");
-      CHECK(finding.level == (is_second ? WatchLevel::caution : WatchLevel::info));
-      CHECK(finding.rule == (is_second ? "stretch" : "twist"));
-      if (is_second) ++augmented;
+TEST_CASE("no handbook scale or arpeggio draws a caution or a strain", "[rules][watch][scales]") {
+  std::size_t lines = 0;
+  for (const std::string& name : handbook_scale_names()) {
+    for (const Hand hand : {Hand::right, Hand::left}) {
+      for (int octaves = 1; octaves <= 4; ++octaves) {
+        for (const ScaleDirection direction :
+             {ScaleDirection::up, ScaleDirection::down, ScaleDirection::up_and_down}) {
+          const Line line = scale_line(name, hand, octaves, direction);
+          ++lines;
+          const Analysis analysis = analyse(score_of({line}));
+          for (const Finding& finding : analysis.passages.at(0).lines.at(0).watch) {
+            INFO(name << ", " << to_string(hand) << " hand: " << finding.message);
+            CHECK(finding.level == WatchLevel::info);
+          }
+        }
+      }
     }
-  });
-  // Twice up and twice down: C, G, D, A, E and B in the right hand, B flat and A sharp in the left.
-  CHECK(augmented == std::size_t{8} * 4);
+  }
+  CHECK(lines == handbook_scale_names().size() * 2 * 4 * 3);
 }
 
 TEST_CASE("a thumb on a black key moves the hand in", "[rules][arm][scales]") {

@@ -17,6 +17,7 @@ std::string note_text(const Note& note) {
   for (const Finger finger : note.changes_to) text += fmt::format(">{}", finger);
   for (const Finger finger : note.alternatives) text += fmt::format("/{}", finger);
   if (note.suggested) text += '?';
+  if (note.lasts) text += "=" + to_string(*note.lasts);
   if (note.held) text = "(" + text + ")";
   return note.tied ? text + '~' : text;
 }
@@ -24,6 +25,9 @@ std::string note_text(const Note& note) {
 std::string event_text(const Event& event) {
   std::string notes = event.is_rest() ? "r" : "";
   for (const Note& note : event.notes) notes += (notes.empty() ? "" : "+") + note_text(note);
+  if (event.rolls_on) notes += " /";
+  if (event.ornament == Ornament::trill) notes += " tr";
+  if (event.ornament == Ornament::tremolo) notes += " trem";
   return fmt::format("{}  {}  {}  {}{}{}\n", event.bar, fraction_text(event.onset),
                      fraction_text(event.duration), event.grace ? "^" : "", notes,
                      event.breath_after ? " ," : "");

@@ -1,5 +1,6 @@
 #include "read/notation/note.hpp"
 
+#include "read/notation/value.hpp"
 #include "score/spelling.hpp"
 
 #include <algorithm>
@@ -23,8 +24,9 @@ class NoteReader {
   std::optional<Note> read() {
     Note note;
     note.span = word_.span();
-    if (!read_pitch(note.pitch) || !read_fingers(note) || !read_tie(note)) return std::nullopt;
-    return note;
+    const bool whole =
+        read_pitch(note.pitch) && read_fingers(note) && read_length(note) && read_tie(note);
+    return whole ? std::optional(std::move(note)) : std::nullopt;
   }
 
  private:
@@ -158,6 +160,17 @@ class NoteReader {
     return fail("finger-range", found, "a finger from 1 to 5", std::move(hint));
   }
 
+  /// How long the key stays down, where that is longer than the word's value: C3:5=1/2.
+  bool read_length(Note& note) {
+    if (next() != '=') return true;
+    skip(1);
+    const std::size_t length = std::min(rest_.text.find('~'), rest_.text.size());
+    if (length == 0) return fail("note-value", word_, "a note value after =", kLengthHint);
+    note.lasts = read_note_value(rest_.part(0, length), reporter_);
+    skip(length);
+    return note.lasts.has_value();
+  }
+
   bool read_tie(Note& note) {
     note.tied = next() == '~';
     if (note.tied) skip(1);
@@ -168,6 +181,9 @@ class NoteReader {
     if (next() == '?') hint = "a finger that is not known is :?, a suggested one is :2?";
     return fail("note-end", rest_, "the end of the note", std::move(hint));
   }
+
+  static constexpr const char* kLengthHint =
+      "a key that stays down is written as in C3:5=1/2, here for a half note";
 
   TextPiece word_;
   TextPiece rest_;
@@ -188,13 +204,23 @@ void keep_one_on_each_key(std::vector<Note>& notes, Reporter& reporter) {
   notes.erase(std::unique(notes.begin(), notes.end(), same_key), notes.end());
 }
 
-std::vector<TextPiece> members_of(TextPiece chord) {
-  std::vector<TextPiece> members;
+/// Where the part of a word ends that stands before a sign; signs in note values join nothing.
+std::size_t part_end(std::string_view word, char sign) {
+  for (std::size_t i = 0; i < word.size(); ++i) {
+    const bool in_value = i + 1 < word.size() && is_digit(word[i + 1]) && sign == '/';
+    if (word[i] == sign && !in_value) return i;
+  }
+  return std::string_view::npos;
+}
+
+/// The parts of a word that are joined by a sign.
+std::vector<TextPiece> parts_of(TextPiece word, char sign) {
+  std::vector<TextPiece> parts;
   while (true) {
-    const std::size_t plus = chord.text.find('+');
-    members.push_back(chord.part(0, plus));
-    if (plus == std::string_view::npos) return members;
-    chord = chord.from(plus + 1);
+    const std::size_t end = part_end(word.text, sign);
+    parts.push_back(word.part(0, end));
+    if (end == std::string_view::npos) return parts;
+    word = word.from(end + 1);
   }
 }
 
@@ -205,11 +231,33 @@ bool has_empty_member(const std::vector<TextPiece>& members) {
 
 void report_empty_member(TextPiece word, Reporter& reporter) {
   const bool chord = word.text.find('+') != std::string_view::npos;
+  const bool rolled = word.text.find('/') != std::string_view::npos;
   reporter.report("note", word.span(),
                   fmt::format("expected a note {}, found {}",
-                              chord ? "at both sides of +" : "after ^", quoted(word.text)),
-                  chord ? "the notes of a chord are joined by +, as in C4:1+E4:3"
-                        : "a grace note is written as in ^D5:3 C5:2");
+                              rolled  ? "at both sides of /"
+                              : chord ? "at both sides of +"
+                                      : "after ^",
+                              quoted(word.text)),
+                  rolled  ? "the notes of a rolled chord are joined by /, as in C4:1/E4:3/G4:5"
+                  : chord ? "the notes of a chord are joined by +, as in C4:1+E4:3"
+                          : "a grace note is written as in ^D5:3 C5:2");
+}
+
+/// Notes that are struck together; none where one of them is not understood.
+std::vector<Note> read_chord(const std::vector<TextPiece>& members, std::optional<Pitch>& running,
+                             Reporter& reporter) {
+  std::vector<Note> notes;
+  for (const TextPiece member : members) {
+    if (std::optional<Note> note = NoteReader(member, running, reporter).read()) {
+      notes.push_back(std::move(*note));
+    }
+  }
+  if (notes.size() < members.size()) return {};
+  std::stable_sort(notes.begin(), notes.end(), [](const Note& left, const Note& right) {
+    return midi_number(left.pitch) < midi_number(right.pitch);
+  });
+  keep_one_on_each_key(notes, reporter);
+  return notes;
 }
 
 }  // namespace
@@ -218,22 +266,17 @@ std::optional<NoteWord> read_note_word(TextPiece word, std::optional<Pitch>& run
                                        Reporter& reporter) {
   NoteWord read;
   read.grace = word.text.starts_with('^');
-  const std::vector<TextPiece> members = members_of(read.grace ? word.from(1) : word);
-  if (has_empty_member(members)) {
-    report_empty_member(word, reporter);
-    return std::nullopt;
-  }
-  for (const TextPiece member : members) {
-    if (std::optional<Note> note = NoteReader(member, running, reporter).read()) {
-      read.notes.push_back(std::move(*note));
+  bool whole = true;
+  for (const TextPiece part : parts_of(read.grace ? word.from(1) : word, '/')) {
+    const std::vector<TextPiece> members = parts_of(part, '+');
+    if (has_empty_member(members)) {
+      report_empty_member(word, reporter);
+      return std::nullopt;
     }
+    read.struck.push_back(read_chord(members, running, reporter));
+    whole = whole && !read.struck.back().empty();
   }
-  if (read.notes.size() < members.size()) return std::nullopt;
-  std::stable_sort(read.notes.begin(), read.notes.end(), [](const Note& left, const Note& right) {
-    return midi_number(left.pitch) < midi_number(right.pitch);
-  });
-  keep_one_on_each_key(read.notes, reporter);
-  return read;
+  return whole ? std::optional(std::move(read)) : std::nullopt;
 }
 
 }  // namespace fingerturn

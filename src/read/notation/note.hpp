@@ -13,7 +13,9 @@ namespace fingerturn {
 /// What a word such as "^C4:1+E:3>2~" says.
 struct NoteWord {
   bool grace = false;
-  std::vector<Note> notes;  ///< lowest key first
+  /// Notes that are struck together, lowest key first; in a rolled chord such as C4:1/E:3/G:5 one
+  /// after another.
+  std::vector<std::vector<Note>> struck;
 };
 
 /// Reads a word that stands for notes. `running` is the pitch from which left-out octaves count;

@@ -38,17 +38,34 @@ bool PassageBuilder::has_events() const {
                      [](const HandInProgress& hand) { return !hand.line.events.empty(); });
 }
 
-void PassageBuilder::add_notes(std::vector<Note> notes, bool grace, Span span) {
+Event& PassageBuilder::add_event(std::vector<Note> notes, std::optional<Fraction> value,
+                                 Span span) {
   HandInProgress& hand = current();
   Event event;
   event.notes = std::move(notes);
-  event.duration = hand.value;
-  if (grace && hand.value) event.duration = Fraction{};
+  event.duration = value;
   event.bar = hand.bar;
-  event.grace = grace;
   event.span = span;
-  hand.line.events.push_back(std::move(event));
   hand.bar_has_events = true;
+  return hand.line.events.emplace_back(std::move(event));
+}
+
+void PassageBuilder::add_notes(std::vector<std::vector<Note>> struck, bool grace, Span span) {
+  const std::optional<Fraction> value = current().value;
+  const std::optional<Fraction> no_time = value ? std::optional(Fraction{}) : std::nullopt;
+  for (std::size_t i = 0; i < struck.size(); ++i) {
+    const bool rolls_on = i + 1 < struck.size();
+    Event& event = add_event(std::move(struck[i]), grace || rolls_on ? no_time : value, span);
+    event.grace = grace;
+    event.rolls_on = rolls_on;
+  }
+}
+
+bool PassageBuilder::add_ornament(Ornament ornament) {
+  std::vector<Event>& events = current().line.events;
+  if (events.empty() || events.back().struck_count() == 0) return false;
+  events.back().ornament = ornament;
+  return true;
 }
 
 void PassageBuilder::add_breath() {

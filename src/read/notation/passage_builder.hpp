@@ -31,8 +31,11 @@ class PassageBuilder {
   void choose_hand(Hand hand) { hand_ = hand; }
   [[nodiscard]] bool has_events() const;
 
-  void add_notes(std::vector<Note> notes, bool grace, Span span);
-  void add_rest(Span span) { add_notes({}, false, span); }
+  /// Notes that are struck together or, in a rolled chord, one after another.
+  void add_notes(std::vector<std::vector<Note>> struck, bool grace, Span span);
+  void add_rest(Span span) { add_event({}, current().value, span); }
+  /// A sign above the last event; false where there is no note to have it.
+  bool add_ornament(Ornament ornament);
   /// A breath mark after the last event; at the beginning it has nothing to end.
   void add_breath();
   void add_bar_line(BarLineStyle style);
@@ -45,6 +48,7 @@ class PassageBuilder {
   Passage finish(Reporter& reporter);
 
  private:
+  Event& add_event(std::vector<Note> notes, std::optional<Fraction> value, Span span);
   /// The first bar number that no event has yet.
   [[nodiscard]] std::int32_t first_open_bar() const;
 

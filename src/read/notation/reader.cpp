@@ -219,9 +219,24 @@ class NotationReader {
       if (const auto value = read_note_value(word, reporter_)) passage.current().value = value;
     } else if (first == 'r' || first == 'R') {
       read_rest(word, passage);
+    } else if (const std::optional<Ornament> ornament = ornament_of(word.text)) {
+      add_ornament(*ornament, word, passage);
     } else if (auto notes = read_note_word(word, passage.current().pitch, reporter_)) {
-      passage.add_notes(std::move(notes->notes), notes->grace, word.span());
+      passage.add_notes(std::move(notes->struck), notes->grace, word.span());
     }
+  }
+
+  static std::optional<Ornament> ornament_of(std::string_view word) {
+    if (word == "tr") return Ornament::trill;
+    return word == "trem" ? std::optional(Ornament::tremolo) : std::nullopt;
+  }
+
+  void add_ornament(Ornament ornament, TextPiece word, PassageBuilder& passage) {
+    if (passage.add_ornament(ornament)) return;
+    reporter_.report(
+        "ornament", word.span(),
+        fmt::format("expected a note before the sign {}, found none", quoted(word.text)),
+        "the sign stands behind its note, as in D5:3 tr");
   }
 
   void read_rest(TextPiece word, PassageBuilder& passage) {

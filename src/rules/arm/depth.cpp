@@ -28,7 +28,7 @@ Allowed depths_at(const Event& event) noexcept {
   for (const Note& note : event.notes) {
     if (note.held || !note.finger) continue;
     const Depths& depths = depths_of(*note.finger, key_colour(midi_number(note.pitch)));
-    narrow(allowed, depths.low, depths.high);
+    narrow(allowed, depths.low, depths.high, depths.low);
   }
   return allowed;
 }
@@ -37,13 +37,11 @@ Allowed depths_at(const Line& line, const Strike& strike) noexcept {
   Allowed allowed;
   if (strike.arrival.known() && strike.is_single_note()) {
     const Depths& depths = depths_of(strike.arrival.lowest, key_colour(strike.key));
-    narrow(allowed, depths.low, depths.high);
+    narrow(allowed, depths.low, depths.high, depths.low);
   } else if (strike.arrival.known()) {
     allowed = depths_at(line.events[strike.event]);
     close_gap(allowed);
   }
-  allowed.opens = strike.separated;
-  allowed.unmoved = allowed.low;
   return allowed;
 }
 

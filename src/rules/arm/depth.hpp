@@ -17,7 +17,8 @@ inline constexpr Rule kInAndOutRule{
     "with the thumb on a black key. Every finger leaves the hand some room: the thumb 0 to 1 on a "
     "white key and 1 to 2 on a black one; fingers 2, 3 and 4 0 to 0.5 on white and 0 to 1 on "
     "black; the fifth finger 0 to 0.5 on white and 0.5 to 1.5 on black. The path of least travel "
-    "is taken as in 4.2, beginning as far out as it may. A move to a greater depth is in, to a "
+    "is taken as in 4.2, and of such paths the one furthest out. A move to a greater depth is in, "
+    "to a "
     "smaller one out.",
     "That the hand goes in and out to serve fingers of unequal length and the black keys is common "
     "practice, no source; the numbers are our model, and so our convention."};

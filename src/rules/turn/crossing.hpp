@@ -11,14 +11,20 @@ namespace fingerturn {
 /// Sources of the passing of fingers.
 inline constexpr std::string_view kPassingSources =
     "The passing is common practice, no source; that the turn follows the finger also here: T. "
-    "Matthay, The First Principles of Pianoforte Playing (1905), section 49.";
+    "Matthay, The First Principles of Pianoforte Playing (1905), section 49. How far fingers pass "
+    "is "
+    "our convention.";
 
 inline constexpr Rule kThumbUnderRule{
     "thumb-under", "3.1", "Thumb under",
     "Between neighbouring single notes of one gesture, the way on the keyboard as seen from the "
     "hand (toward its fifth or its thumb side) is compared with the step of the fingers. Where the "
     "two disagree, fingers pass one another. If the thumb arrives, it passes under. Repeated keys, "
-    "double notes and level events cross nothing.",
+    "double notes and level events cross nothing. Fingers pass only where a hand can pass: the "
+    "thumb and 2, 3 or 4 up to five semitones, a fourth, as in the arpeggios of the handbooks; the "
+    "thumb and 5 up to four; two other fingers up to three. Further apart the arm carries the "
+    "hand, "
+    "and the place is a leap (5.6).",
     kPassingSources};
 
 inline constexpr Rule kFingerOverThumbRule{

@@ -19,8 +19,8 @@ inline constexpr Rule kEventRule{
 inline constexpr Rule kGestureRule{
     "gesture", "1.2", "Gesture",
     "A gesture is the row of events that one continuous turning of the forearm covers. It ends at "
-    "a rest in that hand, at a breath or caesura mark, at a level event (2.4), where bars are "
-    "skipped, and at the end.",
+    "a rest in that hand, at a breath or caesura mark, at a level event, after a trill or tremolo "
+    "(2.4), where bars are skipped, and at the end.",
     "Common practice, no source; that a skipped bar ends it is our convention."};
 
 /// A row of strikes, from `begin` up to but not including `end`.

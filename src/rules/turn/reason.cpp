@@ -12,7 +12,7 @@
 namespace fingerturn {
 namespace {
 
-/// A few letters, such as the fingers of a step; the longest has 50.
+/// A few letters, such as the fingers of a step; the longest has 82.
 class Letters {
  public:
   Letters& add(std::string_view letters) {
@@ -34,7 +34,7 @@ class Letters {
     return *this;
   }
 
-  std::array<char, 64> letters_{};
+  std::array<char, 96> letters_{};
   std::size_t used_ = 0;
 };
 
@@ -54,12 +54,20 @@ void add(std::string& out, std::initializer_list<std::string_view> parts) {
   for (const std::string_view part : parts) out += part;
 }
 
-/// "3 to 1", or where the finger was changed "4 changed to 3 on the held key, and 3 to 1".
+/// "toward the fifth", as it ends a sentence or goes on.
+std::string_view toward(Side side) {
+  return side == Side::toward_fifth ? "toward the fifth" : "toward the thumb";
+}
+
+/// "3 to 1", or where the finger was changed "4 changed to 3 on the held key, which turns toward
+/// the thumb, and 3 to 1".
 Letters step_words(const Reason& reason) {
   Letters words;
   if (reason.struck_by != reason.before) {
     words.add(reason.struck_by).add(" changed to ").add(reason.before);
-    words.add(" on the held key, and ");
+    words.add(" on the held key");
+    if (reason.changed) words.add(", which turns ").add(toward(*reason.changed)).add(",");
+    words.add(" and ");
   }
   return words.add(reason.before).add(" to ").add(reason.now);
 }
@@ -150,6 +158,14 @@ void add_first(std::string& out, const Told& told) {
             middle_words(told.reason()), ", so ", back_and_forth(told), ": preparatory."});
 }
 
+void add_first_change(std::string& out, const Told& told) {
+  const Reason& reason = told.reason();
+  const Side change = told.toward_fifth() ? Side::toward_thumb : Side::toward_fifth;
+  add(out, {"First of its gesture: ", Letters().add(reason.now).text(),
+            " will change fingers on the held key ", toward(change), ", so ", back_and_forth(told),
+            ": preparatory."});
+}
+
 void add_after_missing(std::string& out, const Told& told) {
   if (!told.event.side) {
     out += "The finger before is missing, so the step is not known: undetermined.";
@@ -187,7 +203,7 @@ void add_step(std::string& out, const Told& told) {
 }  // namespace
 
 Reason reason_in(Reason::Form form, const Strike& strike) noexcept {
-  return {form, strike.is_single_note(), false, {}, {}, strike.arrival};
+  return {form, strike.is_single_note(), false, {}, {}, strike.arrival, {}};
 }
 
 Reason reason_in(Reason::Form form, const Strike& from, const Strike& to) noexcept {
@@ -196,7 +212,8 @@ Reason reason_in(Reason::Form form, const Strike& from, const Strike& to) noexce
           repeats_key(from, to),
           from.arrival,
           from.departure,
-          to.arrival};
+          to.arrival,
+          from.last_change};
 }
 
 void add_reason(std::string& out, const EventAnalysis& entry, Hand hand) {
@@ -204,12 +221,18 @@ void add_reason(std::string& out, const EventAnalysis& entry, Hand hand) {
   switch (entry.reason.form) {
     case Reason::Form::level_pair:
       return add_level(out, "1 and 5 together are");
+    case Reason::Form::level_octave:
+      return add_level(out, "Two notes an octave or more apart are");
+    case Reason::Form::level_repeated:
+      return add_level(out, "A double note that is struck again and again is");
     case Reason::Form::level_chord:
       return add_level(out, "A chord of three or more notes is");
     case Reason::Form::first_alone:
       return add_first_alone(out, told);
     case Reason::Form::first:
       return add_first(out, told);
+    case Reason::Form::first_change:
+      return add_first_change(out, told);
     case Reason::Form::after_missing:
       return add_after_missing(out, told);
     case Reason::Form::same_finger:

@@ -2,12 +2,16 @@
 
 namespace fingerturn {
 
-FingerStep finger_step(const Strike& from, const Strike& to) noexcept {
-  if (!from.departure.known() || !to.arrival.known()) return FingerStep::unknown;
-  const int before = from.departure.doubled_middle();
-  const int now = to.arrival.doubled_middle();
+FingerStep step_between(const OuterFingers& from, const OuterFingers& to) noexcept {
+  const int before = from.doubled_middle();
+  const int now = to.doubled_middle();
   if (now == before) return FingerStep::same;
   return now > before ? FingerStep::toward_fifth : FingerStep::toward_thumb;
+}
+
+FingerStep finger_step(const Strike& from, const Strike& to) noexcept {
+  if (!from.departure.known() || !to.arrival.known()) return FingerStep::unknown;
+  return step_between(from.departure, to.arrival);
 }
 
 std::optional<Side> side_of(FingerStep step) noexcept {

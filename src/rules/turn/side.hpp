@@ -33,13 +33,21 @@ inline constexpr Rule kDoubleNoteRule{
 
 inline constexpr Rule kSilentChangeRule{
     "silent-change", "2.7", "Silent change of finger",
-    "Where the finger is changed on a held key, the first finger strikes the note and the next "
-    "step is measured from the last. A finger written on a tied continuation that stands alone is "
-    "such a change too.",
-    "Common practice, no source; the tied continuation is our convention."};
+    "Where the finger is changed on a held key, the first finger strikes the note. The change "
+    "turns "
+    "the forearm too, without a stroke, toward the side of the new finger as in 2.1; the next step "
+    "is measured from the last finger, and against the side of the last change. So after 5 that "
+    "changes to 1, 3 is a single. A finger written on a tied continuation that stands alone is "
+    "such "
+    "a change too.",
+    "That the next step is measured from the last finger is common practice, no source; that the "
+    "change turns the forearm, and the tied continuation, are our convention."};
 
 /// A step from one strike to the next, as the fingers make it.
 enum class FingerStep : std::uint8_t { unknown, toward_fifth, toward_thumb, same };
+
+/// Rules 2.1 and 2.5: the step from some fingers to others, all of them known.
+FingerStep step_between(const OuterFingers& from, const OuterFingers& to) noexcept;
 
 /// Rules 2.1, 2.5 and 2.7: the step between two strikes of one gesture. Unknown where a finger of
 /// either is missing.

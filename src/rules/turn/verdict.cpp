@@ -15,8 +15,10 @@ namespace {
 
 using Form = Reason::Form;
 
+/// That a silent change turns the forearm, and that double notes go by their middle, is convention.
 Basis basis_of(const Strike& from, const Strike& to) {
-  return from.is_single_note() && to.is_single_note() ? Basis::rule : Basis::convention;
+  const bool single_notes = from.is_single_note() && to.is_single_note();
+  return single_notes && !from.last_change ? Basis::rule : Basis::convention;
 }
 
 Verdict judge_missing(const Strike& strike) {
@@ -24,9 +26,24 @@ Verdict judge_missing(const Strike& strike) {
           reason_in(Form::finger_missing, strike)};
 }
 
+Form form_of(Level level) {
+  switch (level) {
+    case Level::outer_fingers:
+      return Form::level_pair;
+    case Level::octave:
+      return Form::level_octave;
+    case Level::repeated:
+      return Form::level_repeated;
+    case Level::chord:
+    case Level::no:
+      break;
+  }
+  return Form::level_chord;
+}
+
 Verdict judge_level(const Strike& strike) {
-  const Form form = strike.note_count == 2 ? Form::level_pair : Form::level_chord;
-  return {Rotation::level, std::nullopt, kLevelRule.id, Basis::convention, reason_in(form, strike)};
+  return {Rotation::level, std::nullopt, kLevelRule.id, Basis::convention,
+          reason_in(form_of(strike.level), strike)};
 }
 
 Verdict judge_unknown_step(const Strike& to) {
@@ -37,13 +54,15 @@ Verdict judge_unknown_step(const Strike& to) {
 
 Verdict judge_same_finger(std::optional<Side> before, const Strike& from, const Strike& to) {
   // The source speaks of one exertion repeated: the same finger must have struck before.
-  const bool sourced = repeats_key(from, to) && from.arrival.lowest == to.arrival.lowest;
+  const bool sourced =
+      repeats_key(from, to) && from.arrival.lowest == to.arrival.lowest && !from.last_change;
   return {kind_of(FingerStep::same, before, before), before, kSameFingerRule.id,
           sourced ? Basis::rule : Basis::convention, reason_in(Form::same_finger, from, to)};
 }
 
-std::string_view rule_of_step(Rotation rotation, Basis basis) {
-  if (basis == Basis::convention) return kDoubleNoteRule.id;
+std::string_view rule_of_step(Rotation rotation, const Strike& from, const Strike& to) {
+  if (!from.is_single_note() || !to.is_single_note()) return kDoubleNoteRule.id;
+  if (from.last_change) return kSilentChangeRule.id;
   return rotation == Rotation::single_rotation ? kSideChangesRule.id : kSideStaysRule.id;
 }
 
@@ -56,30 +75,34 @@ Verdict judge_step(Hand hand, std::optional<Side> before, FingerStep step, const
   if (rotation == Rotation::undetermined) {
     return {rotation, side, kAfterMissingRule.id, Basis::none, reason, crossing};
   }
-  const Basis basis = basis_of(from, to);
-  return {rotation, side, rule_of_step(rotation, basis), basis, reason, crossing};
+  return {rotation, side, rule_of_step(rotation, from, to), basis_of(from, to), reason, crossing};
 }
 
 }  // namespace
 
 Verdict judge_first(std::span<const Strike> gesture) {
   const Strike& first = gesture.front();
-  if (is_level(first)) return judge_level(first);
+  if (first.is_level()) return judge_level(first);
   if (!first.arrival.known()) return judge_missing(first);
   const FirstSide opening = first_side(gesture);
-  if (opening.step_to == 0) {
+  const Strike& to = gesture[opening.step_to];
+  if (opening.by_change) {
+    return {Rotation::preparatory, opening.side, kFirstNoteRule.id, Basis::convention,
+            reason_in(Form::first_change, to)};
+  }
+  if (!opening.by_step) {
     return {Rotation::preparatory, opening.side, kFirstNoteAloneRule.id, Basis::convention,
             reason_in(Form::first_alone, first)};
   }
   const Strike& from = gesture[opening.step_to - 1];
-  const Strike& to = gesture[opening.step_to];
   return {Rotation::preparatory, opening.side, kFirstNoteRule.id,
           first.is_single_note() ? basis_of(from, to) : Basis::convention,
           reason_in(Form::first, from, to)};
 }
 
-Verdict judge_next(Hand hand, std::optional<Side> before, const Strike& from, const Strike& to) {
+Verdict judge_next(Hand hand, std::optional<Side> struck, const Strike& from, const Strike& to) {
   const FingerStep step = finger_step(from, to);
+  const std::optional<Side> before = from.last_change ? from.last_change : struck;
   switch (step) {
     case FingerStep::unknown:
       return judge_unknown_step(to);

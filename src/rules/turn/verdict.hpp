@@ -22,7 +22,8 @@ struct Verdict {
 /// The first strike of a gesture.
 Verdict judge_first(std::span<const Strike> gesture);
 
-/// A further strike of a gesture, `to`, after the strike `from` with the side `before`.
-Verdict judge_next(Hand hand, std::optional<Side> before, const Strike& from, const Strike& to);
+/// A further strike of a gesture, `to`, after the strike `from` that was played to the side
+/// `struck`.
+Verdict judge_next(Hand hand, std::optional<Side> struck, const Strike& from, const Strike& to);
 
 }  // namespace fingerturn

@@ -58,26 +58,6 @@ std::string twist_words(const Pair& pair, std::string_view keys, std::string_vie
   return fmt::format("{}-{} {} ({}), {} {}.", pair.from, pair.to, width, keys, measure, limit);
 }
 
-std::string carry_words(double carry) {
-  if (carry == 0) return "the arm goes along";
-  return fmt::format("the arm carries the hand {} white key{} to the {}", std::abs(carry),
-                     std::abs(carry) == 1 ? "" : "s", carry > 0 ? "right" : "left");
-}
-
-/// A thumb that would have to pass so far is carried; a wide step is a leap.
-std::string_view leap_verdict(const Pair& pair, double carry) {
-  constexpr double kLeap = 5;  // white keys
-  const bool passes = pair.span < 0 && pair.spans.lower == kThumb;
-  if (passes) return "is too far to pass by turning alone";
-  return std::abs(carry) >= kLeap ? "is a leap" : "is past what these fingers span";
-}
-
-std::string leap_words(const Pair& pair, std::string_view keys, double carry) {
-  return fmt::format("{}-{} over {} ({}) {}: {}.", pair.from, pair.to,
-                     semitone_words(pair.semitones), keys, leap_verdict(pair, carry),
-                     carry_words(carry));
-}
-
 /// What is found, without its place; no rule where nothing is.
 struct Found {
   std::string_view rule;
@@ -86,46 +66,61 @@ struct Found {
   std::vector<std::string> also{};  ///< further pairs of the same chord, "2-4"
 };
 
+/// How far beyond what is practical a span is a strain, in semitones; our convention.
+constexpr int kStrainedStretch = 2;
+constexpr int kStrainedTwist = 5;
+
 Found found_together(const Pair& pair, const Note& first, const Note& second) {
   const std::string keys =
       fmt::format("{} and {} together", to_string(first.pitch), to_string(second.pitch));
   const FingerSpans& spans = pair.spans;
   if (pair.span > spans.widest_practical) {
-    return {kStretchRule.id, WatchLevel::strain,
+    const bool strained = pair.span > spans.widest_practical + kStrainedStretch;
+    return {kStretchRule.id, strained ? WatchLevel::strain : WatchLevel::caution,
             stretch_words(pair, keys, "practical", spans.widest_practical)};
   }
   if (pair.span > spans.widest_comfortable) {
-    return {kStretchRule.id, WatchLevel::caution,
+    return {kStretchRule.id, WatchLevel::info,
             stretch_words(pair, keys, "comfortable", spans.widest_comfortable)};
   }
   if (pair.span < spans.least_practical) {
-    return {kTwistRule.id, WatchLevel::strain,
+    const bool strained = pair.span <= spans.least_practical - kStrainedTwist;
+    return {kTwistRule.id, strained ? WatchLevel::strain : WatchLevel::caution,
             twist_words(pair, keys, "practical", spans.least_practical)};
-  }
-  if (pair.span < spans.least_comfortable) {
-    return {kTwistRule.id, WatchLevel::caution,
-            twist_words(pair, keys, "comfortable", spans.least_comfortable)};
-  }
-  return {};
-}
-
-Found found_between(const Pair& pair, std::string_view keys, double carry) {
-  constexpr int kWidestTwist = 4;  // semitones
-  const FingerSpans& spans = pair.spans;
-  const bool too_close = pair.span < spans.least_practical;
-  if (too_close && pair.semitones <= kWidestTwist) {
-    return {kTwistRule.id, WatchLevel::caution,
-            twist_words(pair, keys, "practical", spans.least_practical)};
-  }
-  if (too_close || pair.span > spans.widest_practical) {
-    return {kLeapRule.id, WatchLevel::info, leap_words(pair, keys, carry)};
-  }
-  if (pair.span > spans.widest_comfortable) {
-    return {kStretchRule.id, WatchLevel::caution,
-            stretch_words(pair, keys, "comfortable", spans.widest_comfortable)};
   }
   return {kTwistRule.id, WatchLevel::info,
           twist_words(pair, keys, "comfortable", spans.least_comfortable)};
+}
+
+/// Whether the thumb passes on a black key, the other finger being on a white one.
+bool thumb_passes_on_black(const Strike& from, const Strike& to) noexcept {
+  const bool black_before = key_colour(from.key) == KeyColour::black;
+  const bool black_now = key_colour(to.key) == KeyColour::black;
+  if (to.arrival.lowest == kThumb) return black_now && !black_before;
+  return from.departure.lowest == kThumb && black_before && !black_now;
+}
+
+/// What is said of a passing; no rule where nothing is.
+Found found_passing(const Pair& pair, std::string_view keys, bool thumb_on_black) {
+  if (thumb_on_black) {
+    return {kTwistRule.id, WatchLevel::caution,
+            fmt::format("{}-{} pass one another ({}) with the thumb on a black key and the other "
+                        "finger on a white one.",
+                        pair.from, pair.to, keys)};
+  }
+  if (pair.span >= pair.spans.least_practical) return {};
+  return {kTwistRule.id, WatchLevel::info,
+          twist_words(pair, keys, "practical", pair.spans.least_practical)};
+}
+
+Found found_between(const Pair& pair, std::string_view keys, const Strike& from, const Strike& to,
+                    Crossing crossing) {
+  if (crossing != Crossing::none) {
+    return found_passing(pair, keys, thumb_passes_on_black(from, to));
+  }
+  if (pair.span <= pair.spans.widest_comfortable) return {};
+  return {kStretchRule.id, WatchLevel::info,
+          stretch_words(pair, keys, "comfortable", pair.spans.widest_comfortable)};
 }
 
 bool is_comfortable(const Pair& pair) noexcept {
@@ -192,11 +187,11 @@ void find_span_between(const Line& line, const Strike& from, const Strike& to,
   const bool different = from.departure.known() && to.arrival.known() && leaves != arrives;
   if (!different || from.key == to.key) return;
   const Pair pair = pair_of(line.hand, leaves, from.key, arrives, to.key, reach_semitones);
-  if (is_comfortable(pair)) return;
   const std::string keys =
       fmt::format("{} to {}", to_string(struck_note(line.events[from.event]).pitch),
                   to_string(struck_note(line.events[to.event]).pitch));
-  Found found = found_between(pair, keys, entry.carry.value_or(0));
+  Found found = found_between(pair, keys, from, to, entry.crossing);
+  if (found.rule.empty()) return;
   findings.push_back({found.rule, found.level, to.event, entry.index, std::move(found.message)});
 }
 

@@ -8,40 +8,52 @@
 #include <algorithm>
 
 namespace fingerturn {
+void put_in_order(std::vector<Finding>& findings) {
+  std::ranges::stable_sort(findings, {}, &Finding::index);
+}
+
 namespace {
 
-void put_in_order(std::vector<Finding>& findings) {
-  std::stable_sort(findings.begin(), findings.end(), [](const Finding& left, const Finding& right) {
-    return left.index < right.index;
-  });
+/// Whether the fingers of an event are said to be twisted; then they need not be called crossed
+/// too.
+bool is_twisted(const std::vector<Finding>& findings, std::size_t index) {
+  for (auto finding = findings.rbegin(); finding != findings.rend(); ++finding) {
+    if (finding->index != index) break;
+    if (finding->rule == kTwistRule.id && finding->level != WatchLevel::info) return true;
+  }
+  return false;
 }
 
 }  // namespace
 
 void WatchList::find_in_chord(const Strike& strike, std::size_t index) {
+  if (find_reversed_in_chord(line_, strike, index, reach_semitones_, findings_)) return;
   find_one_finger_twice(line_, strike, index, findings_);
-  find_crossed_in_chord(line_, strike, index, findings_);
   find_spans_in_chord(line_, strike, index, reach_semitones_, findings_);
+  if (!is_twisted(findings_, index)) find_crossed_in_chord(line_, strike, index, findings_);
   find_curl(line_, strike, index, findings_);
 }
 
-void WatchList::find_between(const Strike& before, const Strike& strike,
+void WatchList::find_between(const Approach& approach, const Strike& strike,
                              const EventAnalysis& entry) {
-  if (!before.is_single_note() || !strike.is_single_note()) return;
-  find_span_between(line_, before, strike, entry, reach_semitones_, findings_);
-  find_finger_moved(line_, before, strike, entry, findings_);
+  const bool leaps = find_leap(line_, approach, strike, entry, reach_semitones_, findings_);
+  const bool neighbours =
+      approach.in_gesture && approach.from->is_single_note() && strike.is_single_note();
+  if (!neighbours) return;
+  if (!leaps) find_span_between(line_, *approach.from, strike, entry, reach_semitones_, findings_);
+  find_finger_moved(line_, *approach.from, strike, entry, findings_);
 }
 
-void WatchList::add(const EventAnalysis& entry, const Strike& strike, const Strike* before) {
+void WatchList::add(const EventAnalysis& entry, const Strike& strike, const Approach& approach) {
   if (!strike.is_single_note()) find_in_chord(strike, entry.index);
-  if (before != nullptr) find_between(*before, strike, entry);
+  if (approach.from != nullptr) find_between(approach, strike, entry);
   if (!strike.arrival.known()) add_to_missing_rows(line_, entry, missing_rows_);
   add_to_fast_bars(line_, entry, fast_bars_);
 }
 
 std::vector<Finding> WatchList::take() {
   find_missing_fingers(missing_rows_, findings_);
-  find_swing_rates(fast_bars_, findings_);
+  find_swing_rates(line_, fast_bars_, findings_);
   put_in_order(findings_);
   return std::move(findings_);
 }
@@ -58,7 +70,7 @@ void renew_rows(const Line& line, std::span<const EventAnalysis> events,
     add_to_fast_bars(line, entry, fast_bars);
   }
   find_missing_fingers(missing_rows, findings);
-  find_swing_rates(fast_bars, findings);
+  find_swing_rates(line, fast_bars, findings);
   put_in_order(findings);
 }
 

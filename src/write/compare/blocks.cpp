@@ -22,7 +22,7 @@ std::string fingers_words(const Line& line, std::size_t place) {
 Parts parts_of(const AnalysedLine& line, std::size_t number, const Signs& signs) {
   const auto [event, entry] = line[number];
   const ShownEvent shown{&event, entry.event, &entry};
-  const auto cell = [&, hand = line.hand()](Row row) { return row_cell(row, shown, hand, signs); };
+  const auto cell = [&](Row row) { return row_cell(row, shown, line, signs); };
   const Cell fingers{fingers_words(line.written(), entry.event)};
   // One question mark says that nothing is known.
   if (entry.rotation == Rotation::undetermined && !entry.side) {

@@ -1,4 +1,6 @@
 #include "fingerturn/report.hpp"
+#include "score/timeline.hpp"
+#include "text/numbers.hpp"
 #include "write/json/parts.hpp"
 #include "write/json/writer.hpp"
 
@@ -6,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// JSON as docs/analysis.schema.json describes it.
 namespace fingerturn {
@@ -20,6 +23,28 @@ std::string_view line_break(Layout layout, std::size_t depth) {
   return layout == Layout::one_line ? std::string_view{} : kBreak.substr(0, 1 + depth);
 }
 
+/// A line that knows on which beats its events fall.
+class LineInTime {
+ public:
+  LineInTime(const Passage& passage, const AnalysedLine& line)
+      : passage_(passage), line_(line), beginnings_(bar_beginnings(line.written())) {}
+
+  [[nodiscard]] const AnalysedLine& line() const noexcept { return line_; }
+  /// Counted from 1; none where the meter or the time is not known.
+  [[nodiscard]] std::optional<Fraction> beat(std::size_t event) const {
+    return beat_of(passage_, line_.written(), event, beginnings_);
+  }
+
+ private:
+  const Passage& passage_;
+  AnalysedLine line_;
+  std::vector<std::size_t> beginnings_;
+};
+
+void add_beat(JsonWriter& json, const std::optional<Fraction>& beat) {
+  json.member<"beat">([&] { beat ? json.raw(beat_text(*beat)) : json.raw("null"); });
+}
+
 void add_note(JsonWriter& json, const Line& line, std::size_t event, const Note& note) {
   const int midi = midi_number(note.pitch);
   json.member<"midi">(midi);
@@ -30,16 +55,32 @@ void add_note(JsonWriter& json, const Line& line, std::size_t event, const Note&
   json.member<"suggested">(note.suggested);
 }
 
+std::optional<Word> ornament_of(const Event& event) {
+  if (event.ornament == Ornament::none) return std::nullopt;
+  return Word{event.ornament == Ornament::trill ? "trill" : "tremolo"};
+}
+
 /// What is written of an event: where it stands and its notes.
-void add_written_part(JsonWriter& json, const Line& line, const AnalysedEvent& event) {
+void add_written_part(JsonWriter& json, const LineInTime& line, const AnalysedEvent& event) {
   const auto& [written, found] = event;
   json.member<"index">(found.index);
   json.member<"bar">(written.bar);
+  add_beat(json, line.beat(found.event));
   json.member<"onset">(written.onset);
   json.member<"duration">(written.duration);
   json.member<"grace">(written.grace);
+  json.member<"rolled">(written.rolls_on);
+  json.member<"ornament">(ornament_of(written));
   add_struck_notes(json, written, [&, place = found.event](const Note& note) {
-    add_note(json, line, place, note);
+    add_note(json, line.line().written(), place, note);
+  });
+  json.member<"held">([&] {
+    json.list(line.line().held_at(found.event), [&](const HeldKey& held) {
+      json.object([&] {
+        json.member<"pitch">(Word{to_string(held.pitch)});
+        json.member<"finger">(held.finger);
+      });
+    });
   });
 }
 
@@ -54,6 +95,7 @@ void add_found_part(JsonWriter& json, Hand hand, const EventAnalysis& found) {
   json.member<"forearm">(forearm);
   json.member<"swings">(found.swings);
   json.member<"swing_rate">(found.swing_rate);
+  json.member<"swing_size">(swing_size(found));
   json.member<"crossing">(word_of(found.crossing));
   json.member<"carry">(found.carry);
   json.member<"depth">(found.depth);
@@ -64,24 +106,32 @@ void add_found_part(JsonWriter& json, Hand hand, const EventAnalysis& found) {
       [&] { json.own_text([&](std::string& out) { add_reason(out, found, hand); }); });
 }
 
-void add_finding(JsonWriter& json, const AnalysedLine& line, const Finding& finding) {
+void add_finding(JsonWriter& json, const LineInTime& in_time, const Finding& finding) {
+  const AnalysedLine& line = in_time.line();
   json.object([&] {
     json.member<"code">(Word{finding.rule});
     json.member<"level">(Word{name_of(finding.level)});
     json.member<"bar">(line.event_of(finding).bar);
+    add_beat(json, in_time.beat(finding.event));
     json.member<"event">(finding.index);
+    json.member<"pitches">([&] {
+      json.list(line.event_of(finding).notes, [&](const Note& note) {
+        if (!note.held) json.value(Word{to_string(note.pitch)});
+      });
+    });
     json.member<"message">(finding.message);
     json.member<"source">(find_rule(finding.rule)->sources);
   });
 }
 
-void add_hand(JsonWriter& json, const AnalysedLine& line, Layout layout) {
+void add_hand(JsonWriter& json, const Passage& passage, const AnalysedLine& line, Layout layout) {
+  const LineInTime in_time(passage, line);
   json.object([&] {
     json.member<"hand">(to_string(line.hand()));
     json.member<"events">([&] {
       json.list(line, line_break(layout, 6), [&](const AnalysedEvent& event) {
         json.object([&] {
-          add_written_part(json, line.written(), event);
+          add_written_part(json, in_time, event);
           add_found_part(json, line.hand(), event.found);
         });
       });
@@ -93,7 +143,7 @@ void add_hand(JsonWriter& json, const AnalysedLine& line, Layout layout) {
     json.line_break(line_break(layout, 5));
     json.member<"watch">([&] {
       json.list(line.found().watch, line_break(layout, 6),
-                [&](const Finding& finding) { add_finding(json, line, finding); });
+                [&](const Finding& finding) { add_finding(json, in_time, finding); });
     });
   });
 }
@@ -147,7 +197,7 @@ void add_passage(JsonWriter& json, const AnalysedPassage& passage, Layout layout
     json.line_break(line_break(layout, 3));
     json.member<"hands">([&] {
       json.list(passage, line_break(layout, 4),
-                [&](const AnalysedLine& line) { add_hand(json, line, layout); });
+                [&](const AnalysedLine& line) { add_hand(json, passage.written(), line, layout); });
     });
     json.line_break(line_break(layout, 3));
     json.member<"together">([&] {

@@ -8,7 +8,6 @@
 #include <concepts>
 #include <cstddef>
 #include <cstdint>
-#include <cstring>
 #include <optional>
 #include <string_view>
 
@@ -42,14 +41,12 @@ concept FewLetters = requires(const Value& value) {
 };
 
 inline char* put(char* at, std::string_view text) noexcept {
-  std::memcpy(at, text.data(), text.size());
-  return at + text.size();
+  return std::copy(text.begin(), text.end(), at);
 }
 /// Letters whose count is known while compiling.
 template <std::size_t Count>
 char* put(char* at, const std::array<char, Count>& letters) noexcept {
-  std::memcpy(at, letters.data(), Count);
-  return at + Count;
+  return std::copy(letters.begin(), letters.end(), at);
 }
 inline char* put(char* at, Word word) noexcept {
   *at = '"';

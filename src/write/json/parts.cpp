@@ -52,6 +52,7 @@ void add_totals(JsonWriter& json, const Totals& totals) {
     json.member<"moves_out">(totals.moves_out);
     json.member<"arcs">(totals.arcs);
     json.member<"full_swing_tempo">(totals.full_swing_tempo);
+    json.member<"least_swing_size">(totals.least_swing_size);
   });
 }
 

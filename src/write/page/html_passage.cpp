@@ -28,7 +28,7 @@ void add_totals(HtmlPage& page, const AnalysedPassage& passage, int level) {
     add_element(page.out, "p",
                 fmt::format("{}: {}.", hand_heading(line.hand), totals_words(line.totals)));
   }
-  for (std::string words : {full_swing_words(passage.found()), together_words(passage)}) {
+  for (std::string words : {full_swing_words(passage), together_words(passage)}) {
     if (words.empty()) continue;
     if (words.front() >= 'a' && words.front() <= 'z') {
       words.front() = static_cast<char>(words.front() - 'a' + 'A');

@@ -89,7 +89,7 @@ void add_found_row(std::string& out, Row row, const PagePart& part, std::size_t 
   const bool blank = !shows_row(row, part, line, {piece});
   begin_row(out, blank ? "word blank" : "word", label_of(row));
   add_cells(out, part, line, piece, [&](const ShownEvent& shown) {
-    const Cell cell = row_cell(row, shown, part.lines[line].hand(), kUnicodeSigns);
+    const Cell cell = row_cell(row, shown, part.lines[line], kUnicodeSigns);
     out += "<td";
     if (shown.entry != nullptr) out += class_of(row, *shown.entry);
     out += '>';

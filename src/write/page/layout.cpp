@@ -70,8 +70,7 @@ int steps_of(Fraction time, Fraction shortest) {
 int room_for_words(const Column& column, const SharedLines& lines) {
   std::size_t letters = 0;
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    if (column.events[i])
-      letters = std::max(letters, width_of(*column.events[i], lines[i].written()));
+    if (column.events[i]) letters = std::max(letters, width_of(*column.events[i], lines[i]));
   }
   return std::min(kWidestPiece, kLetter * static_cast<int>(std::min<std::size_t>(letters, 60)));
 }

@@ -77,7 +77,7 @@ void add_hand(std::string& out, const PagePart& part, std::size_t number,
   for (const Row row : kRows) {
     if (!shows_row(row, part, number, system)) continue;
     add_row(out, part, number, system, label_of(row), [&](const ShownEvent& shown) {
-      return row_cell(row, shown, line.hand, kUnicodeSigns).text;
+      return row_cell(row, shown, part.lines[number], kUnicodeSigns).text;
     });
   }
 }
@@ -100,7 +100,7 @@ void add_totals(std::string& out, const AnalysedPassage& passage, int level) {
   for (const LineAnalysis& line : passage.found().lines) {
     add_item(out, hand_heading(line.hand), totals_words(line.totals));
   }
-  add_item(out, "Tempo", full_swing_words(passage.found()));
+  add_item(out, "Tempo", full_swing_words(passage));
   add_item(out, "Together", together_words(passage));
 }
 

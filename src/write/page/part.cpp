@@ -49,7 +49,7 @@ bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem
   bool found = false;
   for (const Piece& piece : system) {
     visit_events(part, line, piece, [&](const ShownEvent& shown) {
-      found |= !row_cell(row, shown, part.lines[line].hand(), kUnicodeSigns).text.empty();
+      found |= !row_cell(row, shown, part.lines[line], kUnicodeSigns).text.empty();
     });
   }
   return found;

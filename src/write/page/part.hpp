@@ -27,8 +27,8 @@ std::vector<PagePart> page_parts(const AnalysedPassage& passage);
 
 /// The rows of words that a page gives below the picture, notes and fingers left out. What the
 /// forearm does at a side is said once, in the legend.
-inline constexpr std::array kPageRows{Row::rotation, Row::prepare, Row::play,
-                                      Row::crossing, Row::carry,   Row::depth};
+inline constexpr std::array kPageRows{Row::rotation, Row::prepare, Row::play, Row::crossing,
+                                      Row::held,     Row::carry,   Row::depth};
 
 /// Whether a row is shown in a system: rows that are left out where they have nothing to say are
 /// there as soon as one column of it has.

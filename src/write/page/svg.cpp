@@ -122,10 +122,10 @@ void add_hand(Drawing& drawing, const SystemPlace& place, std::size_t line, Hand
   }
   drawing.y += height;
   add_notes(drawing, place, line);
-  for (const Row row : {Row::rotation, Row::crossing, Row::carry, Row::depth}) {
+  for (const Row row : {Row::rotation, Row::crossing, Row::held, Row::carry, Row::depth}) {
     if (!shows_row(row, place.part, line, place.system)) continue;
     add_row(drawing, place, line, label_of(row), "word", [&](const ShownEvent& shown) {
-      return row_cell(row, shown, picture.hand(), kUnicodeSigns).text;
+      return row_cell(row, shown, place.part.lines[line], kUnicodeSigns).text;
     });
   }
 }

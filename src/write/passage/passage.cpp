@@ -39,12 +39,17 @@ std::string note_text(const Note& note) {
   if (note.finger) {
     text += ':' + finger_words(written_fingers(note), note.suggested);
   }
+  if (note.lasts) text += '=' + value_words(*note.lasts);
   return note.tied ? text + '~' : text;
 }
 
-std::string event_text(const Event& event) {
+std::string_view ornament_sign(Ornament ornament) {
+  return ornament == Ornament::trill ? "tr" : "trem";
+}
+
+std::string notes_text(const Event& event) {
   if (event.is_rest()) return "r";
-  std::string text = event.grace ? "^" : "";
+  std::string text;
   for (std::size_t i = 0; i < event.notes.size(); ++i) {
     if (i > 0) text += '+';
     text += note_text(event.notes[i]);
@@ -87,13 +92,28 @@ class LineWriter {
 
   void add_event(std::size_t place, std::string& text) {
     const Event& event = line_.events[place];
-    const std::optional<Fraction> value = event.grace ? value_around(place) : event.duration;
-    if (value && value != value_) {
-      value_ = value;
-      add_word(text, value_words(*value_));
+    const bool is_rolled_into = place > 0 && line_.events[place - 1].rolls_on;
+    if (is_rolled_into) {
+      text += '/' + notes_text(event);
+    } else {
+      add_value(place, text);
+      add_word(text, (event.grace ? "^" : "") + notes_text(event));
     }
-    add_word(text, event_text(event));
+    if (event.ornament != Ornament::none) add_word(text, ornament_sign(event.ornament));
     if (event.breath_after) add_word(text, ",");
+  }
+
+  void add_value(std::size_t place, std::string& text) {
+    const std::optional<Fraction> value = value_at(place);
+    if (!value || value == value_) return;
+    value_ = value;
+    add_word(text, value_words(*value_));
+  }
+
+  /// The value that is written before an event; a rolled chord has that of its last note.
+  [[nodiscard]] std::optional<Fraction> value_at(std::size_t place) const {
+    while (line_.events[place].rolls_on && place + 1 < line_.events.size()) ++place;
+    return line_.events[place].grace ? value_around(place) : line_.events[place].duration;
   }
 
   /// The note value that holds at a grace note, which has none of its own: before the first value

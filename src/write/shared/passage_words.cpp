@@ -5,6 +5,7 @@
 #include "write/shared/note_words.hpp"
 #include "write/text/signs.hpp"
 
+#include <cmath>
 #include <cstddef>
 #include <cstdint>
 
@@ -62,6 +63,46 @@ std::string carried_words(const Totals& totals) {
   }
   return fmt::format("carried {} white {}, at most {} at once", totals.carried, keys,
                      totals.largest_carry);
+}
+
+/// "E4 in bar 2", with the hand where both play.
+std::string place_words(const AnalysedPassage& passage, const AnalysedLine& line,
+                        std::size_t place) {
+  const Event& event = line.written().events[place];
+  const std::string hand = passage.size() > 1 ? to_string(line.hand()) + " hand, " : "";
+  return fmt::format("{}{} in bar {}", hand, struck_notes_words(event), event.bar);
+}
+
+/// " (left hand, E3 in bar 2; right hand up to 150)": the note that sets a passage's tempo of full
+/// swings, and that of the other hand.
+std::string setting_words(const AnalysedPassage& passage, double tempo) {
+  std::string first;
+  std::string others;
+  for (const AnalysedLine line : passage) {
+    const Totals& totals = line.found().totals;
+    if (!totals.full_swing_tempo) continue;
+    if (first.empty() && *totals.full_swing_tempo == tempo) {
+      first = place_words(passage, line, totals.full_swing_event);
+    } else {
+      others += fmt::format("; {} hand up to {}", to_string(line.hand()),
+                            tempo_not_above(*totals.full_swing_tempo));
+    }
+  }
+  return first.empty() ? "" : fmt::format(" ({}{})", first, others);
+}
+
+/// "; at this tempo to 62 % of the full size at G4 in bar 3", where they do shrink.
+std::string size_words(const AnalysedPassage& passage) {
+  constexpr double kPercent = 100;
+  std::optional<AnalysedLine> smallest;
+  for (const AnalysedLine line : passage) {
+    const std::optional<double>& size = line.found().totals.least_swing_size;
+    if (size && (!smallest || *size < *smallest->found().totals.least_swing_size)) smallest = line;
+  }
+  if (!smallest || *smallest->found().totals.least_swing_size >= 1) return {};
+  const Totals& totals = smallest->found().totals;
+  return fmt::format(", here to {:.0f} % at {}", std::floor(*totals.least_swing_size * kPercent),
+                     place_words(passage, *smallest, totals.least_swing_event));
 }
 
 }  // namespace
@@ -136,17 +177,12 @@ std::string totals_words(const Totals& totals) {
   return text;
 }
 
-std::string full_swing_words(const PassageAnalysis& analysis) {
-  if (!analysis.full_swing_tempo) return {};
-  std::string hands;
-  for (const LineAnalysis& line : analysis.lines) {
-    if (analysis.lines.size() < 2 || !line.totals.full_swing_tempo) continue;
-    hands += fmt::format("{}{} {}", hands.empty() ? "" : ", ", to_string(line.hand),
-                         tempo_not_above(*line.totals.full_swing_tempo));
-  }
-  return fmt::format("full swings up to quarter = {}{}; faster, they shrink",
-                     tempo_not_above(*analysis.full_swing_tempo),
-                     hands.empty() ? "" : " (" + hands + ")");
+std::string full_swing_words(const AnalysedPassage& passage) {
+  const std::optional<double>& tempo = passage.found().full_swing_tempo;
+  if (!tempo) return {};
+  std::string words = fmt::format("full swings up to quarter = {}", tempo_not_above(*tempo));
+  words += setting_words(passage, *tempo);
+  return words + "; faster, they shrink" + size_words(passage);
 }
 
 std::string together_words(const AnalysedPassage& passage) {

@@ -25,7 +25,7 @@ std::string head_line(const AnalysedPassage& passage);
 std::string totals_words(const Totals& totals);
 
 /// Up to which tempo the swings can be full; empty where that is not known.
-std::string full_swing_words(const PassageAnalysis& analysis);
+std::string full_swing_words(const AnalysedPassage& passage);
 
 /// How the hands go together; empty where that is not known or nothing is struck together.
 std::string together_words(const AnalysedPassage& passage);

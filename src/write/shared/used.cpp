@@ -16,6 +16,9 @@ void Used::see(const Event& event) noexcept {
   rests |= event.is_rest();
   breaths |= event.breath_after;
   graces |= event.grace;
+  rolled |= event.rolls_on;
+  trills |= event.ornament == Ornament::trill;
+  tremolos |= event.ornament == Ornament::tremolo;
   held |= !event.is_rest() && event.struck_count() == 0;
   for (const Note& note : event.notes) suggestions |= !note.held && note.suggested;
 }
@@ -30,6 +33,7 @@ void Used::see(const AnalysedLine& line, const std::optional<BarRange>& bars) {
       changes = changes || (!note.held && fingers_on_key(written, place, note).size() > 1);
     }
   }
+  pinned |= !line.found().held.empty();
   for (const EventAnalysis& found : line.found().events) see(found);
 }
 

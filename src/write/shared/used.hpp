@@ -35,7 +35,11 @@ struct Used {
   bool rests = false;
   bool breaths = false;
   bool graces = false;
-  bool held = false;     ///< keys that are only held
+  bool held = false;    ///< keys that are only held
+  bool pinned = false;  ///< keys that are held while others are struck
+  bool rolled = false;  ///< rolled chords
+  bool trills = false;
+  bool tremolos = false;
   bool changes = false;  ///< silent changes of finger
   bool suggestions = false;
   std::array<std::array<bool, 2>, 5> kinds{};  ///< by Rotation, with no side known and with one

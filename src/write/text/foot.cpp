@@ -86,7 +86,7 @@ void add_reasons(TextOut& out, const AnalysedLine& line, const TextStyle& style)
 }
 
 std::string together_text(const AnalysedPassage& passage, const TextStyle& style) {
-  return labelled("tempo", full_swing_words(passage.found()), style) +
+  return labelled("tempo", full_swing_words(passage), style) +
          labelled("together", together_words(passage), style);
 }
 

@@ -38,7 +38,7 @@ std::size_t column_width(const Column& column, const SharedLines& lines) {
   for (std::size_t i = 0; i < lines.size(); ++i) {
     if (!column.events[i]) continue;
     const ShownEvent& shown = *column.events[i];
-    width = std::max(width, width_of(shown, lines[i].written()));
+    width = std::max(width, width_of(shown, lines[i]));
     if (shown.entry != nullptr) width = std::max(width, kEvenWidth);
   }
   return width;
@@ -170,11 +170,11 @@ bool strikes(const System& system, std::size_t number) {
   return false;
 }
 
-bool says_something(Row row, const System& system, std::size_t number, Hand hand) {
+bool says_something(Row row, const System& system, std::size_t number, const AnalysedLine& line) {
   for (const Section& section : system) {
     for (const Column& column : section.columns) {
       const auto& shown = column.events[number];
-      if (shown && !row_cell(row, *shown, hand, kUnicodeSigns).text.empty()) return true;
+      if (shown && !row_cell(row, *shown, line, kUnicodeSigns).text.empty()) return true;
     }
   }
   return false;
@@ -224,11 +224,11 @@ std::string draw_hand(const SharedLines& lines, std::size_t number, const System
   if (style.trace) rows += draw_trace(line, number, system, style);
   for (const Row row : kRows) {
     if (style.trace && drawn_by_trace(row)) continue;
-    if (only_where_needed(row) && !says_something(row, system, number, line.hand)) continue;
+    if (only_where_needed(row) && !says_something(row, system, number, lines[number])) continue;
     rows += draw_row(label_of(row), Emphasis::faint, system, style,
                      [&](std::size_t section, std::size_t i) -> Cell {
                        const auto& shown = system[section].columns[i].events[number];
-                       return shown ? row_cell(row, *shown, line.hand, signs) : Cell{};
+                       return shown ? row_cell(row, *shown, lines[number], signs) : Cell{};
                      });
   }
   return rows;

@@ -40,6 +40,9 @@ std::string note_sign_words(const Used& used) {
   std::vector<std::string_view> parts;
   if (used.graces) parts.emplace_back("^ = grace note");
   if (used.held) parts.emplace_back("~ = held over");
+  if (used.rolled) parts.emplace_back("/ = rolled into the next");
+  if (used.trills) parts.emplace_back("tr = trill");
+  if (used.tremolos) parts.emplace_back("trem = tremolo");
   if (used.rests) parts.emplace_back("r = rest");
   if (used.breaths) parts.emplace_back("comma = breath");
   return fmt::format("{}", fmt::join(parts, "; "));
@@ -70,6 +73,10 @@ std::vector<LegendEntry> entries_for(const Used& used) {
                                    {"rotation", rotation_words(used)}};
   if (used.has_sides()) add_sides(used, entries);
   entries.push_back({"crossing", crossing_words(used)});
+  if (used.pinned) {
+    entries.push_back(
+        {"held", "the finger, or the key, that stays down; no swing around it is full"});
+  }
   if (used.carries) {
     entries.push_back(
         {"carry", "the way the arm carries the hand, and how many white keys (our model)"});

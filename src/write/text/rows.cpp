@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include <fmt/core.h>
 
@@ -35,6 +36,28 @@ Cell forearm_cell(const EventAnalysis& entry) {
   return {*entry.side == Side::toward_fifth ? "sup" : "pron", Emphasis::plain};
 }
 
+/// The fingers that hold keys down, or the keys where the fingers are not known.
+Cell held_cell(std::span<const HeldKey> held) {
+  std::string words;
+  for (const HeldKey& key : held) {
+    words += words.empty() ? "" : "+";
+    words += key.finger ? std::to_string(*key.finger) : to_string(key.pitch);
+  }
+  return {words, Emphasis::plain};
+}
+
+std::string_view ornament_words(Ornament ornament) {
+  switch (ornament) {
+    case Ornament::trill:
+      return " tr";
+    case Ornament::tremolo:
+      return " trem";
+    case Ornament::none:
+      break;
+  }
+  return {};
+}
+
 /// The way and how many white keys; nothing where the hand stays.
 Cell carry_cell(const EventAnalysis& entry, const Signs& signs) {
   const double carry = entry.carry.value_or(0);
@@ -57,6 +80,8 @@ std::string_view label_of(Row row) noexcept {
       return "forearm";
     case Row::crossing:
       return "crossing";
+    case Row::held:
+      return "held";
     case Row::carry:
       return "carry";
     case Row::depth:
@@ -66,7 +91,7 @@ std::string_view label_of(Row row) noexcept {
 }
 
 bool only_where_needed(Row row) noexcept {
-  return row == Row::crossing || row == Row::carry || row == Row::depth;
+  return row == Row::crossing || row == Row::held || row == Row::carry || row == Row::depth;
 }
 
 std::vector<std::string> note_cells(const ShownEvent& shown) {
@@ -77,6 +102,8 @@ std::vector<std::string> note_cells(const ShownEvent& shown) {
   for (auto note = event.notes.rbegin(); note != event.notes.rend(); ++note) {
     if (!note->held) cells.push_back((event.grace ? "^" : "") + to_string(note->pitch));
   }
+  if (event.rolls_on) cells.back() += '/';
+  cells.back() += ornament_words(event.ornament);
   if (event.breath_after) cells.back() += ',';
   return cells;
 }
@@ -91,7 +118,7 @@ std::vector<std::string> finger_cells(const ShownEvent& shown, const Line& line)
   return cells;
 }
 
-Cell row_cell(Row row, const ShownEvent& shown, Hand hand, const Signs& signs) {
+Cell row_cell(Row row, const ShownEvent& shown, const AnalysedLine& line, const Signs& signs) {
   if (shown.entry == nullptr) return {};
   const EventAnalysis& entry = *shown.entry;
   switch (row) {
@@ -100,11 +127,13 @@ Cell row_cell(Row row, const ShownEvent& shown, Hand hand, const Signs& signs) {
     case Row::prepare:
       return prepare_cell(entry, signs);
     case Row::play:
-      return play_cell(entry, hand, signs);
+      return play_cell(entry, line.hand(), signs);
     case Row::forearm:
       return forearm_cell(entry);
     case Row::crossing:
       return {std::string(short_name_of(entry.crossing)), Emphasis::strong};
+    case Row::held:
+      return held_cell(line.held_at(shown.place));
     case Row::carry:
       return carry_cell(entry, signs);
     case Row::depth:
@@ -113,12 +142,13 @@ Cell row_cell(Row row, const ShownEvent& shown, Hand hand, const Signs& signs) {
   return {entry.in_out ? std::string(name_of(*entry.in_out)) : "", Emphasis::plain};
 }
 
-std::size_t width_of(const ShownEvent& shown, const Line& line) {
+std::size_t width_of(const ShownEvent& shown, const AnalysedLine& line) {
   std::size_t width = 2;  // room for a rest or a held note to stand apart from its neighbours
   for (const std::string& cell : note_cells(shown)) width = std::max(width, cell.size());
-  for (const std::string& cell : finger_cells(shown, line)) width = std::max(width, cell.size());
+  for (const std::string& cell : finger_cells(shown, line.written()))
+    width = std::max(width, cell.size());
   for (const Row row : kRows) {
-    const Cell cell = row_cell(row, shown, line.hand, kUnicodeSigns);
+    const Cell cell = row_cell(row, shown, line, kUnicodeSigns);
     width = std::max(width, count_cells(cell.text));
   }
   return width;

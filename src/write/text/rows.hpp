@@ -14,9 +14,9 @@
 namespace fingerturn {
 
 /// The rows of a hand below its notes and fingers, from top to bottom.
-enum class Row : std::uint8_t { rotation, prepare, play, forearm, crossing, carry, depth };
-inline constexpr std::array kRows{Row::rotation, Row::prepare, Row::play, Row::forearm,
-                                  Row::crossing, Row::carry,   Row::depth};
+enum class Row : std::uint8_t { rotation, prepare, play, forearm, crossing, held, carry, depth };
+inline constexpr std::array kRows{Row::rotation, Row::prepare, Row::play,  Row::forearm,
+                                  Row::crossing, Row::held,    Row::carry, Row::depth};
 
 std::string_view label_of(Row row) noexcept;
 
@@ -34,9 +34,9 @@ struct Cell {
 std::vector<std::string> note_cells(const ShownEvent& shown);
 /// The fingers of the same notes in the same order.
 std::vector<std::string> finger_cells(const ShownEvent& shown, const Line& line);
-Cell row_cell(Row row, const ShownEvent& shown, Hand hand, const Signs& signs);
+Cell row_cell(Row row, const ShownEvent& shown, const AnalysedLine& line, const Signs& signs);
 
 /// The width of everything the event says, in code points.
-std::size_t width_of(const ShownEvent& shown, const Line& line);
+std::size_t width_of(const ShownEvent& shown, const AnalysedLine& line);
 
 }  // namespace fingerturn

@@ -240,13 +240,13 @@ TEST_CASE("the keys of the JSON report stand in one order") {
   const Json& hand = passage["hands"][0];
   CHECK(keys_of(hand) == "hand events totals difficulty watch ");
   CHECK(keys_of(hand["events"][0]) ==
-        "index bar onset duration grace notes rotation side play prepare forearm swings swing_rate "
-        "crossing carry depth arc rule basis reason ");
+        "index bar beat onset duration grace rolled ornament notes held rotation side play prepare "
+        "forearm swings swing_rate swing_size crossing carry depth arc rule basis reason ");
   CHECK(keys_of(hand["events"][0]["notes"][0]) ==
         "pitch midi key finger changes_to alternatives suggested ");
   CHECK(keys_of(hand["totals"]) ==
         "events preparatory single double level undetermined swings crossings longest_double_run "
-        "carried largest_carry moves_in moves_out arcs full_swing_tempo ");
+        "carried largest_carry moves_in moves_out arcs full_swing_tempo least_swing_size ");
 }
 
 TEST_CASE("JSON lines hold a document for each passage") {

@@ -67,19 +67,19 @@ TEST_CASE("the totals count what the analysis counts") {
             "13 swings, 1 crossing, longest run of doubles 3, carried 2 white keys, at most "
             "1 at once, 2 arcs\n"));
   CHECK(has(text_of("C4:1 C5:1 C6:1 C4:1", {.columns = 200}),
-            ", carried 24 white keys, at most 12 at once, 2 arcs\n"));
+            ", carried 21 white keys, at most 10.5 at once, 2 arcs\n"));
   CHECK(has(text_of("C4:1 D:2 E:3 F:1", {.columns = 200}), ", carried 1 white key\n"));
   CHECK(has(text_of("C4:1 D:2 Eb:1 F:2 E:1", {.columns = 200}), ", 1 move in, 1 move out"));
 }
 
 TEST_CASE("the foot tells the tempo of full swings and how the hands go together") {
   CHECK(has(text_of("1/16 C4:1 G:5 C:1", {.columns = 200}),
-            "\ntempo     full swings up to quarter = 150; faster, they shrink\n"));
+            "\ntempo     full swings up to quarter = 150 (G3 in bar 1); faster, they shrink\n"));
   const std::string both =
       text_of("RH: 1/16 G5:5 F:4 E:3\nLH: 1/16 C3:5 G:1 C:5", {.columns = 200});
   CHECK(has(both,
-            "\ntempo     full swings up to quarter = 75 (right 75, left 150); faster, they "
-            "shrink\n"));
+            "\ntempo     full swings up to quarter = 75 (right hand, E5 in bar 1; left hand up to "
+            "150); faster, they shrink\n"));
   CHECK(has(both,
             "\ntogether  of 3 notes struck together with a side in both hands, the forearms "
             "turn parallel at 1 and contrary at 2; one hand is single and the other double in "
@@ -103,7 +103,7 @@ TEST_CASE("what is watched in several places is told once, with the bars of the 
   std::string notes;
   for (int bar = 0; bar < 12; ++bar) notes += "C4:2 r F#4:2 r C4:2 F#:4 r | ";
   CHECK(has(text_of(notes, {.columns = 1000}),
-            "\nbar 1     caution   2-4 over 6 semitones (C4 to F#4), comfortable up to 5. Again in "
+            "\nbar 1     info      2-4 over 6 semitones (C4 to F#4), comfortable up to 5. Again in "
             "bars 2, 3, 4, 5, 6, 7, 8, 9 and 3 more. [stretch]\n"));
   CHECK(has(text_of("C4:2 F#:4 r C4:2 F#:4", {.columns = 1000}), " Again in bar 1. [stretch]\n"));
   CHECK_FALSE(has(text_of("C4:2 F#:4", {.columns = 1000}), "Again"));

@@ -1,0 +1,65 @@
+#include "rules/turn/held_key.hpp"
+
+#include <algorithm>
+
+namespace fingerturn {
+namespace {
+
+Finger last_finger(const Note& note) {
+  return note.changes_to.empty() ? *note.finger : note.changes_to.back();
+}
+
+bool strikes(const Event& event, const Pitch& pitch) {
+  return std::ranges::any_of(event.notes, [&](const Note& note) {
+    return !note.held && midi_number(note.pitch) == midi_number(pitch);
+  });
+}
+
+std::optional<Fraction> end_of(const Event& event, const Note& note) {
+  const std::optional<Fraction> value = note.lasts ? note.lasts : event.duration;
+  return event.onset && value ? sum(*event.onset, *value) : std::nullopt;
+}
+
+}  // namespace
+
+HeldKeys::Down* HeldKeys::find(const Pitch& pitch) {
+  const auto found = std::ranges::find_if(
+      down_, [&](const Down& down) { return midi_number(down.pitch) == midi_number(pitch); });
+  return found == down_.end() ? nullptr : &*found;
+}
+
+void HeldKeys::let_go(const Event& event) {
+  // Where the hand rests it holds nothing.
+  if (event.is_rest()) return down_.clear();
+  std::erase_if(down_, [&](const Down& down) {
+    const bool sounds = down.tied || (event.onset && down.until && *event.onset < *down.until);
+    return !sounds || strikes(event, down.pitch);
+  });
+}
+
+void HeldKeys::take(const Event& event, const Note& note) {
+  Down* down = find(note.pitch);
+  if (down == nullptr) down = &down_.emplace_back(Down{note.pitch, {}, {}, false});
+  if (note.finger) down->finger = last_finger(note);
+  down->until = end_of(event, note);
+  down->tied = note.tied;
+}
+
+void HeldKeys::pass(const Event& event) {
+  let_go(event);
+  for (const Note& note : event.notes) take(event, note);
+}
+
+bool HeldKeys::go_to(std::size_t event, std::vector<HeldKey>& held) {
+  for (; next_ < event; ++next_) pass(line_.events[next_]);
+  const Event& now = line_.events[event];
+  let_go(now);
+  if (now.struck_count() == 0) return false;
+  for (const Note& note : now.notes) {
+    if (note.held) take(now, note);
+  }
+  for (const Down& down : down_) held.push_back({event, down.pitch, down.finger});
+  return !down_.empty();
+}
+
+}  // namespace fingerturn
