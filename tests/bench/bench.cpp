@@ -55,7 +55,9 @@ void write(benchmark::State& state, const Writer& writer) {
   count_notes(state);
 }
 
-void write_as_jsonl(benchmark::State& state) { write(state, [](const AnalysedScore& analysed) { return write_jsonl(analysed); }); }
+void write_as_jsonl(benchmark::State& state) {
+  write(state, [](const AnalysedScore& analysed) { return write_jsonl(analysed); });
+}
 void write_as_text(benchmark::State& state) {
   write(state, [](const AnalysedScore& analysed) { return write_text(analysed, {}); });
 }
