@@ -21,12 +21,32 @@ struct CloseFile {
 using Archive = std::unique_ptr<zip_t, Discard>;
 using PackedFile = std::unique_ptr<zip_file_t, CloseFile>;
 
+constexpr std::size_t kMebibyte = std::size_t{1} << 20U;
+
 /// How much a container of this size may unpack to: text packs some twenty times smaller, and
 /// hardly ever a hundred times.
 std::size_t most_unpacked(std::size_t packed) {
   constexpr std::size_t kMostRatio = 200;
-  constexpr std::size_t kAlways = std::size_t{1} << 20U;
-  return std::min(kLargestMusicXml, kAlways + kMostRatio * packed);
+  return std::min(kLargestMusicXml, kMebibyte + kMostRatio * packed);
+}
+
+std::size_t count_of(std::string_view wanted, std::string_view bytes) {
+  std::size_t count = 0;
+  for (std::size_t at = bytes.find(wanted); at != std::string_view::npos;
+       at = bytes.find(wanted, at + wanted.size())) {
+    ++count;
+  }
+  return count;
+}
+
+/// Whether a zip file has no more entries and directories than the container of a score. Of more
+/// the zip library would compare each entry with each of a like name, and read the whole directory
+/// once for each place that may be its end.
+bool is_small_directory(std::string_view bytes) {
+  constexpr std::size_t kMostEntries = 1000;
+  constexpr std::size_t kMostEnds = 8;
+  return count_of("PK\x01\x02", bytes) <= kMostEntries &&
+         count_of("PK\x05\x06", bytes) <= kMostEnds;
 }
 
 Archive open_archive(std::string_view bytes) {
@@ -100,14 +120,17 @@ void report(Outcome outcome, const std::string& name, Reporter& reporter) {
 }  // namespace
 
 std::optional<std::string> unpack_mxl(std::string_view bytes, Reporter& reporter) {
+  if (!is_small_directory(bytes)) {
+    reporter.report("mxl", {}, "expected a container of a score, found one of very many files");
+    return std::nullopt;
+  }
   const Archive archive = open_archive(bytes);
   if (archive == nullptr) {
     reporter.report("mxl", {}, "expected a zip container, found that this one is broken");
     return std::nullopt;
   }
-  const std::size_t most = most_unpacked(bytes.size());
   const std::string container_name = "META-INF/container.xml";
-  const Unpacked container = unpack(archive.get(), container_name, most);
+  const Unpacked container = unpack(archive.get(), container_name, kMebibyte);
   if (container.outcome != Outcome::done) {
     report(container.outcome, container_name, reporter);
     return std::nullopt;
@@ -118,7 +141,7 @@ std::optional<std::string> unpack_mxl(std::string_view bytes, Reporter& reporter
                     "expected META-INF/container.xml to name a MusicXML root file, found none");
     return std::nullopt;
   }
-  Unpacked score = unpack(archive.get(), name, most);
+  Unpacked score = unpack(archive.get(), name, most_unpacked(bytes.size()));
   if (score.outcome == Outcome::done) return std::move(score.bytes);
   report(score.outcome, name, reporter);
   return std::nullopt;

@@ -1,41 +1,14 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
+#include "read/musicxml/made_container.hpp"
 
-#include <array>
 #include <string>
-#include <utility>
-#include <vector>
 
-#include <zip.h>
-
-/// Packed MusicXML. The containers are made here with the zip library.
+/// Packed MusicXML.
 using namespace fingerturn;
+using namespace fingerturn::tests;
 
 namespace {
-
-using Files = std::vector<std::pair<std::string, std::string>>;
-
-std::string packed(const Files& files) {
-  zip_source_t* bytes = zip_source_buffer_create(nullptr, 0, 0, nullptr);
-  REQUIRE(bytes != nullptr);
-  zip_source_keep(bytes);
-  zip_t* archive = zip_open_from_source(bytes, ZIP_TRUNCATE, nullptr);
-  REQUIRE(archive != nullptr);
-  for (const auto& [name, text] : files) {
-    zip_source_t* file = zip_source_buffer(archive, text.data(), text.size(), 0);
-    REQUIRE(zip_file_add(archive, name.c_str(), file, ZIP_FL_ENC_UTF_8) >= 0);
-  }
-  REQUIRE(zip_close(archive) == 0);
-  REQUIRE(zip_source_open(bytes) == 0);
-  std::string result;
-  std::array<char, 4096> block{};
-  for (zip_int64_t count = 0; (count = zip_source_read(bytes, block.data(), block.size())) > 0;) {
-    result.append(block.data(), static_cast<std::size_t>(count));
-  }
-  zip_source_close(bytes);
-  zip_source_free(bytes);
-  return result;
-}
 
 std::string container_naming(const std::string& path, const std::string& type) {
   return "<?xml version=\"1.0\"?><container><rootfiles><rootfile full-path=\"cover.pdf\" "
@@ -64,9 +37,9 @@ std::string message_of(const ReadResult& result) {
 
 TEST_CASE("mxl: the root file that the container names is read") {
   for (const std::string type : {"", " media-type=\"application/vnd.recordare.musicxml+xml\""}) {
-    const Files files{{kContainerName, container_naming("music/score.xml", type)},
-                      {"other.xml", "<opus/>"},
-                      {"music/score.xml", kScore}};
+    const PackedFiles files{{kContainerName, container_naming("music/score.xml", type)},
+                            {"other.xml", "<opus/>"},
+                            {"music/score.xml", kScore}};
     const Source source("score.mxl", packed(files));
     const ReadResult result = read(source);
     CHECK(render(text_read(result, source), result.diagnostics) == "");
@@ -108,6 +81,31 @@ TEST_CASE("mxl: what unpacks to very many times its size is refused") {
       read_packed(packed({{kContainerName, kContainer}, {"music/score.xml", bomb}}));
   REQUIRE_FALSE(result.ok());
   CHECK(result.diagnostics.kept.front().code == "too-large");
+}
+
+TEST_CASE("mxl: the container names its score in a few words") {
+  const std::string words = kContainer + std::string(std::size_t{2} * 1024 * 1024, ' ');
+  const ReadResult result =
+      read_packed(packed({{kContainerName, words}, {"music/score.xml", kScore}}));
+  REQUIRE_FALSE(result.ok());
+  CHECK(result.diagnostics.kept.front().code == "too-large");
+}
+
+TEST_CASE("mxl: a container of more files than any score has is refused") {
+  PackedFiles files{{kContainerName, kContainer}, {"music/score.xml", kScore}};
+  while (files.size() < 1000) files.emplace_back("picture" + std::to_string(files.size()), "");
+  CHECK(read_packed(packed(files)).ok());
+  files.emplace_back("one more", "");
+  CHECK(message_of(read_packed(packed(files))) ==
+        "expected a container of a score, found one of very many files");
+}
+
+TEST_CASE("mxl: a container with many ends is refused") {
+  // The zip library reads the directory for each, and chooses one.
+  const std::string whole = packed({{kContainerName, kContainer}, {"music/score.xml", kScore}});
+  CHECK(read_packed(with_ends(whole, 8)).ok());
+  CHECK(message_of(read_packed(with_ends(whole, 9))) ==
+        "expected a container of a score, found one of very many files");
 }
 
 TEST_CASE("mxl: a container within a container is no score") {
