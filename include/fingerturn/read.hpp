@@ -37,6 +37,16 @@ SourceForm form_of(const Source& source) noexcept;
 /// packed may unpack to the same size.
 inline constexpr std::size_t kLargestNotation = std::size_t{16} * 1024 * 1024;
 inline constexpr std::size_t kLargestMusicXml = std::size_t{128} * 1024 * 1024;
+/// The most keyboards, each of one part or two, that a score may be for; more are an error
+/// ("too-large"), since each becomes a passage with names and remarks of its own.
+inline constexpr std::size_t kMostKeyboards = 999;
+
+/// The most memory that reading holds, its result included, for each byte that it reads (of what is
+/// packed, for each byte that it unpacks to), beside 16 MiB for the names of keyboards. So much it
+/// takes only for the smallest elements without music and for the shortest notes: real scores take
+/// some twelve bytes for a byte, typed passages some sixty.
+inline constexpr std::size_t kMemoryForByteOfMusicXml = 32;
+inline constexpr std::size_t kMemoryForByteOfNotation = 256;
 
 /// What a score leaves open and its user decides.
 struct ReadOptions {

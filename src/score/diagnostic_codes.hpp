@@ -114,6 +114,16 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
      .meaning = "The file is XML, as scores are, but holds something else.",
      .cure = "Export the piece as MusicXML from your notation program. Of a collection give the "
              "scores in it."},
+    {.id = "musicxml-chord",
+     .in_musicxml = Severity::warning,
+     .title = "A note of a chord without its chord",
+     .meaning =
+         "A note is marked as one of a chord, which is struck with the note right before it, "
+         "and there is none: a rest, a backup or a forward stands there, or the measure "
+         "begins. It is struck when the note or rest before it in the measure begins, or is "
+         "read as a note of its own where there is none.",
+     .cure = "Have your notation program write the score anew; where the file was edited by hand, "
+             "put the note behind those it sounds with."},
     {.id = "musicxml-part",
      .in_musicxml = Severity::error,
      .title = "A part that is not there",
@@ -276,7 +286,8 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
      .in_musicxml = Severity::error,
      .title = "A file too large to be read",
      .meaning = "A file of passages may have 16 MiB and a score 128 MiB; a packed score may not be "
-                "many times larger than its container.",
+                "many times larger than its container. A score for more than 999 keyboards is "
+                "refused as well.",
      .cure =
          "Divide the passages among several files. A score of such a size is hardly one of piano "
          "music: look whether the file is what it should be."},

@@ -10,9 +10,14 @@ namespace {
 
 std::vector<std::size_t> find_line_starts(std::string_view text) {
   constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
-  std::vector<std::size_t> starts{text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0};
   // Most texts have no carriage returns, and looking for one byte is much faster than for two.
-  const bool only_line_feeds = text.find('\r') == std::string_view::npos;
+  const auto carriage_returns = std::count(text.begin(), text.end(), '\r');
+  const auto line_feeds = std::count(text.begin(), text.end(), '\n');
+  const bool only_line_feeds = carriage_returns == 0;
+  std::vector<std::size_t> starts;
+  // A text may be all line ends: growing step by step would take three times the memory.
+  starts.reserve(1 + static_cast<std::size_t>(carriage_returns + line_feeds));
+  starts.push_back(text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0);
   const auto next_end = [&](std::size_t from) {
     return only_line_feeds ? text.find('\n', from) : text.find_first_of("\r\n", from);
   };

@@ -31,8 +31,8 @@ bool drop_between_fingers(std::string_view& text) {
   return true;
 }
 
-bool is_suggestion(pugi::xml_node technical) {
-  return text_of(technical.parent().child("level")) == kSuggestionLevel;
+bool is_suggestion(pugi::xml_node notations) {
+  return text_of(notations.child("level")) == kSuggestionLevel;
 }
 
 void add_plain(const std::vector<Finger>& fingers, Note& note) {
@@ -54,6 +54,23 @@ void add_problem(pugi::xml_node element, const FingerText& found, std::size_t pl
   } else {
     problems.push_back({place, "fingering", span_of(element),
                         fmt::format("expected a finger number, found {}", text)});
+  }
+}
+
+void add_technical(pugi::xml_node technical, WrittenNote& note, std::size_t place,
+                   std::vector<NoteProblem>& problems) {
+  for (const pugi::xml_node element : technical.children("fingering")) {
+    const FingerText found = fingers_in(element.text().get());
+    if (found.fingers.empty()) {
+      add_problem(element, found, place, problems);
+    } else if (is_yes(element.attribute("alternate"))) {
+      for (const Finger finger : found.fingers) note.note.alternatives.push_back(finger);
+    } else {
+      const bool says_what_it_is = is_yes(element.attribute("substitution"));
+      if (!says_what_it_is)
+        note.stacked_fingers += static_cast<std::uint32_t>(found.fingers.size());
+      add_plain(found.fingers, note.note);
+    }
   }
 }
 
@@ -116,24 +133,16 @@ FingerText fingers_in(std::string_view text) {
   return found;
 }
 
-void add_fingerings(pugi::xml_node technical, WrittenNote& note, std::size_t place,
+void add_fingerings(pugi::xml_node element, WrittenNote& note, std::size_t place,
                     std::vector<NoteProblem>& problems) {
-  const bool suggested = is_suggestion(technical);
-  if (suggested && note.note.finger) return;
-  for (const pugi::xml_node element : technical.children("fingering")) {
-    const FingerText found = fingers_in(element.text().get());
-    if (found.fingers.empty()) {
-      add_problem(element, found, place, problems);
-    } else if (is_yes(element.attribute("alternate"))) {
-      for (const Finger finger : found.fingers) note.note.alternatives.push_back(finger);
-    } else {
-      const bool says_what_it_is = is_yes(element.attribute("substitution"));
-      if (!says_what_it_is)
-        note.stacked_fingers += static_cast<std::uint32_t>(found.fingers.size());
-      add_plain(found.fingers, note.note);
+  for (const pugi::xml_node notations : element.children("notations")) {
+    const bool suggested = is_suggestion(notations);
+    for (const pugi::xml_node technical : notations.children("technical")) {
+      if (suggested && note.note.finger) break;
+      add_technical(technical, note, place, problems);
+      note.note.suggested |= suggested && note.note.finger;
     }
   }
-  note.note.suggested |= suggested && note.note.finger;
 }
 
 void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNote&)>& hand_of) {

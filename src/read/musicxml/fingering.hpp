@@ -19,12 +19,12 @@ struct FingerText {
 };
 FingerText fingers_in(std::string_view text);
 
-/// Gives the note the fingers of a `technical` element: `substitution` is a silent change,
+/// Gives the note the fingers of its `note` element: `substitution` is a silent change,
 /// `alternate` an alternative, and numbers that say nothing of one another are silent changes
 /// until they are seen to be spread over a chord. Where its `notations` say that they hold a
 /// suggestion, it is taken as one, and left where a finger is given already. What is no finger goes
 /// to the problems of the part as a problem of its note `place`.
-void add_fingerings(pugi::xml_node technical, WrittenNote& note, std::size_t place,
+void add_fingerings(pugi::xml_node element, WrittenNote& note, std::size_t place,
                     std::vector<NoteProblem>& problems);
 
 /// Settles what only the whole chord shows. Fingers that are stacked on its first note, one for

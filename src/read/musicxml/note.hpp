@@ -32,12 +32,4 @@ NoteElement note_element(pugi::xml_node element);
 /// piano.
 std::optional<Pitch> pitch_in(pugi::xml_node pitch);
 
-/// Calls `look` with each `technical` element of the note.
-template <typename Look>
-void for_each_technical(pugi::xml_node note, const Look& look) {
-  for (const pugi::xml_node notations : note.children("notations")) {
-    for (const pugi::xml_node technical : notations.children("technical")) look(technical);
-  }
-}
-
 }  // namespace fingerturn

@@ -41,25 +41,11 @@ class Voices {
   std::uint32_t last_number_ = 0;
 };
 
-/// Numbers bars as they are printed, as long as the printed numbers count up. A measure without a
-/// number of its own goes on with the bar before it.
-class BarNumbers {
- public:
-  void number(WrittenMeasure& measure, std::string_view printed, bool is_first) {
-    constexpr std::int32_t kHighestBar = 999999;
-    const auto number = whole_number<std::int32_t>(printed);
-    if (number && *number <= kHighestBar && *number >= (is_first ? 0 : bar_ + 1)) {
-      bar_ = *number;
-    } else if (number || printed.empty()) {
-      ++bar_;
-    } else {
-      measure.continues_bar = !is_first;
-    }
-    measure.bar = bar_;
-  }
-
- private:
-  std::int32_t bar_ = 0;
+/// What a note that is marked as one of a chord is struck with: the note before it, whatever that
+/// is.
+struct OpenChord {
+  std::optional<std::size_t> first;  ///< its first note that is played, in WrittenPart::notes
+  std::string_view between;          ///< what stands in the place of that note or behind it
 };
 
 class PartReader {
@@ -77,16 +63,19 @@ class PartReader {
     WrittenMeasure& measure = part_.measures.emplace_back();
     measure.span = span_of(element.music);
     measure.beat_type = beat_type_;
-    numbers_.number(measure, element.measure.attribute("number").value(),
-                    part_.measures.size() == 1);
+    numbers_.number(measure, element.number, part_.measures.size() == 1);
     if (measure.continues_bar) {
       const WrittenMeasure& before = part_.measures[part_.measures.size() - 2];
       measure.bar_tick = before.bar_tick + before.length;
     }
     ticks_.start_measure();
-    chord_is_open_ = false;
+    chord_.reset();
     for (const pugi::xml_node child : element.music) read_child(child, measure);
     measure.length = ticks_.furthest();
+  }
+
+  [[nodiscard]] std::uint32_t this_measure() const {
+    return static_cast<std::uint32_t>(part_.measures.size() - 1);
   }
 
   void read_child(pugi::xml_node child, WrittenMeasure& measure) {
@@ -98,7 +87,7 @@ class PartReader {
     } else if (name == "attributes") {
       read_attributes(child, measure);
     } else if (name == "direction" || name == "sound") {
-      if (!measure.tempo) measure.tempo = tempo_in(child);
+      read_tempo(child);
     } else if (name == "barline") {
       const bool left = std::string_view(child.attribute("location").value()) == "left";
       (left ? measure.left : measure.right) = bar_line_style(child);
@@ -106,12 +95,15 @@ class PartReader {
   }
 
   void read_attributes(pugi::xml_node attributes, WrittenMeasure& measure) {
+    // Several time signatures are those of several staves; the first holds.
+    bool has_meter = false;
     for (const pugi::xml_node child : attributes) {
       const std::string_view name = child.name();
       if (name == "divisions" && !ticks_.set_divisions(text_of(child))) {
         report_time(child, kDivisions, text_of(child));
-      } else if (name == "time") {
-        read_meter(attributes, measure);
+      } else if (name == "time" && !has_meter) {
+        has_meter = true;
+        read_meter(child, measure);
       } else if (name == "staves") {
         constexpr std::uint32_t kMostStaves = 99;
         const auto staves = whole_number<std::uint32_t>(text_of(child));
@@ -122,11 +114,22 @@ class PartReader {
     }
   }
 
-  void read_meter(pugi::xml_node attributes, WrittenMeasure& measure) {
-    const std::optional<Meter> meter = meter_in(attributes);
+  void read_meter(pugi::xml_node time, WrittenMeasure& measure) {
+    const std::optional<Meter> meter = meter_in(time);
     if (!meter) return;
-    measure.meter = meter;
+    if (changes_here(part_.meters)) part_.meters.pop_back();
+    part_.meters.push_back({this_measure(), *meter});
     measure.beat_type = beat_type_ = meter->beat_type;
+  }
+
+  void read_tempo(pugi::xml_node element) {
+    if (changes_here(part_.tempos)) return;
+    if (const auto tempo = tempo_in(element)) part_.tempos.push_back({this_measure(), *tempo});
+  }
+
+  template <typename Value>
+  [[nodiscard]] bool changes_here(const std::vector<FromMeasure<Value>>& changes) const {
+    return !changes.empty() && changes.back().measure == this_measure();
   }
 
   void read_move(pugi::xml_node element, bool back) {
@@ -137,7 +140,7 @@ class PartReader {
     } else if (!ticks_.move(back ? -*ticks : *ticks)) {
       report_long_bar(element);
     }
-    chord_is_open_ = false;
+    if (chord_) chord_->between = back ? "a backup" : "a forward";
   }
 
   [[nodiscard]] MusicalPlace place(Ticks tick) const {
@@ -168,32 +171,43 @@ class PartReader {
   }
 
   void read_note(const NoteElement& element) {
-    // Cue notes are another player's; they take their time all the same.
+    const bool in_chord = element.chord && chord_;
     const std::optional<Ticks> duration = duration_of(element);
+    // Cue notes are another player's; they take their time all the same.
+    const bool is_played = !element.rest && !element.cue && !element.unpitched;
+    if (element.chord && is_played) report_lone_chord_note(element);
+    if (!in_chord) start_chord(element);
     if (!duration) return;
-    const bool in_chord = element.chord && chord_is_open_;
-    const Ticks tick = in_chord ? chord_tick_ : ticks_.now();
-    if (!in_chord) {
-      chord_tick_ = tick;
-      if (!ticks_.move(*duration)) return report_long_bar(element.element);
-    }
-    if (element.rest || element.cue || element.unpitched) {
-      chord_is_open_ = false;
-      return;
-    }
-    add_note(element, tick, *duration, in_chord);
+    // Of a chord only the first note takes time.
+    if (!in_chord && !ticks_.move(*duration)) return report_long_bar(element.element);
+    if (is_played) add_note(element, *duration);
   }
 
-  void add_note(const NoteElement& element, Ticks tick, Ticks duration, bool in_chord) {
+  void start_chord(const NoteElement& element) {
+    ticks_.start_note();
+    chord_ = OpenChord{{}, element.rest ? "a rest" : ""};
+  }
+
+  void report_lone_chord_note(const NoteElement& element) {
+    if (chord_ && chord_->between.empty()) return;
+    reporter_.report("musicxml-chord", span_of(element.element),
+                     place(chord_ ? ticks_.note() : ticks_.now()),
+                     fmt::format("expected a note right before this note of a chord, found {}",
+                                 chord_ ? chord_->between : "none in this measure"));
+    if (chord_) chord_->between = {};
+  }
+
+  void add_note(const NoteElement& element, Ticks duration) {
     WrittenNote note;
-    note.tick = tick;
+    const std::optional<std::size_t> first = chord_->first;
+    note.in_chord = first.has_value();
+    note.tick = ticks_.note();
     // A chord takes time or none as its first note does, and is in its voice, whatever its other
     // notes say.
-    note.grace = in_chord ? part_.notes.back().grace : duration == 0;
+    note.grace = first ? part_.notes[*first].grace : duration == 0;
     note.duration = note.grace ? 0 : duration;
-    note.measure = static_cast<std::uint32_t>(part_.measures.size() - 1);
+    note.measure = this_measure();
     note.staff = staff_of(element);
-    note.in_chord = in_chord;
     note.breath_after = element.breath_after;
     note.note.tied = element.tied;
     note.note.span = span_of(element.element);
@@ -201,15 +215,12 @@ class PartReader {
     if (!pitch) return report_pitch(element);
     note.note.pitch = *pitch;
     note.voice =
-        in_chord ? part_.notes.back().voice : voices_.number_of(text_of(element.voice), note.staff);
-    if (element.has_fingering) {
-      for_each_technical(element.element, [&](pugi::xml_node technical) {
-        add_fingerings(technical, note, part_.notes.size(), part_.problems);
-      });
-    }
-    if (!in_chord) follow_voice(note);
+        first ? part_.notes[*first].voice : voices_.number_of(text_of(element.voice), note.staff);
+    if (element.has_fingering)
+      add_fingerings(element.element, note, part_.notes.size(), part_.problems);
+    if (!first) follow_voice(note);
+    if (!first) chord_->first = part_.notes.size();
     part_.notes.push_back(std::move(note));
-    chord_is_open_ = true;
   }
 
   void follow_voice(const WrittenNote& note) {
@@ -229,7 +240,7 @@ class PartReader {
   void report_pitch(const NoteElement& element) {
     reporter_.report(
         "musicxml-pitch", span_of(element.pitch.empty() ? element.element : element.pitch),
-        place(chord_tick_),
+        place(ticks_.note()),
         fmt::format("expected a key of the piano, A0 to C8, found {}", pitch_words(element.pitch)));
   }
 
@@ -248,8 +259,7 @@ class PartReader {
   BarNumbers numbers_;
   Voices voices_;
   std::int32_t beat_type_ = 4;
-  Ticks chord_tick_ = 0;
-  bool chord_is_open_ = false;
+  std::optional<OpenChord> chord_;  ///< none before the first note of a measure
 };
 
 }  // namespace

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "read/musicxml/bar_numbers.hpp"
 #include "read/musicxml/written_note.hpp"
 #include "read/reporter.hpp"
 
@@ -10,11 +11,10 @@
 
 namespace fingerturn {
 
-/// A measure of one part: where its music stands and where its number does. In a score by parts
-/// they are one element.
+/// A measure of one part: the element that holds its music, and its number.
 struct MeasureElement {
   pugi::xml_node music;
-  pugi::xml_node measure;
+  PrintedNumber number;
 };
 
 /// Reads what a part plays, measure by measure.

@@ -6,8 +6,10 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <string_view>
-#include <unordered_map>
+
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {
@@ -86,13 +88,9 @@ class PartCollector {
       place_of(entry.attribute("id").value(), entry);
     }
     if (std::string_view(score.name()) == "score-timewise") {
-      for (const pugi::xml_node measure : score.children("measure")) {
-        for (const pugi::xml_node part : measure.children("part")) add(part, part, measure);
-      }
+      add_by_measures(score);
     } else {
-      for (const pugi::xml_node part : score.children("part")) {
-        for (const pugi::xml_node measure : part.children("measure")) add(part, measure, measure);
-      }
+      add_by_parts(score);
     }
   }
 
@@ -103,8 +101,30 @@ class PartCollector {
   }
 
  private:
-  void add(pugi::xml_node part, pugi::xml_node music, pugi::xml_node measure) {
-    parts_[place_of(part.attribute("id").value(), {})].measures.push_back({music, measure});
+  // What is said once, of a part for all its measures or of a measure for all its parts, is looked
+  // up once.
+  void add_by_parts(pugi::xml_node score) {
+    for (const pugi::xml_node part : score.children("part")) {
+      const auto measures = part.children("measure");
+      if (measures.begin() == measures.end()) continue;
+      PartInfo& info = parts_[place_of(part.attribute("id").value(), {})];
+      for (const pugi::xml_node measure : measures) {
+        info.measures.push_back({measure, number_of(measure)});
+      }
+    }
+  }
+
+  void add_by_measures(pugi::xml_node score) {
+    for (const pugi::xml_node measure : score.children("measure")) {
+      const PrintedNumber number = number_of(measure);
+      for (const pugi::xml_node part : measure.children("part")) {
+        parts_[place_of(part.attribute("id").value(), {})].measures.push_back({part, number});
+      }
+    }
+  }
+
+  static PrintedNumber number_of(pugi::xml_node measure) {
+    return printed_number(measure.attribute("number").value());
   }
 
   std::size_t place_of(std::string_view id, pugi::xml_node entry) {
@@ -113,7 +133,8 @@ class PartCollector {
     return found->second;
   }
 
-  std::unordered_map<std::string_view, std::size_t> places_;
+  /// Ordered: names can be chosen so that a table by hashes takes quadratic time.
+  std::map<std::string_view, std::size_t> places_;
   std::vector<PartInfo> parts_;
 };
 
@@ -187,13 +208,14 @@ std::vector<ChosenParts> likely_parts(const std::vector<PartInfo>& parts) {
 
 void remark_on_the_rest(const std::vector<PartInfo>& parts, std::vector<ChosenParts>& chosen) {
   constexpr std::size_t kMostNamed = 6;
+  std::vector<bool> taken(parts.size(), false);
+  for (const ChosenParts& each : chosen) {
+    for (const std::size_t part : each.parts) taken[part] = true;
+  }
   std::string names;
   std::size_t left_out = 0;
   for (std::size_t i = 0; i < parts.size(); ++i) {
-    const bool taken = std::any_of(chosen.begin(), chosen.end(), [i](const ChosenParts& each) {
-      return std::find(each.parts.begin(), each.parts.end(), i) != each.parts.end();
-    });
-    if (taken || ++left_out > kMostNamed) continue;
+    if (taken[i] || ++left_out > kMostNamed) continue;
     names += (names.empty() ? "" : ", ") + part_words(parts[i]);
     if (parts[i].percussion) names += " for percussion";
   }
@@ -221,6 +243,13 @@ std::vector<ChosenParts> choose_parts(const std::vector<PartInfo>& parts,
   }
   std::vector<ChosenParts> chosen = keyboard_parts(parts);
   if (chosen.empty()) chosen = likely_parts(parts);
+  if (chosen.size() > kMostKeyboards) {
+    reporter.report("too-large", {},
+                    fmt::format("expected a score for at most {} keyboards, found {}",
+                                kMostKeyboards, chosen.size()),
+                    "--part reads one part alone");
+    return {};
+  }
   remark_on_the_rest(parts, chosen);
   return chosen;
 }

@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <limits>
 #include <numeric>
 #include <utility>
@@ -26,21 +27,49 @@ namespace {
 struct HandNotes {
   std::array<std::vector<WrittenNote>, 2> by_hand;
   std::vector<WrittenMeasure> measures;
+  std::vector<FromMeasure<Meter>> meters;
+  std::vector<FromMeasure<Tempo>> tempos;
   Ticks ticks_per_quarter = 1;
 };
 
+/// Where a measure stands in its bar is not counted anew: all that asks for it has been told, and
+/// in a bar of very many measures it would not fit.
+void refine_lengths(std::vector<WrittenMeasure>& measures, Ticks factor) {
+  for (WrittenMeasure& measure : measures) measure.length *= factor;
+}
+
 /// The measures of two parts stand together, each as long as the longer.
-void join_measures(std::vector<WrittenMeasure>& measures,
-                   const std::vector<WrittenMeasure>& others) {
-  for (std::size_t i = 0; i < others.size(); ++i) {
-    if (i >= measures.size()) {
-      measures.push_back(others[i]);
-      continue;
-    }
+void join_measures(std::vector<WrittenMeasure>& measures, std::vector<WrittenMeasure> others) {
+  const std::size_t both = std::min(measures.size(), others.size());
+  for (std::size_t i = 0; i < both; ++i) {
     measures[i].length = std::max(measures[i].length, others[i].length);
-    if (!measures[i].meter) measures[i].meter = others[i].meter;
-    if (!measures[i].tempo) measures[i].tempo = others[i].tempo;
   }
+  if (others.size() <= both) return;
+  std::copy(measures.begin(), measures.end(), others.begin());
+  measures = std::move(others);
+}
+
+/// Where both parts change in a measure, the first counts.
+template <typename Value>
+void join_changes(std::vector<FromMeasure<Value>>& changes,
+                  const std::vector<FromMeasure<Value>>& others) {
+  std::vector<FromMeasure<Value>> joined;
+  std::set_union(changes.begin(), changes.end(), others.begin(), others.end(),
+                 std::back_inserter(joined),
+                 [](const FromMeasure<Value>& left, const FromMeasure<Value>& right) {
+                   return left.measure < right.measure;
+                 });
+  changes = std::move(joined);
+}
+
+template <typename Value>
+std::vector<FromBar<Value>> by_bars(const std::vector<FromMeasure<Value>>& changes,
+                                    const std::vector<WrittenMeasure>& measures) {
+  std::vector<FromBar<Value>> in_bars;
+  for (const auto& change : changes) {
+    in_bars.push_back({measures[change.measure].bar, change.value});
+  }
+  return in_bars;
 }
 
 /// Whether the time from the first measure to the end of the last, in ticks, stays within 64 bits.
@@ -55,6 +84,13 @@ bool can_be_counted(const std::vector<WrittenMeasure>& measures) {
   return true;
 }
 
+/// What a score says of the piece, which is that of each of its passages.
+struct PieceNames {
+  std::string title;
+  std::string composer;
+  std::string source;
+};
+
 std::string title_of(pugi::xml_node score) {
   const std::string work = line_of_text(text_of(score.child("work").child("work-title")));
   std::string movement = line_of_text(text_of(score.child("movement-title")));
@@ -62,8 +98,8 @@ std::string title_of(pugi::xml_node score) {
   return movement.empty() ? work : work + ", " + movement;
 }
 
-std::string composer_of(pugi::xml_node score) {
-  for (const pugi::xml_node creator : score.child("identification").children("creator")) {
+std::string composer_in(pugi::xml_node identification) {
+  for (const pugi::xml_node creator : identification.children("creator")) {
     if (std::string_view(creator.attribute("type").value()) == "composer") {
       return line_of_text(text_of(creator));
     }
@@ -71,17 +107,26 @@ std::string composer_of(pugi::xml_node score) {
   return {};
 }
 
+PieceNames names_of_piece(pugi::xml_node score) {
+  const pugi::xml_node identification = score.child("identification");
+  return {title_of(score), composer_in(identification),
+          line_of_text(text_of(identification.child("source")))};
+}
+
 class MusicXmlReader {
  public:
   MusicXmlReader(pugi::xml_node score, const ReadOptions& options, Reporter& reporter)
-      : score_(score), options_(options), reporter_(reporter), parts_(parts_of(score)) {}
+      : options_(options),
+        reporter_(reporter),
+        piece_(names_of_piece(score)),
+        parts_(parts_of(score)) {}
 
   Score read() {
     Score score;
-    const std::vector<ChosenParts> chosen = choose_parts(parts_, options_, reporter_);
-    for (const ChosenParts& parts : chosen) {
+    std::vector<ChosenParts> chosen = choose_parts(parts_, options_, reporter_);
+    for (ChosenParts& parts : chosen) {
       reporter_.start_passage(score.passages.size());
-      score.passages.push_back(read_passage(parts, chosen.size() > 1));
+      score.passages.push_back(read_passage(std::move(parts), chosen.size() > 1));
     }
     const bool empty = std::all_of(score.passages.begin(), score.passages.end(),
                                    [](const Passage& passage) { return passage.lines.empty(); });
@@ -92,30 +137,31 @@ class MusicXmlReader {
   }
 
  private:
-  Passage read_passage(const ChosenParts& chosen, bool one_of_several) {
+  Passage read_passage(ChosenParts chosen, bool one_of_several) {
     Passage passage;
-    passage.title = title_of(score_);
+    passage.title = piece_.title;
     const std::string& name = parts_[chosen.parts.front()].name;
     if (one_of_several && !name.empty()) {
       passage.title += passage.title.empty() ? name : " (" + name + ")";
     }
-    passage.composer = composer_of(score_);
-    passage.source = line_of_text(text_of(score_.child("identification").child("source")));
-    passage.remarks = chosen.remarks;
-    HandNotes notes = read_parts(chosen, passage);
-    add_changes(notes.measures, passage);
+    passage.composer = piece_.composer;
+    passage.source = piece_.source;
+    passage.remarks = std::move(chosen.remarks);
+    HandNotes notes = read_parts(chosen.parts, passage);
+    passage.meters = by_bars(notes.meters, notes.measures);
+    passage.tempos = by_bars(notes.tempos, notes.measures);
     for (const Hand hand : {Hand::right, Hand::left}) add_line(hand, notes, passage);
     settle_changes(passage);
     return passage;
   }
 
-  HandNotes read_parts(const ChosenParts& chosen, Passage& passage) {
+  HandNotes read_parts(const std::vector<std::size_t>& chosen, Passage& passage) {
     HandNotes all;
-    for (std::size_t i = 0; i < chosen.parts.size(); ++i) {
-      const PartInfo& info = parts_[chosen.parts[i]];
+    for (std::size_t i = 0; i < chosen.size(); ++i) {
+      const PartInfo& info = parts_[chosen[i]];
       WrittenPart part = read_part(info.measures, reporter_);
       VoiceHands hands = hands_of(part, info, options_.hand);
-      if (chosen.parts.size() > 1) {
+      if (chosen.size() > 1) {
         hands.of_voice.assign(part.voices.size(), i == 0 ? Hand::right : Hand::left);
       } else if (!part.notes.empty()) {
         passage.remarks.insert(passage.remarks.begin(), hands.remark);
@@ -135,17 +181,21 @@ class MusicXmlReader {
     }
     const std::array<Ticks, 2> ticks{all.ticks_per_quarter, part.ticks_per_quarter};
     const Ticks common = std::lcm(part.ticks_per_quarter, all.ticks_per_quarter);
-    refine_ticks(part, common / part.ticks_per_quarter);
+    refine_ticks(part.notes, common / part.ticks_per_quarter);
+    refine_lengths(part.measures, common / part.ticks_per_quarter);
     for (auto& notes : all.by_hand) refine_ticks(notes, common / all.ticks_per_quarter);
-    for (WrittenMeasure& measure : all.measures) measure.length *= common / all.ticks_per_quarter;
+    refine_lengths(all.measures, common / all.ticks_per_quarter);
     all.ticks_per_quarter = common;
     for (WrittenNote& note : part.notes) {
       all.by_hand.at(static_cast<std::size_t>(hand_of(note))).push_back(std::move(note));
     }
-    join_measures(all.measures, part.measures);
+    const Span begin = part.measures.front().span;
+    join_measures(all.measures, std::move(part.measures));
+    join_changes(all.meters, part.meters);
+    join_changes(all.tempos, part.tempos);
     if (can_be_counted(all.measures)) return;
     reporter_.report(
-        "musicxml-time", part.measures.front().span,
+        "musicxml-time", begin,
         fmt::format("expected parts whose times can be counted together exactly, found "
                     "quarter notes in {} and in {} divisions",
                     ticks[0], ticks[1]));
@@ -180,16 +230,9 @@ class MusicXmlReader {
     }
   }
 
-  static void add_changes(const std::vector<WrittenMeasure>& measures, Passage& passage) {
-    for (const WrittenMeasure& measure : measures) {
-      if (measure.meter) passage.meters.push_back({measure.bar, *measure.meter});
-      if (measure.tempo) passage.tempos.push_back({measure.bar, *measure.tempo});
-    }
-  }
-
-  pugi::xml_node score_;
   const ReadOptions& options_;
   Reporter& reporter_;
+  PieceNames piece_;
   std::vector<PartInfo> parts_;
 };
 

@@ -82,10 +82,10 @@ std::optional<Tempo> tempo_of_sound(pugi::xml_node sound) {
 
 }  // namespace
 
-std::optional<Meter> meter_in(pugi::xml_node attributes) {
+std::optional<Meter> meter_in(pugi::xml_node time) {
   Meter meter{0, 0};
   std::int32_t beats = 0;
-  for (const pugi::xml_node child : attributes.child("time")) {
+  for (const pugi::xml_node child : time) {
     const std::string_view name = child.name();
     if (name == "beats") beats = beats_of(text_of(child));
     if (name != "beat-type") continue;

@@ -9,9 +9,9 @@
 /// The signs of a measure that are no notes.
 namespace fingerturn {
 
-/// The time signature of an `attributes` element; several beats with one value are added up.
-/// Nothing for a missing or free meter, and for one that is none.
-std::optional<Meter> meter_in(pugi::xml_node attributes);
+/// The time signature of a `time` element; several beats with one value are added up. Nothing for a
+/// free meter, and for one that is none.
+std::optional<Meter> meter_in(pugi::xml_node time);
 
 /// The tempo of a `direction` or `sound` element: its metronome mark, else what it sounds at.
 std::optional<Tempo> tempo_in(pugi::xml_node element);

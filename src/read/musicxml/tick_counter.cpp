@@ -29,16 +29,7 @@ std::optional<Fraction> decimal(std::string_view text) {
   return reduced(*above * power + *below, power);
 }
 
-}  // namespace
-
-void refine_ticks(std::vector<WrittenNote>& notes, Ticks factor) {
-  for (WrittenNote& note : notes) {
-    note.tick *= factor;
-    note.duration *= factor;
-  }
-}
-
-void refine_ticks(WrittenPart& part, Ticks factor) {
+void refine_part(WrittenPart& part, Ticks factor) {
   part.ticks_per_quarter *= factor;
   for (WrittenMeasure& measure : part.measures) {
     measure.bar_tick *= factor;
@@ -48,10 +39,20 @@ void refine_ticks(WrittenPart& part, Ticks factor) {
   refine_ticks(part.notes, factor);
 }
 
+}  // namespace
+
+void refine_ticks(std::vector<WrittenNote>& notes, Ticks factor) {
+  for (WrittenNote& note : notes) {
+    note.tick *= factor;
+    note.duration *= factor;
+  }
+}
+
 bool TickCounter::refine(Ticks factor) {
   if (part_.ticks_per_quarter > kFinestTicks / factor) return false;
-  refine_ticks(part_, factor);
+  refine_part(part_, factor);
   now_ *= factor;
+  note_ *= factor;
   furthest_ *= factor;
   last_text_ = {};
   return true;

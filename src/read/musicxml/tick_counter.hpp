@@ -20,11 +20,15 @@ class TickCounter {
   /// A duration in divisions; nothing where it is none, below 0 or longer than any bar.
   std::optional<Ticks> of(std::string_view text);
 
-  void start_measure() { now_ = furthest_ = 0; }
+  void start_measure() { now_ = note_ = furthest_ = 0; }
+  /// A note begins now; of a chord the first does.
+  void start_note() { note_ = now_; }
   /// Goes on or back in time, not past the beginning of the measure; false where that would make
   /// it longer than any bar.
   bool move(Ticks ticks);
   [[nodiscard]] Ticks now() const noexcept { return now_; }
+  /// When the last note began.
+  [[nodiscard]] Ticks note() const noexcept { return note_; }
   [[nodiscard]] Ticks furthest() const noexcept { return furthest_; }
 
  private:
@@ -36,11 +40,11 @@ class TickCounter {
   std::string_view last_text_;  ///< the duration that was asked for last, and its ticks
   Ticks last_ticks_ = 0;
   Ticks now_ = 0;
+  Ticks note_ = 0;
   Ticks furthest_ = 0;
 };
 
-/// Counts notes, or a whole part, in ticks that are `factor` times finer.
+/// Counts notes in ticks that are `factor` times finer.
 void refine_ticks(std::vector<WrittenNote>& notes, Ticks factor);
-void refine_ticks(WrittenPart& part, Ticks factor);
 
 }  // namespace fingerturn

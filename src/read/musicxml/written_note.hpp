@@ -33,15 +33,20 @@ struct WrittenNote {
 
 struct WrittenMeasure {
   std::int32_t bar = 1;        ///< the number of the bar
-  bool continues_bar = false;  ///< the second part of a bar that is written in two
   std::int32_t beat_type = 4;  ///< of the meter that holds
   Ticks bar_tick = 0;          ///< from the beginning of its bar
   Ticks length = 0;            ///< as long as its longest voice
-  std::optional<Meter> meter;  ///< where it changes
-  std::optional<Tempo> tempo;  ///< where it changes
   BarLineStyle left = BarLineStyle::single;
   BarLineStyle right = BarLineStyle::single;
+  bool continues_bar = false;  ///< the second part of a bar that is written in two
   Span span;
+};
+
+/// A meter or tempo that is written in a measure. Few measures have one, and many may be empty.
+template <typename Value>
+struct FromMeasure {
+  std::uint32_t measure = 0;  ///< its place in WrittenPart::measures
+  Value value;
 };
 
 /// A voice of a part. Where it plays two things at a time it is really two voices of one name, one
@@ -63,7 +68,9 @@ struct NoteProblem {
 struct WrittenPart {
   Ticks ticks_per_quarter = 1;
   std::vector<WrittenMeasure> measures;
-  std::vector<WrittenNote> notes;  ///< in the order in which they are written
+  std::vector<FromMeasure<Meter>> meters;  ///< at most one in a measure, in their order
+  std::vector<FromMeasure<Tempo>> tempos;  ///< the same
+  std::vector<WrittenNote> notes;          ///< in the order in which they are written
   std::vector<NoteProblem> problems;
   std::vector<WrittenVoice> voices;  ///< by their numbers
   std::uint32_t staff_count = 1;
