@@ -19,8 +19,8 @@ void add_elements(pugi::xml_node parent, std::vector<pugi::xml_node>& elements) 
 
 /// All elements, in the order in which they open.
 std::vector<pugi::xml_node> elements_of(const pugi::xml_document& score) {
-  std::vector<pugi::xml_node> elements;
-  add_elements(score, elements);
+  std::vector<pugi::xml_node> elements{score.document_element()};
+  add_elements(elements.front(), elements);
   return elements;
 }
 
@@ -35,7 +35,7 @@ void turn_around(pugi::xml_node element) {
 bool is_leaf(pugi::xml_node element) { return !element.text().empty(); }
 
 bool has_name_of_its_own(pugi::xml_node element) {
-  return element.attribute("id") || element.select_node(".//voice");
+  return !element.attribute("id").empty() || !element.select_nodes(".//voice").empty();
 }
 
 void rename(pugi::xml_node element, std::size_t number) {
@@ -89,7 +89,7 @@ void GrowingScore::add_things(pugi::xml_node element, std::size_t place) {
 std::string GrowingScore::name(std::size_t thing) const {
   const Thing& named = things_[thing];
   const pugi::xml_node element = elements_of(score_)[named.element];
-  const std::string path = element.path();
+  std::string path = element.path();
   switch (named.way) {
     case Way::again:
       return path;
@@ -108,7 +108,7 @@ std::string GrowingScore::name(std::size_t thing) const {
 }
 
 void GrowingScore::grow(const std::vector<pugi::xml_node>& elements, const Thing& thing,
-                        std::size_t times) const {
+                        std::size_t times) {
   pugi::xml_node element = elements[thing.element];
   const std::string text = element.text().get();
   switch (thing.way) {

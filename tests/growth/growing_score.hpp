@@ -25,6 +25,7 @@ class GrowingScore {
     std::size_t thing = 0;
     std::size_t times = 1;
   };
+  /// The score with so many of two things, or of one that is named twice.
   [[nodiscard]] std::string text(Many one, Many other) const;
 
   /// The names of all elements and attributes in it.
@@ -46,8 +47,8 @@ class GrowingScore {
   };
 
   void add_things(pugi::xml_node element, std::size_t place);
-  void grow(const std::vector<pugi::xml_node>& elements, const Thing& thing,
-            std::size_t times) const;
+  static void grow(const std::vector<pugi::xml_node>& elements, const Thing& thing,
+                   std::size_t times);
 
   pugi::xml_document score_;
   std::vector<Thing> things_;

@@ -85,11 +85,12 @@ TEST_CASE("memory: musicxml: very many of the smallest elements") {
 
 TEST_CASE("memory: musicxml: very many small measures and parts") {
   const std::string note = "<note>" + std::string(kPitch) + "<duration>1</duration></note>";
-  for (const std::string_view measure :
-       {"<measure/>", "x<measure/>", "<measure><sound tempo='9'/></measure>",
-        "<measure><forward><duration>1</duration></forward></measure>",
-        "<measure><attributes><time><beats>1</beats><beat-type>1</beat-type></time></attributes>"
-        "</measure>"}) {
+  const std::string meter =
+      "<attributes><time><beats>1</beats><beat-type>1</beat-type></time></attributes>";
+  for (const std::string& measure :
+       {std::string("<measure/>"), std::string("x<measure/>"),
+        std::string("<measure><sound tempo='9'/></measure>"), "<measure>" + meter + "</measure>",
+        std::string("<measure><forward><duration>1</duration></forward></measure>")}) {
     const std::string measures = repeated(measure, kMany);
     check_musicxml(in_bar(note + "</measure>" + measures + "<measure>"));
     const std::string two =

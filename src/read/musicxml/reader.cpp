@@ -66,6 +66,7 @@ template <typename Value>
 std::vector<FromBar<Value>> by_bars(const std::vector<FromMeasure<Value>>& changes,
                                     const std::vector<WrittenMeasure>& measures) {
   std::vector<FromBar<Value>> in_bars;
+  in_bars.reserve(changes.size());
   for (const auto& change : changes) {
     in_bars.push_back({measures[change.measure].bar, change.value});
   }

@@ -117,6 +117,26 @@ TEST_CASE("hostile musicxml: two parts whose times together go beyond what can b
   CHECK(long_piece.score.passages.at(0).lines.empty());
 }
 
+TEST_CASE("hostile musicxml: a bar of very many measures, finely counted in two parts") {
+  // Where a measure stands in its bar is then beyond 64 bits, as sanitizers would tell.
+  const auto part = [](const std::string& id, const std::string& divisions) {
+    return "<part id=\"" + id + "\"><measure number=\"1\"><attributes><divisions>" + divisions +
+           "</divisions></attributes>" + note_with("") +
+           "<attributes><divisions>1</divisions></attributes></measure>" +
+           repeated("<measure number=\"X\"><forward><duration>9999</duration></forward></measure>",
+                    kMany / 10) +
+           "</part>";
+  };
+  const ReadResult result = read(
+      Source("bar.musicxml",
+             "<score-partwise><part-list><score-part id=\"R\"><part-name>Piano right</part-name>"
+             "</score-part><score-part id=\"L\"><part-name>Piano left</part-name></score-part>"
+             "</part-list>" +
+                 part("R", "999983") + part("L", "999979") + "</score-partwise>"));
+  REQUIRE(result.diagnostics.errors == 1);
+  CHECK(result.diagnostics.kept[0].code == "musicxml-time");
+}
+
 TEST_CASE("hostile musicxml: deep nesting") {
   const std::string deep = repeated("<a>", kMany) + repeated("</a>", kMany);
   CHECK(read_bar(deep).ok());

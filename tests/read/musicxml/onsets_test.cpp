@@ -20,7 +20,7 @@ namespace {
 /// Divisions of a quarter note. Many have nothing in common, so that two parts, or two measures,
 /// can only be counted together in very fine steps.
 struct Divisions {
-  const char* text;
+  const char* text = "";
   Fraction value;
 };
 const std::array<Divisions, 16> kDivisions{{{"1", {1, 1}},
@@ -223,11 +223,11 @@ std::map<std::int32_t, Fraction> bars_in(const Line& line) {
 
 bool begin_together(const Line& one, const Line& other) {
   const std::map<std::int32_t, Fraction> bars = bars_in(one);
-  for (const auto& [bar, onset] : bars_in(other)) {
-    const auto same = bars.find(bar);
-    if (same != bars.end() && same->second != onset) return false;
-  }
-  return true;
+  const std::map<std::int32_t, Fraction> others = bars_in(other);
+  return std::all_of(others.begin(), others.end(), [&bars](const auto& bar) {
+    const auto same = bars.find(bar.first);
+    return same == bars.end() || same->second == bar.second;
+  });
 }
 
 }  // namespace
