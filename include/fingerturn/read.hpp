@@ -44,7 +44,7 @@ inline constexpr std::size_t kMostKeyboards = 999;
 /// The most memory that reading holds, its result included, for each byte that it reads (of what is
 /// packed, for each byte that it unpacks to), beside 16 MiB for the names of keyboards. So much it
 /// takes only for the smallest elements without music and for the shortest notes: real scores take
-/// some twelve bytes for a byte, typed passages some sixty.
+/// some ten bytes for a byte, typed passages some sixty.
 inline constexpr std::size_t kMemoryForByteOfMusicXml = 32;
 inline constexpr std::size_t kMemoryForByteOfNotation = 256;
 

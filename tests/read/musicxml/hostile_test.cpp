@@ -120,10 +120,10 @@ TEST_CASE("hostile musicxml: two parts whose times together go beyond what can b
 TEST_CASE("hostile musicxml: a bar of very many measures, finely counted in two parts") {
   // Where a measure stands in its bar is then beyond 64 bits, as sanitizers would tell.
   const auto part = [](const std::string& id, const std::string& divisions) {
-    return "<part id=\"" + id + "\"><measure number=\"1\"><attributes><divisions>" + divisions +
+    return "<part id=\"" + id + R"("><measure number="1"><attributes><divisions>)" + divisions +
            "</divisions></attributes>" + note_with("") +
            "<attributes><divisions>1</divisions></attributes></measure>" +
-           repeated("<measure number=\"X\"><forward><duration>9999</duration></forward></measure>",
+           repeated(R"(<measure number="X"><forward><duration>9999</duration></forward></measure>)",
                     kMany / 10) +
            "</part>";
   };
