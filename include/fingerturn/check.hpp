@@ -11,6 +11,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// What deserves a look in many files, and their counts: each file's findings with their places,
@@ -76,17 +77,29 @@ struct FileCheck {
   std::vector<PlacedFinding> findings;  ///< in the order of the source
 };
 
-/// Gathers what the rules and the reader found, of both hands or of one. Where the source could not
+/// What is looked for. Everything else is neither listed nor counted.
+struct CheckChoice {
+  std::optional<Hand> hand = std::nullopt;  ///< none for both
+  std::vector<std::string> only = {};       ///< rules and codes; all where there are none
+  std::vector<std::string> leave_out = {};  ///< and not these
+
+  [[nodiscard]] bool takes(std::string_view code) const noexcept;
+  /// Whether a rule was asked for by its name.
+  [[nodiscard]] bool names(std::string_view code) const noexcept;
+};
+
+/// Gathers what the rules and the reader found. Fingers that are missing are one finding for each
+/// hand, with their share, unless their rule was asked for by its name. Where the source could not
 /// be read, only `file.error` is set, to the first error.
 FileCheck check(const Source& source, ReadResult result, const AnalyseOptions& options = {},
-                std::optional<Hand> hand = std::nullopt);
+                const CheckChoice& choice = {});
 
 /// Whether a reader's warning is listed among the findings, as one for caution.
 bool is_finding(const Diagnostic& diagnostic) noexcept;
 
 /// A line for each finding. Where `columns` is given, longer lines are continued, indented:
 ///
-///     scale.passage:3:18: caution: The fingers lie across ... [crossed-in-chord]
+///     scale.passage:3:18: bar 1, right hand, beat 3: caution: The ... [crossed-in-chord]
 ///     etude.musicxml: bar 12, right hand, beat 2.5: info: The finger is missing. [missing-finger]
 std::string write_findings(const FileCheck& check, std::optional<int> columns);
 /// The table of the counts, a row for each file and one for all, with its legend and the caution.

@@ -6,6 +6,8 @@
 #include "text/utf8.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 #include <utility>
 
 #include <fmt/core.h>
@@ -14,6 +16,7 @@ namespace fingerturn {
 namespace {
 
 constexpr KnownCode kFingerRange("finger-range");
+constexpr std::string_view kMissingFinger = "missing-finger";
 
 /// A finding and where in the source its place is to be looked for.
 struct Found {
@@ -45,11 +48,37 @@ class PlaceCounter {
   Place place_;
 };
 
-void add_watch_list(const Passage& passage, std::size_t number, const AnalysedLine& line,
-                    std::vector<Found>& found) {
+/// Goes through lines and gathers what their watch lists hold.
+class Gatherer {
+ public:
+  explicit Gatherer(const CheckChoice& choice) : choice_(choice) {}
+
+  void add(const Passage& passage, std::size_t number, const AnalysedLine& line);
+  std::vector<Found> take();
+
+ private:
+  /// The fingers that are missing in the lines of one hand.
+  struct Missing {
+    std::optional<Found> first;
+    std::size_t events = 0;
+    std::size_t of = 0;
+  };
+
+  const CheckChoice& choice_;
+  std::vector<Found> found_;
+  std::array<Missing, 2> missing_;
+};
+
+void Gatherer::add(const Passage& passage, std::size_t number, const AnalysedLine& line) {
+  Missing& missing = missing_.at(static_cast<std::size_t>(line.hand()));
+  missing.of += line.found().totals.events;
+  missing.events += line.found().totals.events - line.found().totals.fingered;
   if (line.found().watch.empty()) return;
   const std::vector<std::size_t> beginnings = bar_beginnings(line.written());
   for (const Finding& finding : line.found().watch) {
+    if (!choice_.takes(finding.rule)) continue;
+    const bool is_row = finding.rule == kMissingFinger && !choice_.names(kMissingFinger);
+    if (is_row && missing.first) continue;
     const Event& event = line.event_of(finding);
     PlacedFinding placed;
     placed.code = finding.rule;
@@ -57,8 +86,27 @@ void add_watch_list(const Passage& passage, std::size_t number, const AnalysedLi
     placed.message = finding.message;
     placed.where = {number, line.hand(), event.bar,
                     beat_of(passage, line.written(), finding.event, beginnings)};
-    found.push_back({std::move(placed), event.span.begin});
+    Found found{std::move(placed), event.span.begin};
+    if (is_row) {
+      missing.first = std::move(found);
+    } else {
+      found_.push_back(std::move(found));
+    }
   }
+}
+
+std::vector<Found> Gatherer::take() {
+  constexpr std::size_t kPercent = 100;
+  for (Missing& missing : missing_) {
+    if (!missing.first) continue;
+    if (missing.events > 1) {
+      missing.first->finding.message =
+          fmt::format("Fingers are missing at {} of {} events of this hand ({} %), first here.",
+                      missing.events, missing.of, missing.events * kPercent / missing.of);
+    }
+    found_.push_back(std::move(*missing.first));
+  }
+  return std::move(found_);
 }
 
 /// A reader's words as a sentence.
@@ -78,12 +126,12 @@ MusicalPlace place_by_meter(MusicalPlace where, const Score& score) {
   return where;
 }
 
-void add_warnings(const Diagnostics& diagnostics, const Score& score, std::optional<Hand> hand,
+void add_warnings(const Diagnostics& diagnostics, const Score& score, const CheckChoice& choice,
                   std::vector<Found>& found) {
   for (const Diagnostic& diagnostic : diagnostics.kept) {
-    if (!is_finding(diagnostic)) continue;
+    if (!is_finding(diagnostic) || !choice.takes(diagnostic.code)) continue;
     const MusicalPlace where = place_by_meter(diagnostic.where, score);
-    if (hand && where.hand && where.hand != hand) continue;
+    if (choice.hand && where.hand && where.hand != choice.hand) continue;
     PlacedFinding finding;
     finding.code = diagnostic.code;
     finding.level = WatchLevel::caution;
@@ -122,19 +170,19 @@ Placing placing_of(const Source& source) {
 }
 
 /// What the rules found, with the counts of the lines in which they looked.
-std::vector<Found> found_by_rules(const AnalysedScore& analysed, std::optional<Hand> hand,
+std::vector<Found> found_by_rules(const AnalysedScore& analysed, const CheckChoice& choice,
                                   CheckCounts& counts) {
-  std::vector<Found> found;
+  Gatherer gatherer(choice);
   std::size_t number = 0;
   for (const AnalysedPassage passage : analysed) {
     for (const AnalysedLine line : passage) {
-      if (hand && line.hand() != *hand) continue;
+      if (choice.hand && line.hand() != *choice.hand) continue;
       counts.add(line.found().totals);
-      add_watch_list(passage.written(), number, line, found);
+      gatherer.add(passage.written(), number, line);
     }
     ++number;
   }
-  return found;
+  return gatherer.take();
 }
 
 }  // namespace
@@ -156,8 +204,16 @@ bool is_finding(const Diagnostic& diagnostic) noexcept {
   return diagnostic.severity == Severity::warning && diagnostic.code == kFingerRange.entry().id;
 }
 
+bool CheckChoice::names(std::string_view code) const noexcept {
+  return std::ranges::find(only, code) != only.end();
+}
+
+bool CheckChoice::takes(std::string_view code) const noexcept {
+  return (only.empty() || names(code)) && std::ranges::find(leave_out, code) == leave_out.end();
+}
+
 FileCheck check(const Source& source, ReadResult result, const AnalyseOptions& options,
-                std::optional<Hand> hand) {
+                const CheckChoice& choice) {
   const Source& text = text_read(result, source);
   FileCheck check;
   check.file.source = source.name();
@@ -171,8 +227,8 @@ FileCheck check(const Source& source, ReadResult result, const AnalyseOptions& o
   for (const Passage& passage : score.passages) check.titles.push_back(passage.title);
   CheckCounts& counts = check.file.counts;
   counts.passages = score.passages.size();
-  std::vector<Found> found = found_by_rules(analysed, hand, counts);
-  add_warnings(result.diagnostics, score, hand, found);
+  std::vector<Found> found = found_by_rules(analysed, choice, counts);
+  add_warnings(result.diagnostics, score, choice, found);
   std::stable_sort(found.begin(), found.end(), [](const Found& left, const Found& right) {
     return left.offset < right.offset;
   });

@@ -36,8 +36,8 @@ is "$(head -n 1 out | jq -r .error)" \
 run check book
 status_is 0
 is "$(sed -n '1,/^3 files/p' out)" \
-  'book/a.passage:1:6: info: The finger is missing. [missing-finger]
-book/later/c.passage:1:1: caution: One finger, the thumb, stands on two notes struck together, C4 and E4. [one-finger-twice]
+  'book/a.passage:1:6: bar 1, right hand: info: The finger is missing. [missing-finger]
+book/later/c.passage:1:1: bar 1, right hand: caution: One finger, the thumb, stands on two notes struck together, C4 and E4. [one-finger-twice]
 
 book/           events fingers prep single double  ? cross info caution
 a.passage            3     67%    1      0      0  2     0    1       0
@@ -137,12 +137,13 @@ for columns in 32 44 60 100; do
 done
 run check book --columns 44
 is "$(sed -n '1,/^legend/p' out)" \
-  'book/a.passage:1:6: info: The finger is
-  missing. [missing-finger]
-book/later/c.passage:1:1: caution: One
-  finger, the thumb, stands on two notes
-  struck together, C4 and E4.
-  [one-finger-twice]
+  'book/a.passage:1:6: bar 1, right hand:
+  info: The finger is missing.
+  [missing-finger]
+book/later/c.passage:1:1: bar 1, right
+  hand: caution: One finger, the thumb,
+  stands on two notes struck together, C4
+  and E4. [one-finger-twice]
 
 book/           events fingers prep single
 a.passage            3     67%    1      0
@@ -167,7 +168,7 @@ run check book/a.passage book/later/notes.txt missing.passage book/b.passage --f
 status_is 3
 has err 'book/later/notes.txt:1:4: error: '
 has err 'fingerturn: missing.passage: No such file or directory'
-has out 'book/a.passage:1:6: info: '
+has out 'book/a.passage:1:6: bar 1, right hand: info: '
 has out 'book/later/notes.txt could not be read'
 has out 'missing.passage      could not be read'
 has out '2 files'
@@ -313,6 +314,15 @@ wrong_usage() {
   holds "says what is wrong: $*" test -s err
 }
 wrong_usage check
+# Only some rules, or all but some; what is not looked for is not counted either.
+run check book --only missing-finger,twist --format jsonl
+is "$(jq -c '.findings // empty | .[].code' out)" '"missing-finger"'
+run check book --leave-out missing-finger --leave-out one-finger-twice --fail-on info
+status_is 0
+lacks out '[missing-finger]'
+wrong_usage check book --only twits
+has err '--only: expected a rule, found "twits"'
+
 wrong_usage check --nonsense book
 wrong_usage check book --format json
 wrong_usage check book --fail-on danger
@@ -340,9 +350,9 @@ if script --quiet --return --command true /dev/null </dev/null >/dev/null 2>&1; 
   holds "shows progress" grep --quiet 'of 3 files: ' typescript
   sed 's/[0-9]* of 3 files: [^\x1B]*//; s/\x1B\[K//g' typescript >seen
   is "$(sed -n 3,5p seen)" \
-    'good/c.passage:1:1: caution: One finger, the thumb, stands
-  on two notes struck together, C4 and E4.
-  [one-finger-twice]'
+    'good/c.passage:1:1: bar 1, right hand: caution: One
+  finger, the thumb, stands on two notes struck together, C4
+  and E4. [one-finger-twice]'
   on_terminal good --columns 200
   has typescript 'stands on two notes struck together, C4 and E4. [one-finger-twice]'
   on_terminal good --format jsonl

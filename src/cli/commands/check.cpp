@@ -43,7 +43,7 @@ struct CheckOptions {
   std::string list;                     ///< a file of further paths; empty for none
   const CheckFormat* format = nullptr;  ///< one of kCheckFormats
   std::string output;                   ///< empty for standard output
-  std::optional<Hand> hand;             ///< none for both
+  CheckChoice choice;                   ///< what is looked for
   WatchLevel show = WatchLevel::info;   ///< findings below it are counted only
   std::optional<WatchLevel> fail_on;    ///< none for no level
   std::optional<int> jobs;              ///< none for one for each core
@@ -113,12 +113,12 @@ constexpr std::array kCheckFormats{
 };
 
 FileCheck check_source(const Source& source, const CheckOptions& options, std::string& messages) {
-  ReadResult result = read(source, {options.hand, std::nullopt});
+  ReadResult result = read(source, {options.choice.hand, std::nullopt});
   if (options.suggest && result.ok()) {
     result.score = with_suggestions(std::move(result.score), {options.player.reach_semitones, 1});
   }
   messages = render(text_read(result, source), without_findings(result.diagnostics));
-  return fingerturn::check(source, std::move(result), options.player, options.hand);
+  return fingerturn::check(source, std::move(result), options.player, options.choice);
 }
 
 /// Leaves the counts as they are.
@@ -167,9 +167,9 @@ std::size_t jobs_for(std::size_t files, const CheckOptions& options) {
 /// none was asked for by mistake.
 ExitStatus status_of(const AllCounts& all, const CheckOptions& options) {
   if (all.failed > 0) return ExitStatus::input_failed;
-  if (options.hand && all.counts.events == 0) {
+  if (options.choice.hand && all.counts.events == 0) {
     say(fmt::format("nothing is played by the {} hand in what was checked",
-                    to_string(*options.hand)));
+                    to_string(*options.choice.hand)));
     return ExitStatus::wrong_usage;
   }
   const bool found = options.fail_on && all.counts.watch.reaches(*options.fail_on);
@@ -233,6 +233,22 @@ ExitStatus check(const CheckOptions& options) {
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 
+/// What can be found: by the rules, and by the reader as a warning.
+bool can_be_found(std::string_view code) {
+  return find_rule(code) != nullptr || find_diagnostic_code(code) != nullptr;
+}
+
+void add_rules(CLI::App& line, const std::string& name, std::vector<std::string>& rules,
+               const std::string& help) {
+  line.add_option(name, rules, help + "; fingerturn explain lists them")
+      ->delimiter(',')
+      ->type_name("RULE,...")
+      ->check([](const std::string& rule) {
+        return can_be_found(rule) ? std::string()
+                                  : fmt::format("expected a rule, found \"{}\"", rule);
+      });
+}
+
 }  // namespace
 
 Command add_check(CLI::App& program) {
@@ -249,7 +265,7 @@ Command add_check(CLI::App& program) {
       ->type_name("LIST");
   add_format(*line, kCheckFormats, options->format);
   add_output(*line, options->output);
-  add_hand(*line, options->hand, "Check this hand only");
+  add_hand(*line, options->choice.hand, "Check this hand only");
   add_player(*line, options->player);
   add_suggest(*line, options->suggest);
   add_choice(*line, "--show",
@@ -258,6 +274,8 @@ Command add_check(CLI::App& program) {
               {"strain", WatchLevel::strain}},
              options->show,
              "Leave out findings below this level, info if not given; the counts are of all");
+  add_rules(*line, "--only", options->choice.only, "Look for these rules only, as in twist,leap");
+  add_rules(*line, "--leave-out", options->choice.leave_out, "Look for all rules but these");
   add_choice(*line, "--fail-on",
              {{"caution", WatchLevel::caution},
               {"info", WatchLevel::info},

@@ -33,7 +33,8 @@ std::string place_text(const FileCheck& check, const PlacedFinding& finding) {
     case Placing::line_and_column:
       break;
   }
-  return fmt::format(":{}:{}", finding.place.line, finding.place.column);
+  const std::string place = fmt::format(":{}:{}", finding.place.line, finding.place.column);
+  return finding.where.bar ? place + place_in_score(check, finding) : place;
 }
 
 /// The line as it is, or broken at blanks with the lines after the first indented.

@@ -16,10 +16,17 @@ using namespace fingerturn::tests;
 
 namespace {
 
+/// Every rule asked for by its name, so that each row of missing fingers is a finding.
+CheckChoice every_rule(std::optional<Hand> hand = std::nullopt) {
+  CheckChoice choice{hand, {"finger-range"}, {}};
+  for (const Rule& rule : rules()) choice.only.emplace_back(rule.id);
+  return choice;
+}
+
 FileCheck check_text(const std::string& text, const std::string& name = "test.passage",
                      std::optional<Hand> hand = std::nullopt) {
   const Source source(name, text);
-  return check(source, read_notation(source), {}, hand);
+  return check(source, read_notation(source), {}, every_rule(hand));
 }
 
 std::string findings_in(const std::string& text) {
@@ -51,7 +58,8 @@ PlacedFinding finding_at(std::optional<Hand> hand, std::optional<std::int32_t> b
 
 TEST_CASE("a finding in the notation is told by line and column") {
   CHECK(findings_in("meter: 2/4\nC4:1+E:1 D:2\n") ==
-        "test.passage:2:1: caution: One finger, the thumb, stands on two notes struck together, "
+        "test.passage:2:1: bar 1, right hand: caution: One finger, the thumb, stands on two notes "
+        "struck together, "
         "C4 and E4. [one-finger-twice]\n");
   CHECK(findings_in("C4:1 D:2\n") == "");
   // Columns count code points, tabs and all.
@@ -60,7 +68,7 @@ TEST_CASE("a finding in the notation is told by line and column") {
             .find("test.passage") == std::string::npos);
   CHECK(findings_in("B\xE2\x99\xAD"
                     "4:1 C:2 D E:3") ==
-        "test.passage:1:11: info: The finger is missing. [missing-finger]\n");
+        "test.passage:1:11: bar 1, right hand: info: The finger is missing. [missing-finger]\n");
 }
 
 TEST_CASE("findings come in the order of the source, both hands together") {
@@ -109,7 +117,7 @@ TEST_CASE("a finger number out of range that was only warned of is for caution")
   const ReadResult result = read(source);
   REQUIRE(result.ok());
   const auto lines = [&](std::optional<Hand> hand) {
-    return write_findings(check(source, result, {}, hand), std::nullopt);
+    return write_findings(check(source, result, {}, {.hand = hand}), std::nullopt);
   };
   const std::string right =
       "etude.musicxml: bar 3, right hand, beat 1: info: Fingers are missing in 2 events running. "
@@ -173,10 +181,43 @@ TEST_CASE("of one hand only its own findings and counts are gathered") {
   const std::string text = "RH: C5 D:1 E:2\nLH: C3:5 D:4 E F\n";
   const FileCheck left = check_text(text, "a", Hand::left);
   CHECK(write_findings(left, std::nullopt) ==
-        "a:2:14: info: Fingers are missing in 2 events running. [missing-finger]\n");
+        "a:2:14: bar 1, left hand: info: Fingers are missing in 2 events running. "
+        "[missing-finger]\n");
   CHECK(left.file.counts.events == 4);
   CHECK(check_text(text, "a", Hand::right).file.counts.events == 3);
   CHECK(check_text(text).file.counts.events == 7);
+}
+
+TEST_CASE("fingers that are missing are one finding for each hand, unless asked for by name") {
+  const std::string text = "RH: C5 D:1 E F:2 G\nLH: C3:5 D E:3 F:2\npassage: two\nRH: C5 D:1\n";
+  const Source source("a", text);
+  const auto found = [&](const CheckChoice& choice) {
+    return write_findings(check(source, read_notation(source), {}, choice), std::nullopt);
+  };
+  CHECK(found({}) ==
+        "a:1:5: passage 1, bar 1, right hand: info: Fingers are missing at 4 of 7 events of this "
+        "hand (57 %), first here. [missing-finger]\n"
+        "a:2:10: passage 1, bar 1, left hand: info: The finger is missing. [missing-finger]\n");
+  CHECK(check(source, read_notation(source), {}, {}).file.counts.watch.info == 2);
+  CHECK(check(source, read_notation(source), {}, {.only = {"missing-finger"}}).findings.size() ==
+        5);
+}
+
+TEST_CASE("only what was chosen is found and counted") {
+  const Source source("a", "C4:1+E:1 C4:2 D:2 E\n");
+  const auto codes = [&](const CheckChoice& choice) {
+    const FileCheck found = check(source, read_notation(source), {}, choice);
+    std::string words;
+    for (const PlacedFinding& finding : found.findings) words += finding.code + ' ';
+    CHECK(found.file.counts.watch.info + found.file.counts.watch.caution == found.findings.size());
+    CHECK(found.file.counts.events == 4);
+    return words;
+  };
+  CHECK(codes({}) == "one-finger-twice finger-moved missing-finger ");
+  CHECK(codes({.only = {"finger-moved"}}) == "finger-moved ");
+  CHECK(codes({.only = {"finger-moved", "one-finger-twice"}}) == "one-finger-twice finger-moved ");
+  CHECK(codes({.leave_out = {"finger-moved"}}) == "one-finger-twice missing-finger ");
+  CHECK(codes({.only = {"finger-moved"}, .leave_out = {"finger-moved"}}).empty());
 }
 
 TEST_CASE("errors are no findings") {
@@ -308,7 +349,7 @@ TEST_CASE("a check finds what the analysis found, whatever the score") {
         events += line.totals.events;
       }
     }
-    const FileCheck found = check(source, read);
+    const FileCheck found = check(source, read, {}, every_rule());
     CHECK(found.findings.size() == findings);
     CHECK(found.file.counts.events == events);
     for (const PlacedFinding& finding : found.findings) {
