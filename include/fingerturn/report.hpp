@@ -31,6 +31,7 @@ struct TextStyle {
   bool cues = false;    ///< each event in a short line for practising
   bool trace = false;   ///< the swing as a small drawing, instead of its directions in signs
   bool colour = false;  ///< terminal colours
+  bool brief = false;   ///< without the legend, and the caution in one sentence
 };
 inline constexpr int kFewestColumns = 32;
 
@@ -48,6 +49,8 @@ struct PageStyle {
 
 /// The caution that stands in every report.
 std::string_view caution() noexcept;
+/// The same in one sentence, for brief ones.
+std::string_view brief_caution() noexcept;
 
 /// The report for the music stand.
 std::string write_text(const AnalysedScore& analysed, const TextStyle& style);

@@ -13,6 +13,7 @@ void add_columns(CLI::App& command, std::optional<int>& columns, const std::stri
 
 void add_text_look(CLI::App& command, TextLook& look) {
   command.add_flag("--ascii", look.ascii, "Use < and > instead of arrows, and no other signs");
+  command.add_flag("--brief", look.brief, "Leave out the legend, and shorten the caution");
   add_columns(command, look.columns,
               "Make the text this wide; else as wide as the terminal, or 80");
   add_choice(command, "--color",
@@ -33,6 +34,7 @@ TextStyle text_style(const TextLook& look, const std::string& output) {
   TextStyle style;
   style.columns = look.columns.value_or(terminal_columns());
   style.ascii = look.ascii;
+  style.brief = look.brief;
   style.colour = output.empty() ? wants_colour(look.colour) : look.colour == Colour::always;
   return style;
 }

@@ -15,6 +15,7 @@ struct TextLook {
   bool ascii = false;
   std::optional<int> columns;  ///< none for the terminal's width
   Colour colour = Colour::automatic;
+  bool brief = false;  ///< without legend, the caution in a sentence
 };
 
 /// What a report shows of each note, and how.

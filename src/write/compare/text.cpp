@@ -197,6 +197,7 @@ std::string write_comparison_text(Comparisons comparisons, const TextStyle& styl
     text += comparison_text(comparison, settled);
   }
   if (!text.empty()) text += '\n';
+  if (style.brief) return text + labelled("caution", brief_caution(), settled);
   text += emphasised("legend", Emphasis::strong, style.colour) + '\n';
   text += legend_of_all(comparisons, settled);
   text += '\n' + emphasised("caution", Emphasis::strong, style.colour) + '\n';

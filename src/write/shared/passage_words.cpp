@@ -114,6 +114,10 @@ std::string_view caution() noexcept {
          "they shrink. The sound and the music come first.";
 }
 
+std::string_view brief_caution() noexcept {
+  return "No medical advice: stop at pain, learn with a teacher, ask a clinician.";
+}
+
 std::string_view title_of(const AnalysedScore& analysed, const Passage& passage) noexcept {
   return passage.title.empty() ? analysed.name() : passage.title;
 }

@@ -47,10 +47,42 @@ std::string heading(std::string_view words, const TextStyle& style) {
   return '\n' + emphasised(words, Emphasis::strong, style.colour) + '\n';
 }
 
+/// How many events are struck, where none of them has a finger and not all are level; else 0.
+std::size_t unfingered_events(const AnalysedPassage& passage) {
+  std::size_t events = 0;
+  bool any_unknown = false;
+  for (const AnalysedLine line : passage) {
+    any_unknown |= line.found().totals.undetermined > 0;
+    for (const auto& [written, found] : line) {
+      const bool any = std::ranges::any_of(
+          written.notes, [](const Note& note) { return note.finger.has_value(); });
+      if (any) return 0;
+      ++events;
+    }
+  }
+  return any_unknown ? events : 0;
+}
+
+/// Whether there is anything that a legend explains.
+bool has_rows(const AnalysedScore& analysed) {
+  for (const AnalysedPassage passage : analysed) {
+    if (unfingered_events(passage) == 0) return true;
+  }
+  return false;
+}
+
 void add_passage(TextOut& out, const AnalysedScore& analysed, const AnalysedPassage& passage,
                  const TextStyle& style) {
   out.add(head_text(analysed, passage, style));
   if (passage.size() == 0) return;
+  // Rows of question marks would say the same at length.
+  if (const std::size_t events = unfingered_events(passage)) {
+    const std::string words = fmt::format(
+        "No finger is written at {} event{}, so no turn is known. Write fingers, or have some "
+        "suggested: --suggest fills them in.",
+        events == 1 ? "the one" : fmt::format("any of {}", events), events == 1 ? "" : "s");
+    return out.add("\n" + wrapped("", words, style.columns));
+  }
   add_notes(out, passage, style);
   if (style.detail || style.cues) {
     for (const AnalysedLine line : passage) {
@@ -71,7 +103,11 @@ void add_text(TextOut& out, const AnalysedScore& analysed, const TextStyle& styl
     is_first = false;
     add_passage(out, analysed, passage, style);
   }
-  const std::string legend = legend_text(analysed, style);
+  if (style.brief) {
+    out.add(analysed.size() == 0 ? "" : "\n");
+    return out.add(labelled("caution", brief_caution(), style));
+  }
+  const std::string legend = has_rows(analysed) ? legend_text(analysed, style) : "";
   if (!legend.empty()) out.add(heading("legend", style) + legend);
   const std::string caution_heading = heading("caution", style);
   out.add(std::string_view(caution_heading).substr(analysed.size() == 0 && legend.empty() ? 1 : 0));

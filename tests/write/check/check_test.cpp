@@ -120,7 +120,7 @@ TEST_CASE("a finger number out of range that was only warned of is for caution")
     return write_findings(check(source, result, {}, {.hand = hand}), std::nullopt);
   };
   const std::string right =
-      "etude.musicxml: bar 3, right hand, beat 1: info: Fingers are missing in 2 events running. "
+      "etude.musicxml: bar 3, right hand, beat 1: info: Fingers are missing at 2 of 2 events of this hand (100 %), first here. "
       "[missing-finger]\n"
       "etude.musicxml: bar 3, right hand, beat 2: caution: Expected a finger from 1 to 5, found "
       "\"6\". [finger-range]\n";
@@ -265,9 +265,9 @@ TEST_CASE("beats have at most three decimals") {
 
 TEST_CASE("a long line is continued, indented, where a width is given") {
   CHECK(write_findings(check_text("C4:1+E:1"), 50) ==
-        "test.passage:1:1: caution: One finger, the\n"
-        "  thumb, stands on two notes struck together, C4\n"
-        "  and E4. [one-finger-twice]\n");
+        "test.passage:1:1: bar 1, right hand: caution:\n"
+        "  One finger, the thumb, stands on two notes\n"
+        "  struck together, C4 and E4. [one-finger-twice]\n");
 }
 
 TEST_CASE("the counts of a file are those of its hands together") {

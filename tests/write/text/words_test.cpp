@@ -72,6 +72,28 @@ TEST_CASE("the totals count what the analysis counts") {
   CHECK(has(text_of("C4:1 D:2 Eb:1 F:2 E:1", {.columns = 200}), ", 1 move in, 1 move out"));
 }
 
+TEST_CASE("a brief report has no legend, and the caution in one sentence") {
+  const std::string text = text_of("C4:1 D:2", {.columns = 200, .brief = true});
+  CHECK_FALSE(has(text, "legend"));
+  CHECK(has(text, "\ntotals\n"));
+  CHECK(text.ends_with("\n\ncaution   " + std::string(brief_caution()) + "\n"));
+  CHECK(text_of("", {.columns = 200, .brief = true}) ==
+        "caution   " + std::string(brief_caution()) + "\n");
+}
+
+TEST_CASE("of a passage without any finger only that is said") {
+  const std::string text = text_of("C4 D E+G | A", {.columns = 200});
+  CHECK(has(text, "\nNo finger is written at any of 4 events, so no turn is known. Write fingers, "
+                  "or have some suggested: --suggest fills them in.\n"));
+  CHECK_FALSE(has(text, "legend"));
+  CHECK_FALSE(has(text, "\nrotation"));
+  CHECK(has(text, "\ncaution\n"));
+  CHECK(has(text_of("C4", {.columns = 200}), "\nNo finger is written at the one event, so"));
+  // One finger is enough, and so is a chord, whose kind is known without.
+  CHECK(has(text_of("C4 D:2 E"), "\nrotation"));
+  CHECK(has(text_of("C4+E+G"), "\nrotation"));
+}
+
 TEST_CASE("the foot tells the tempo of full swings and how the hands go together") {
   CHECK(has(text_of("1/16 C4:1 G:5 C:1", {.columns = 200}),
             "\ntempo     full swings up to quarter = 150 (G3 in bar 1); faster, they shrink\n"));
