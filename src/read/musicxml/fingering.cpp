@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <functional>
 #include <span>
+#include <utility>
 
 #include <fmt/core.h>
 
@@ -32,7 +33,9 @@ bool drop_between_fingers(std::string_view& text) {
 }
 
 bool is_suggestion(pugi::xml_node notations) {
-  return text_of(notations.child("level")) == kSuggestionLevel;
+  const auto levels = notations.children("level");
+  return std::any_of(levels.begin(), levels.end(),
+                     [](pugi::xml_node level) { return text_of(level) == kSuggestionLevel; });
 }
 
 void add_plain(const std::vector<Finger>& fingers, Note& note) {
@@ -57,14 +60,17 @@ void add_problem(pugi::xml_node element, const FingerText& found, std::size_t pl
   }
 }
 
-void add_technical(pugi::xml_node technical, WrittenNote& note, std::size_t place,
-                   std::vector<NoteProblem>& problems) {
+void add_technical(pugi::xml_node technical, bool suggested, WrittenNote& note, WrittenPart& part) {
+  const std::size_t place = part.notes.size();
+  std::vector<Finger> suggestion;
   for (const pugi::xml_node element : technical.children("fingering")) {
     const FingerText found = fingers_in(element.text().get());
     if (found.fingers.empty()) {
-      add_problem(element, found, place, problems);
+      add_problem(element, found, place, part.problems);
     } else if (is_yes(element.attribute("alternate"))) {
       for (const Finger finger : found.fingers) note.note.alternatives.push_back(finger);
+    } else if (suggested) {
+      suggestion.insert(suggestion.end(), found.fingers.begin(), found.fingers.end());
     } else {
       const bool says_what_it_is = is_yes(element.attribute("substitution"));
       if (!says_what_it_is)
@@ -72,6 +78,7 @@ void add_technical(pugi::xml_node technical, WrittenNote& note, std::size_t plac
       add_plain(found.fingers, note.note);
     }
   }
+  if (!suggestion.empty()) part.suggestions.push_back({place, std::move(suggestion)});
 }
 
 using Chord = std::span<WrittenNote>;
@@ -105,6 +112,13 @@ void take_off(WrittenNote& note, std::size_t place, std::size_t notes,
   note.note.changes_to.clear();
 }
 
+/// Where a note has several suggestions the first one holds.
+void take_suggestion(const SuggestedFingers& suggestion, Note& note) {
+  if (note.finger) return;
+  add_plain(suggestion.fingers, note);
+  note.suggested = true;
+}
+
 /// A change to the finger that is on the key already is none.
 void drop_idle_changes(Note& note) {
   Finger last = note.finger.value_or(0);
@@ -133,14 +147,11 @@ FingerText fingers_in(std::string_view text) {
   return found;
 }
 
-void add_fingerings(pugi::xml_node element, WrittenNote& note, std::size_t place,
-                    std::vector<NoteProblem>& problems) {
+void add_fingerings(pugi::xml_node element, WrittenNote& note, WrittenPart& part) {
   for (const pugi::xml_node notations : element.children("notations")) {
     const bool suggested = is_suggestion(notations);
     for (const pugi::xml_node technical : notations.children("technical")) {
-      if (suggested && note.note.finger) break;
-      add_technical(technical, note, place, problems);
-      note.note.suggested |= suggested && note.note.finger;
+      add_technical(technical, suggested, note, part);
     }
   }
 }
@@ -160,6 +171,9 @@ void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNot
     } else {
       take_off(chord.front(), begin, chord.size(), part.problems);
     }
+  }
+  for (const SuggestedFingers& suggestion : part.suggestions) {
+    take_suggestion(suggestion, notes[suggestion.note].note);
   }
   for (WrittenNote& note : notes) {
     if (!note.note.changes_to.empty()) drop_idle_changes(note.note);

@@ -216,8 +216,7 @@ class PartReader {
     note.note.pitch = *pitch;
     note.voice =
         first ? part_.notes[*first].voice : voices_.number_of(text_of(element.voice), note.staff);
-    if (element.has_fingering)
-      add_fingerings(element.element, note, part_.notes.size(), part_.problems);
+    if (element.has_fingering) add_fingerings(element.element, note, part_);
     if (!first) follow_voice(note);
     if (!first) chord_->first = part_.notes.size();
     part_.notes.push_back(std::move(note));

@@ -65,6 +65,13 @@ struct NoteProblem {
   std::string message;
 };
 
+/// Fingers that were suggested for a note in an earlier run. They are taken where the fingers that
+/// are given, once they are settled, leave the note none.
+struct SuggestedFingers {
+  std::size_t note = 0;  ///< its place in WrittenPart::notes
+  std::vector<Finger> fingers;
+};
+
 struct WrittenPart {
   Ticks ticks_per_quarter = 1;
   std::vector<WrittenMeasure> measures;
@@ -72,7 +79,8 @@ struct WrittenPart {
   std::vector<FromMeasure<Tempo>> tempos;  ///< the same
   std::vector<WrittenNote> notes;          ///< in the order in which they are written
   std::vector<NoteProblem> problems;
-  std::vector<WrittenVoice> voices;  ///< by their numbers
+  std::vector<SuggestedFingers> suggestions;  ///< in the order of their notes
+  std::vector<WrittenVoice> voices;           ///< by their numbers
   std::uint32_t staff_count = 1;
 };
 
