@@ -9,13 +9,28 @@ namespace {
 
 constexpr std::size_t kLeastRoom = 16;  // words are not cut shorter
 
-/// The next word, or as much of it as fits: the name of a file can be longer than a line.
-std::string_view take_word(std::string_view& text, std::size_t room) {
-  text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
-  const std::string_view word = first_cells(text.substr(0, text.find(' ')), room);
-  text.remove_prefix(word.size());
-  return word;
-}
+/// The words of a text. Where each ends is looked for once, however many pieces it is cut into: the
+/// name of a file can be longer than a line, and a word as long as a file.
+class Words {
+ public:
+  explicit Words(std::string_view text) : text_(text) {}
+
+  /// The next word, or as much of it as fits; empty where there is none.
+  std::string_view take(std::size_t room) {
+    if (word_.empty()) {
+      text_.remove_prefix(std::min(text_.find_first_not_of(' '), text_.size()));
+      word_ = text_.substr(0, text_.find(' '));
+      text_.remove_prefix(word_.size());
+    }
+    const std::string_view piece = first_cells(word_, room);
+    word_.remove_prefix(piece.size());
+    return piece;
+  }
+
+ private:
+  std::string_view text_;  ///< after the word
+  std::string_view word_;  ///< what is left of it
+};
 
 }  // namespace
 
@@ -26,7 +41,8 @@ std::string wrapped(std::string_view opening, std::string_view text, int columns
   std::string out(opening);
   std::size_t used = indent;
   bool first_in_line = true;
-  for (std::string_view word = take_word(text, room); !word.empty(); word = take_word(text, room)) {
+  Words words(text);
+  for (std::string_view word = words.take(room); !word.empty(); word = words.take(room)) {
     const std::size_t length = count_cells(word);
     if (!first_in_line && used + 1 + length > width) {
       out += '\n' + std::string(indent, ' ');

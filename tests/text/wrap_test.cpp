@@ -27,4 +27,13 @@ TEST_CASE("lines are as wide as a terminal shows them") {
   CHECK(padded("e\u0301", 3) + "|" == "e\u0301  |");
 }
 
+TEST_CASE("a word as long as the longest file is cut in time in proportion to it") {
+  // Were its end looked for anew in every line, this would take an hour.
+  constexpr std::size_t kLine = 16;
+  constexpr std::size_t kLines = 4000000;
+  const std::string text = wrapped("", std::string(kLine * kLines, 'x'), 1);
+  CHECK(text.size() == (kLine + 1) * kLines);
+  CHECK(text.substr(0, kLine + 1) == std::string(kLine, 'x') + '\n');
+}
+
 }  // namespace fingerturn

@@ -105,6 +105,8 @@ TEST_CASE("corners of the notation are written and read back") {
 TEST_CASE("what could not be written so that it reads back is refused when it is read") {
   const std::string text =
       GENERATE("999999/1. C4:1", "1/999999.. C4:1", "999999/999998t C4:1",
+               "999999999999999999/999999999999999998.. C4:1", "1/999999999999999999t C4:1",
+               "1/576460752303423488. C4:1", "bar: 999999999\nC4:1 | D4:2",
                "passage: a\u2028b\nC4:1", "composer: \u202Ea\nC4:1", "tempo: 999999/7. = 60\nC4:1");
   CAPTURE(text);
   const ReadResult read = read_text(text);
@@ -141,4 +143,13 @@ TEST_CASE("what a title holds cannot change the rest of what is written") {
   CHECK(again.score.passages[0].lines.empty());
   CHECK_FALSE(again.score.passages[0].title.empty());
   check_round_trip(again.score);
+}
+
+TEST_CASE("a title of nothing but signs of comments is written in time in proportion to it") {
+  // Were all that follows moved for each, this would take hours.
+  constexpr std::size_t kMany = 8000000;
+  Score score;
+  score.passages.emplace_back();
+  for (std::size_t i = 0; i < kMany; ++i) score.passages[0].title += " #";
+  CHECK(write_passage(score).size() == std::string("passage: \n").size() + 3 * kMany);
 }

@@ -164,12 +164,17 @@ class LineWriter {
 
 /// A header line. A text that would open a comment or break the line is kept from doing so.
 std::string header_line(std::string_view name, std::string_view text) {
-  std::string safe = printable(text);
-  for (std::size_t at = safe.find('#'); at != std::string::npos; at = safe.find('#', at + 1)) {
-    const bool after_blank = at > 0 && (safe[at - 1] == ' ' || safe[at - 1] == '\t');
-    if (!after_blank) continue;
-    safe.replace(at - 1, 1, "\xC2\xA0");  // a blank that opens no comment
-    ++at;
+  constexpr std::string_view kBlankThatOpensNoComment = "\xC2\xA0";
+  const std::string shown = printable(text);
+  std::string safe;
+  safe.reserve(shown.size());
+  for (std::size_t at = 0; at < shown.size(); ++at) {
+    const bool blank = shown[at] == ' ' || shown[at] == '\t';
+    if (blank && at + 1 < shown.size() && shown[at + 1] == '#') {
+      safe += kBlankThatOpensNoComment;
+    } else {
+      safe += shown[at];
+    }
   }
   const bool opens_comment = safe.starts_with('#');
   return fmt::format("{}:{}{}\n", name, safe.empty() || opens_comment ? "" : " ", safe);
