@@ -3,8 +3,10 @@
 #include "text/numbers.hpp"
 #include "write/shared/note_words.hpp"
 
-#include <algorithm>
+#include <unordered_map>
 #include <utility>
+
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {
@@ -99,15 +101,15 @@ class Blocks {
   std::int32_t last_bar_ = 0;
 };
 
-/// Whether two ways to play are the same; a finger that is suggested is no other than one given.
-bool is_same_way(const Parts& one, const Parts& other) {
-  const auto unmarked = [](const Parts& parts) {
-    std::string fingers = parts[0].text;
-    if (fingers.size() > 1) std::erase(fingers, '?');
-    return fingers;
-  };
-  return unmarked(one) == unmarked(other) &&
-         std::equal(one.begin() + 1, one.end(), other.begin() + 1);
+/// What two ways to play have in common where they are the same one; a finger that is suggested is
+/// no other than one given.
+std::string way_of(const Parts& parts) {
+  std::string way = parts[0].text;
+  if (way.size() > 1) std::erase(way, '?');
+  for (std::size_t part = 1; part < kParts; ++part) {
+    way += fmt::format("\n{} {}", static_cast<int>(parts[part].emphasis), parts[part].text);
+  }
+  return way;
 }
 
 }  // namespace
@@ -118,14 +120,13 @@ std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs) {
 
 std::vector<Group> groups_of(const Entry& entry) {
   std::vector<Group> groups;
+  std::unordered_map<std::string, std::size_t> numbers;  // of the groups by their ways
   for (std::size_t i = 0; i < entry.played.size(); ++i) {
-    const auto group = std::find_if(groups.begin(), groups.end(), [&](const Group& other) {
-      return is_same_way(*other.parts, entry.played[i]);
-    });
-    if (group == groups.end()) {
+    const auto [found, is_new] = numbers.try_emplace(way_of(entry.played[i]), groups.size());
+    if (is_new) {
       groups.push_back({fingering_label(i), &entry.played[i]});
     } else {
-      group->labels += ' ' + fingering_label(i);
+      groups[found->second].labels += ' ' + fingering_label(i);
     }
   }
   return groups;

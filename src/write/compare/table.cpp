@@ -110,12 +110,10 @@ std::string row_text(const FilledRow& row, std::size_t begin, std::size_t end, s
 
 std::string head_row(Hand hand, std::size_t begin, std::size_t end, std::size_t width,
                      const TextStyle& style) {
-  FilledRow head{"", {}};
-  for (std::size_t i = 0; i < end; ++i) head.cells.push_back(fingering_label(i));
-  std::string text = row_text(head, begin, end, width, {});
-  const std::string words = to_string(hand) + " hand";
-  text.replace(0, words.size(), words);
-  text.pop_back();
+  std::string text = fmt::format("{:<{}}", to_string(hand) + " hand", kLabel);
+  for (std::size_t i = begin; i < end; ++i) {
+    text += fmt::format("{:>{}}", fingering_label(i), width + kGap);
+  }
   return emphasised(text, Emphasis::strong, style.colour) + '\n';
 }
 
