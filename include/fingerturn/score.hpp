@@ -167,6 +167,9 @@ std::vector<Finger> written_fingers(const Note& note);
 ///     C4:4~ C4:1 D4:2      the first note has the fingers 4, 1
 std::vector<Finger> fingers_on_key(const Line& line, std::size_t event, const Note& note);
 
+/// No reader gives a bar a higher number; the notation says any from 0 to this.
+inline constexpr std::int32_t kHighestBar = 999'999'999;
+
 /// The bars from `first` to `last`, both included.
 struct BarRange {
   std::int32_t first = 0;

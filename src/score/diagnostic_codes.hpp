@@ -203,8 +203,10 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
     {.id = "number",
      .in_notation = Severity::error,
      .title = "A number that does not fit",
-     .meaning = "After bar: stands the number of a bar, from 0 to 999999; after reach: the widest "
-                "interval that 1 and 5 take comfortably, from 7 to 24 semitones.",
+     .meaning =
+         "After bar: stands the number of a bar, from 0 to 999999999, and bars are counted no "
+         "further; after reach: the widest interval that 1 and 5 take comfortably, from 7 to "
+         "24 semitones.",
      .cure = "Write the number alone, as in bar: 12 or reach: 14.",
      .example = "reach: an octave\nC4:1"},
     {.id = "octave",

@@ -12,9 +12,10 @@ PrintedNumber printed_number(std::string_view text) {
 }
 
 void BarNumbers::number(WrittenMeasure& measure, PrintedNumber printed, bool is_first) {
-  constexpr std::int32_t kHighestBar = 999999;
+  // What is counted on from here stays below kHighestBar, so short are the texts that are read.
+  constexpr std::int32_t kHighestPrinted = 999999;
   const bool is_number = printed.kind == PrintedNumber::Kind::number;
-  if (is_number && printed.value <= kHighestBar && printed.value >= (is_first ? 0 : bar_ + 1)) {
+  if (is_number && printed.value <= kHighestPrinted && printed.value >= (is_first ? 0 : bar_ + 1)) {
     bar_ = printed.value;
   } else if (printed.kind != PrintedNumber::Kind::words) {
     ++bar_;

@@ -31,6 +31,16 @@ void warn_of_ties_to_nothing(Line& line, Reporter& reporter) {
   }
 }
 
+/// Counting leads past the highest bar only from a number that was written.
+void check_highest_bar(const Line& line, Reporter& reporter) {
+  const auto past = std::find_if(line.events.begin(), line.events.end(),
+                                 [](const Event& event) { return event.bar > kHighestBar; });
+  if (past == line.events.end()) return;
+  reporter.report("number", past->span,
+                  fmt::format("expected bars up to {}, found more in the {} hand", kHighestBar,
+                              to_string(line.hand)));
+}
+
 }  // namespace
 
 bool PassageBuilder::has_events() const {
@@ -112,6 +122,7 @@ Passage PassageBuilder::finish(Reporter& reporter) {
   for (HandInProgress& hand : hands_) {
     if (hand.line.events.empty()) continue;
     warn_of_ties_to_nothing(hand.line, reporter);
+    check_highest_bar(hand.line, reporter);
     passage_.lines.push_back(std::move(hand.line));
   }
   settle_changes(passage_);

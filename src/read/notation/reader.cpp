@@ -165,7 +165,6 @@ class NotationReader {
   }
 
   void read_bar_number(TextPiece value, TextPiece line) {
-    constexpr int kHighestBar = 999999;
     if (const auto bar = read_number(value, 0, kHighestBar, "a bar number", reporter_)) {
       builder(line.span()).number_next_bar(*bar, value.span(), reporter_);
     }

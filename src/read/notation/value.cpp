@@ -10,11 +10,14 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::int64_t kLargestNumber = 999999;
+/// The numbers in a note value: as large as those of a value that two parts of a score, each
+/// divided as finely as is read, can make together.
+constexpr std::int64_t kLargestNumber = 999'999'999'999'999'999;
+constexpr Fraction kLongestValue{999999, 1};  // in whole notes
 
-/// Takes a whole number of one to six digits off the front of a text.
+/// Takes a whole number of one to eighteen digits off the front of a text.
 std::optional<std::int64_t> take_number(std::string_view& text) {
-  constexpr std::size_t kMostDigits = 6;
+  constexpr std::size_t kMostDigits = 18;
   std::int64_t number = 0;
   const char* const end = text.data() + text.size();
   if (text.empty() || text.front() < '0' || text.front() > '9') return std::nullopt;
@@ -58,7 +61,20 @@ std::optional<Fraction> value_of(std::string_view text) {
   // What cannot be written as one fraction again is refused.
   const bool writable =
       value && value->numerator <= kLargestNumber && value->denominator <= kLargestNumber;
-  return writable ? value : std::nullopt;
+  return writable && *value <= kLongestValue ? value : std::nullopt;
+}
+
+std::optional<Meter> meter_of(Ratio ratio) {
+  constexpr std::int64_t kAboveAllMeters = 1000;
+  if (ratio.above >= kAboveAllMeters || ratio.below >= kAboveAllMeters) return std::nullopt;
+  const Meter meter{static_cast<int>(ratio.above), static_cast<int>(ratio.below)};
+  return is_plausible(meter) ? std::optional(meter) : std::nullopt;
+}
+
+/// Beats are counted, not measured: a unit of stranger numbers is a slip.
+bool can_be_counted_in(Fraction unit) {
+  constexpr std::int64_t kLargest = 999999;
+  return unit.numerator <= kLargest && unit.denominator <= kLargest;
 }
 
 std::optional<double> decimal_of(std::string_view text) {
@@ -82,8 +98,7 @@ std::optional<Fraction> read_note_value(TextPiece word, Reporter& reporter) {
 std::optional<Meter> read_meter(TextPiece value, Reporter& reporter) {
   std::string_view text = value.text;
   if (const std::optional<Ratio> ratio = take_ratio(text); ratio && text.empty()) {
-    const Meter meter{static_cast<int>(ratio->above), static_cast<int>(ratio->below)};
-    if (is_plausible(meter)) return meter;
+    if (const std::optional<Meter> meter = meter_of(*ratio)) return meter;
   }
   reporter.report("meter", value.span(),
                   fmt::format("expected a time signature, found {}", quoted(value.text)),
@@ -102,7 +117,7 @@ std::optional<Tempo> read_tempo(TextPiece value, Reporter& reporter) {
     number = trimmed(value.from(equals + 1));
   }
   const std::optional<double> per_minute = decimal_of(number.text);
-  if (per_minute && is_plausible_tempo(*per_minute)) {
+  if (per_minute && is_plausible_tempo(*per_minute) && can_be_counted_in(tempo.beat_unit)) {
     tempo.per_minute = *per_minute;
     return tempo;
   }
