@@ -29,8 +29,15 @@ std::int32_t line_of_lyric(std::optional<std::string_view> number) {
   return line;
 }
 
-std::int32_t staff_number(std::string_view text) {
+/// Without the blanks around it, which another program may have put there.
+std::string_view without_blanks(std::string_view text) {
   while (!text.empty() && is_xml_blank(text.front())) text.remove_prefix(1);
+  while (!text.empty() && is_xml_blank(text.back())) text.remove_suffix(1);
+  return text;
+}
+
+std::int32_t staff_number(std::string_view text) {
+  text = without_blanks(text);
   std::int32_t staff = 0;
   const auto [stop, problem] = std::from_chars(text.data(), text.data() + text.size(), staff);
   return problem == std::errc{} && staff > 0 ? staff : 1;
@@ -127,8 +134,8 @@ class PlaceFinder {
     if (level_ == 0) return;
     if (bar_level_ != 0) {
       if (is_level(tag) && tag.begin >= level_begin_) {
-        grandchild_.ours |=
-            text_.substr(level_begin_, tag.begin - level_begin_) == kSuggestionLevel;
+        grandchild_.ours |= without_blanks(text_.substr(level_begin_, tag.begin - level_begin_)) ==
+                            kSuggestionLevel;
       }
       if (level_ == bar_level_ + 2) close_in_child(tag);
       if (level_ == bar_level_ + 1) close_in_bar(tag);

@@ -72,3 +72,16 @@ TEST_CASE("a suggestion beside a given finger is left, another level says nothin
   CHECK(line.events.at(1).notes.at(0).finger == Finger{3});
   CHECK_FALSE(line.events.at(1).notes.at(0).suggested);
 }
+
+TEST_CASE("a level of ours among others is known by reader and writer alike") {
+  const std::string ours =
+      "<notations><level>editor</level><level>\n suggested by fingerturn </level><technical>"
+      "<fingering>3</fingering></technical></notations>";
+  const std::string score = partwise({"<attributes><divisions>1</divisions></attributes>\n" +
+                                      quarter("C4", ours) + quarter("D4")});
+  const ReadResult read = read_musicxml(Source("score.musicxml", score));
+  CHECK(read.score.passages.at(0).lines.at(0).events.at(0).notes.at(0).suggested);
+  const std::string once = completed(score);
+  CHECK(count_of(once, "suggested by fingerturn") == 2);
+  CHECK(completed(once) == once);
+}
