@@ -21,10 +21,10 @@ const Source& text_read(const ReadResult& result, const Source& source) noexcept
 SourceForm form_of(const Source& source) noexcept {
   if (begins_as_zip(source.text())) return SourceForm::packed_musicxml;
   if (begins_as_xml(source.text())) return SourceForm::musicxml;
-  const std::string name = lower_case(source.name());
-  if (name.ends_with(".mxl")) return SourceForm::packed_musicxml;
-  if (name.ends_with(".musicxml") || name.ends_with(".xml")) return SourceForm::musicxml;
-  return SourceForm::notation;
+  const std::string_view name = source.name();
+  if (ends_in_lower_case(name, ".mxl")) return SourceForm::packed_musicxml;
+  const bool musicxml = ends_in_lower_case(name, ".musicxml") || ends_in_lower_case(name, ".xml");
+  return musicxml ? SourceForm::musicxml : SourceForm::notation;
 }
 
 ReadResult read(const Source& source, const ReadOptions& options) {

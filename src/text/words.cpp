@@ -28,10 +28,19 @@ std::size_t edit_distance(std::string_view from, std::string_view to) {
 
 std::string lower_case(std::string_view text) {
   std::string lower(text);
-  for (char& letter : lower) {
-    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
-  }
+  for (char& letter : lower) letter = lower_case_of(letter);
   return lower;
+}
+
+bool is_in_lower_case(std::string_view text, std::string_view word) noexcept {
+  return std::equal(text.begin(), text.end(), word.begin(), word.end(),
+                    [](char letter, char wanted) { return lower_case_of(letter) == wanted; });
+}
+
+bool ends_in_lower_case(std::string_view text, std::string_view word) noexcept {
+  if (text.size() < word.size()) return false;
+  text.remove_prefix(text.size() - word.size());
+  return is_in_lower_case(text, word);
 }
 
 std::string_view nearest_word(std::string_view word, std::span<const std::string_view> candidates) {

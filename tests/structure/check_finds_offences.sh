@@ -64,6 +64,10 @@ expect_offence include/fingerturn/pitch.hpp '#include <filesystem>' 'only src/cl
 expect_offence src/write/a.cpp 'std::cout << "x";' 'never prints'
 expect_offence src/write/a.cpp 'f("printf(") ; std::printf("x");' 'never prints'
 expect_offence src/rules/a.cpp 'std::exit(1);' 'never ends the program'
+expect_offence src/text/a.cpp 'bool f(int a) noexcept {\n  std::string b(a, 1);\n}' 'allocates nothing'
+expect_offence src/text/a.cpp 'bool f(int a) noexcept {\n  return g(lower_case(a));\n}' 'allocates nothing'
+expect_offence src/cli/a.cpp 'void f() noexcept { a_.push_back(1); }' 'allocates nothing'
+expect_offence include/fingerturn/pitch.hpp 'std::string f() noexcept;' 'allocates nothing'
 expect_offence tests/b.hpp 'namespace fingerturn {\nstruct Row {};' 'another type of the name Row'
 expect_offence tests/a.cpp "$(printf 'x\\n%.0s' {1..400})" 'longer than 400 lines'
 expect_offence src/score/util.hpp '' 'tells nothing'
@@ -78,6 +82,9 @@ output="$(bash "$check" "$tree")" && fail "nothing missed"
 # What only looks like an offence is none.
 make_tree
 printf 'f("exit(1), std::cout"); // std::cout, exit(1)\nint exited(int);\n' >>"$tree/src/score/a.cpp"
+printf 'std::string g() {\n  std::string a;\n  return a;\n}\n' >>"$tree/src/score/a.cpp"
+printf 'const std::string& f(const std::string& a) noexcept {\n  const std::string& b = a;\n' >>"$tree/src/text/a.cpp"
+printf '  return b;\n}\nstd::string h() { return std::string(); }\n' >>"$tree/src/text/a.cpp"
 mkdir "$tree/build"
 touch "$tree/.gitignore"
 bash "$check" "$tree" || fail "an offence where there is none"

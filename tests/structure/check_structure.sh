@@ -69,6 +69,31 @@ library_keeps_to_itself() {
   done
 }
 
+# A function that says noexcept ends the program where memory runs out in it. What can be seen
+# without compiling: a text, a list or a map that it makes, lengthens or gives back.
+noexcept_allocates_nothing() {
+  local files
+  mapfile -t files < <(cd "$code" && grep --recursive --files-with-matches 'noexcept' include src)
+  (cd "$code" && awk '
+    BEGIN {
+      owner = "std::(string|vector|deque|list|map|set|unordered_[a-z]+)(<.*>)?"
+      making = owner " [a-z_]+ *[;({=]|" owner "[({]|fmt::format|make_(unique|shared)|[^a-z_]new [A-Za-z]|" \
+        "(^|[^a-z_])(lower_case|to_string|printable|padded|wrapped|quoted)\\(|" \
+        "\\.(push_back|emplace_back|emplace|append|insert|reserve|resize|assign)\\("
+    }
+    FNR == 1 { depth = 0 }
+    { line = $0 }
+    depth == 0 && line ~ "^ *(\\[\\[nodiscard\\]\\] )?" owner " [A-Za-z_:]+\\(.*noexcept" {
+      print FILENAME ":" FNR ":" $0
+    }
+    depth == 0 && line ~ /noexcept( override)? *[{]/ { sub(/.*noexcept/, "", line); inside = 1 }
+    inside {
+      if (line ~ making) print FILENAME ":" FNR ":" $0
+      depth += gsub(/[{]/, "", line) - gsub(/[}]/, "", line)
+      inside = depth > 0
+    }' "${files[@]}" /dev/null) | sort | against "what is noexcept allocates nothing"
+}
+
 # Two types of one name are one to the linker, which then may take the functions of either.
 names_of_their_own() {
   grep --recursive --files-with-matches --include='*.hpp' '^namespace fingerturn {' include src tests |
@@ -115,7 +140,7 @@ strip_sources
 for folder in include $library src/cli; do
   [[ -n "$(sources_in "$folder")" ]] || echo "$folder:1: no sources here"
 done >>"$offences"
-{ layers; library_keeps_to_itself; names_of_their_own; short_files; telling_names; tidy_top_level; } >>"$offences"
+{ layers; library_keeps_to_itself; noexcept_allocates_nothing; names_of_their_own; short_files; telling_names; tidy_top_level; } >>"$offences"
 if [[ -s "$offences" ]]; then
   cat "$offences"
   exit 1

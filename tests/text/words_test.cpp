@@ -27,6 +27,18 @@ TEST_CASE("a mistyped word finds the word that was meant") {
   CHECK(nearest_word(c.word, kWords) == c.nearest);
 }
 
+TEST_CASE("words are known in capitals too") {
+  CHECK(is_in_lower_case("Tempo", "tempo"));
+  CHECK(is_in_lower_case("", ""));
+  CHECK_FALSE(is_in_lower_case("Tempos", "tempo"));
+  CHECK_FALSE(is_in_lower_case("temp", "tempo"));
+  CHECK_FALSE(is_in_lower_case("temp@", "temp`"));
+  CHECK(ends_in_lower_case("a.MXL", ".mxl"));
+  CHECK(ends_in_lower_case(".mxl", ".mxl"));
+  CHECK_FALSE(ends_in_lower_case("mxl", ".mxl"));
+  CHECK_FALSE(ends_in_lower_case("a.mxl ", ".mxl"));
+}
+
 TEST_CASE("a word that is close to none finds none") {
   const std::string word =
       GENERATE("", "x", "ha", "allegro", "tp", "comp", "passagework", "handxxx");

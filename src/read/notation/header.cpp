@@ -34,9 +34,8 @@ std::optional<HeaderLine> header_of(TextPiece line) noexcept {
   if (name.text.empty() || !rest.text.starts_with(':')) return std::nullopt;
   if (is_pitch_without_octave(name.text)) return std::nullopt;
   HeaderLine header{HeaderName::unknown, name, trimmed(rest.from(1))};
-  const std::string lower = lower_case(name.text);
   for (std::size_t i = 0; i < kNames.size(); ++i) {
-    if (kNames[i] == lower) header.name = static_cast<HeaderName>(i);
+    if (is_in_lower_case(name.text, kNames[i])) header.name = static_cast<HeaderName>(i);
   }
   // A blank before the colon is let pass after a known name only: "r :|" is a rest at a repeat.
   const bool blank_before_colon = rest.begin > name.begin + length;
