@@ -35,7 +35,8 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
     {.id = "control-character",
      .in_notation = Severity::error,
      .title = "A character that is no text",
-     .meaning = "The file holds a character that no keyboard types, as files do that were damaged "
+     .meaning = "The file holds a character that acts instead of being shown, such as a mark that "
+                "turns the direction of a line, as files do that were damaged, copied from a page "
                 "or belong to another program.",
      .cure = "Type the place anew, or have the other program write plain text."},
     {.id = "digits",

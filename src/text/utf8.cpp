@@ -1,22 +1,27 @@
 #include "text/utf8.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace fingerturn {
 namespace {
 
-bool is_control(char32_t value) { return value < 0x20 || (value >= 0x7F && value < 0xA0); }
+struct CodePoints {
+  char32_t first;
+  char32_t last;
+};
 
-/// Marks that change the direction of the text after them, and the line separators: they would
-/// let a title rearrange a report.
-bool rearranges_text(char32_t value) {
-  return (value >= 0x202A && value <= 0x202E) || (value >= 0x2066 && value <= 0x2069) ||
-         value == 0x2028 || value == 0x2029;
-}
-
-bool is_plain(char32_t value) {
-  return value == U'\t' || (!is_control(value) && !rearranges_text(value));
-}
+/// Named as in the Unicode Standard. Left in are the joiner and the non-joiner, without which words
+/// of Persian or Hindi are misspelled.
+constexpr std::array<CodePoints, 7> kActingBeyondAscii{{
+    {0x0080, 0x009F},  // control characters, among them one that steers a terminal as ESC [ does
+    {0x061C, 0x061C},  // Arabic letter mark
+    {0x200E, 0x200F},  // left-to-right mark, right-to-left mark
+    {0x2028, 0x202E},  // separators of lines and paragraphs, embeddings and overrides of direction
+    {0x2066, 0x206F},  // isolates of direction, deprecated format characters
+    {0xFFF9, 0xFFFB},  // interlinear annotation
+    {0xE0000, 0xE007F},  // tags, which nobody sees
+}};
 
 std::size_t length_announced(unsigned char lead) {
   if (lead < 0x80) return 1;
@@ -27,6 +32,14 @@ std::size_t length_announced(unsigned char lead) {
 }
 
 }  // namespace
+
+bool acts_on_text(char32_t value) noexcept {
+  constexpr char32_t kDelete = 0x7F;
+  if (value <= kDelete) return (value < U' ' && value != U'\t') || value == kDelete;
+  return std::any_of(
+      kActingBeyondAscii.begin(), kActingBeyondAscii.end(),
+      [value](const CodePoints& range) { return value >= range.first && value <= range.last; });
+}
 
 CodePoint first_code_point(std::string_view text) noexcept {
   const auto lead = static_cast<unsigned char>(text.front());
@@ -59,7 +72,7 @@ std::optional<BadByte> find_bad_byte(std::string_view text) noexcept {
   for (std::size_t offset = 0; offset < text.size();) {
     const CodePoint point = first_code_point(text.substr(offset));
     if (!point.valid) return BadByte{offset, 1, false};
-    if (!is_plain(point.value)) return BadByte{offset, point.bytes, true};
+    if (acts_on_text(point.value)) return BadByte{offset, point.bytes, true};
     offset += point.bytes;
   }
   return std::nullopt;
@@ -70,7 +83,7 @@ std::string printable(std::string_view text) {
   out.reserve(text.size());
   while (!text.empty()) {
     const CodePoint point = first_code_point(text);
-    const bool kept = point.valid && is_plain(point.value);
+    const bool kept = point.valid && !acts_on_text(point.value);
     out += kept ? text.substr(0, point.bytes) : kReplacement;
     text.remove_prefix(point.bytes);
   }

@@ -25,16 +25,20 @@ CodePoint first_code_point(std::string_view text) noexcept;
 /// How many code points a text has, each byte that is no UTF-8 counting as one.
 std::size_t count_code_points(std::string_view text) noexcept;
 
-/// A byte that no text should hold: not UTF-8, or a control character other than the tab, also of
-/// the kind that changes the direction of the text after it or separates lines.
+/// Whether a character acts instead of being shown, so that a title could rearrange a report,
+/// steer a terminal or hide something: control characters other than the tab, marks of direction,
+/// separators of lines, tags.
+bool acts_on_text(char32_t value) noexcept;
+
+/// A byte that no text should hold: not UTF-8, or the first of a character that acts.
 struct BadByte {
   std::size_t offset = 0;
   std::size_t bytes = 1;
-  bool control = false;  ///< a control character, else not UTF-8
+  bool control = false;  ///< a character that acts, else not UTF-8
 };
 std::optional<BadByte> find_bad_byte(std::string_view text) noexcept;
 
-/// The text with everything a terminal might act on or choke at replaced by U+FFFD.
+/// The text with every character that acts, and what is not UTF-8, replaced by U+FFFD.
 std::string printable(std::string_view text);
 
 }  // namespace fingerturn

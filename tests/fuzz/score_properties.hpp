@@ -18,13 +18,8 @@ inline void expect_in_source(Span span, const Source& source) {
   expect(span.end <= source.text().size(), "a span lies in the source");
 }
 
-/// Text for a terminal: nothing in it that a terminal acts on.
 inline void expect_printable(std::string_view text) {
-  expect(std::none_of(text.begin(), text.end(),
-                      [](unsigned char byte) {
-                        return (byte < 0x20 && byte != '\n' && byte != '\t') || byte == 0x7f;
-                      }),
-         "no control characters in messages and reports");
+  expect(only_shows(text), "nothing that acts in messages and reports");
 }
 
 inline void expect_sound(const ReadResult& result, const Source& source) {
@@ -112,6 +107,7 @@ inline std::string expect_reports(const Score& score) {
   expect_printable(write_markdown(analysed, {.detail = true, .cues = true}));
   std::string json = write_json(analysed);
   expect(is_json(json), "the JSON report is JSON");
+  expect_printable(json);
   const std::string lines = write_jsonl(analysed);
   expect(static_cast<std::size_t>(std::count(lines.begin(), lines.end(), '\n')) ==
              score.passages.size(),

@@ -102,6 +102,44 @@ TEST_CASE("what a terminal might act on is replaced") {
   CHECK(printable("\u202E\u2066\u2028\u2029") == "\uFFFD\uFFFD\uFFFD\uFFFD");
 }
 
+TEST_CASE("what acts instead of being shown is none of the letters (Unicode, Cc, Bidi_Control)") {
+  struct Range {
+    char32_t first;
+    char32_t last;
+    const char* name;
+  };
+  constexpr std::array<Range, 10> kActing{{{0x00, 0x1F, "C0, but for the tab"},
+                                           {0x7F, 0x9F, "DEL and C1"},
+                                           {0x061C, 0x061C, "ALM"},
+                                           {0x200E, 0x200F, "LRM, RLM"},
+                                           {0x2028, 0x2029, "LS, PS"},
+                                           {0x202A, 0x202E, "LRE, RLE, PDF, LRO, RLO"},
+                                           {0x2066, 0x2069, "LRI, RLI, FSI, PDI"},
+                                           {0x206A, 0x206F, "deprecated format characters"},
+                                           {0xFFF9, 0xFFFB, "interlinear annotation"},
+                                           {0xE0000, 0xE007F, "tags"}}};
+  std::size_t wrong = 0;
+  for (char32_t value = 0; value <= 0x10FFFF; ++value) {
+    if (is_surrogate(value)) continue;
+    const bool acts =
+        value != U'\t' && std::any_of(kActing.begin(), kActing.end(), [value](const Range& range) {
+          return value >= range.first && value <= range.last;
+        });
+    const std::string shown = printable(encoded(value));
+    if (acts_on_text(value) != acts || shown != (acts ? kReplacement : encoded(value))) ++wrong;
+  }
+  CHECK(wrong == 0);
+}
+
+TEST_CASE("letters of all scripts are shown, and what joins them or keeps them apart") {
+  const std::string text =
+      GENERATE(as<std::string>{}, "\u0645\u06CC\u200C\u062E\u0648\u0627\u0647\u0645",  // Persian
+               "\u0915\u094D\u200D\u0937",                                             // Hindi
+               "\u05E9\u05C1\u05D9\u05E8", "\u6708\u5149", "e\u0301", "\U0001F3B9\uFE0F",
+               "a\u00A0b\u200Bc", "\U0001D12A");
+  CHECK(printable(text) == text);
+}
+
 TEST_CASE("no two bytes get past that make a terminal act") {
   const auto harmless = [](char c) {
     const auto byte = static_cast<unsigned char>(c);

@@ -50,6 +50,11 @@ std::string declared_as_utf8(std::string text) {
   return text;
 }
 
+/// Marks that only say in which direction what stands beside them runs; a report sets that itself.
+bool is_mark_of_direction(char32_t value) {
+  return value == 0x061C || value == 0x200E || value == 0x200F;
+}
+
 bool is_read_as_it_is(std::string_view encoding) {
   return encoding.empty() || encoding == "utf-8" || encoding == "utf8" || encoding == "us-ascii";
 }
@@ -98,6 +103,7 @@ std::string line_of_text(std::string_view text) {
     const CodePoint point = first_code_point(text);
     const std::string_view bytes = text.substr(0, point.bytes);
     text.remove_prefix(point.bytes);
+    if (is_mark_of_direction(point.value)) continue;
     if (point.value == U' ' || (point.value >= U'\t' && point.value <= U'\r')) {
       blank = !line.empty();
       continue;

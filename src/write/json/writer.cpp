@@ -1,7 +1,11 @@
 #include "write/json/writer.hpp"
 
-#include <algorithm>
+#include "text/utf8.hpp"
 
+#include <algorithm>
+#include <iterator>
+
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace fingerturn {
@@ -21,6 +25,35 @@ bool is_plain(std::string_view text) {
   });
 }
 
+/// Adds a character as the escapes that JSON has for its one or two units of UTF-16.
+void add_escaped(std::string& out, char32_t value) {
+  constexpr char32_t kFirstInTwoUnits = 0x10000;
+  const auto add = [&out](char32_t unit) {
+    fmt::format_to(std::back_inserter(out), "\\u{:04x}", static_cast<std::uint32_t>(unit));
+  };
+  if (value < kFirstInTwoUnits) return add(value);
+  const char32_t bits = value - kFirstInTwoUnits;
+  add(0xD800 + (bits >> 10U));
+  add(0xDC00 + (bits & 0x3FFU));
+}
+
+/// A text in quotes in which characters that act stand escaped: the same value, and no harm to a
+/// terminal or an editor that shows the document.
+std::string harmless(std::string_view quoted) {
+  std::string out;
+  out.reserve(quoted.size());
+  while (!quoted.empty()) {
+    const CodePoint point = first_code_point(quoted);
+    if (acts_on_text(point.value)) {
+      add_escaped(out, point.value);
+    } else {
+      out += quoted.substr(0, point.bytes);
+    }
+    quoted.remove_prefix(point.bytes);
+  }
+  return out;
+}
+
 }  // namespace
 
 void JsonWriter::value(std::string_view text) {
@@ -29,7 +62,7 @@ void JsonWriter::value(std::string_view text) {
     out_.add(text);
     out_.add(kEndOfText);
   } else {
-    raw(dumped(text));
+    raw(harmless(dumped(text)));
   }
 }
 

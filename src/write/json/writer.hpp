@@ -91,7 +91,8 @@ class JsonWriter {
   void value(const Value& value) {
     out_.ends_at(put_with_comma(out_.room_for(most_letters(value) + 1), value));
   }
-  /// A text that somebody wrote; bytes that are not UTF-8 become U+FFFD.
+  /// A text that somebody wrote. Bytes that are not UTF-8 become U+FFFD, and characters that act
+  /// instead of being shown stand as \uXXXX.
   void value(std::string_view text);
   void value(const std::string& text) { value(std::string_view(text)); }
   void value(const char* text) { value(std::string_view(text)); }
