@@ -81,3 +81,12 @@ TEST_CASE("text out: letters written into room that was asked for stand where th
   for (std::size_t i = 0; i < kFarMoreThanABuffer; ++i) expected += "12-";
   CHECK(joined(pieces) == expected);
 }
+
+TEST_CASE("text out: no text at all adds nothing") {
+  const auto pieces = pieces_of([](TextOut& out) {
+    out.add(std::string_view{});
+    out.add('a');
+    out.add(std::string_view{});
+  });
+  CHECK(joined(pieces) == "a");
+}
