@@ -8,6 +8,7 @@
 #include "read/musicxml/place.hpp"
 #include "read/musicxml/text.hpp"
 #include "read/musicxml/tick_counter.hpp"
+#include "read/musicxml/ties_to_nothing.hpp"
 #include "score/ties.hpp"
 #include "score/timeline.hpp"
 
@@ -127,8 +128,10 @@ class MusicXmlReader {
     std::vector<ChosenParts> chosen = choose_parts(parts_, options_, reporter_);
     for (ChosenParts& parts : chosen) {
       reporter_.start_passage(score.passages.size());
+      ties_.start_passage(score.passages.size());
       score.passages.push_back(read_passage(std::move(parts), chosen.size() > 1));
     }
+    ties_.report(reporter_);
     const bool empty = std::all_of(score.passages.begin(), score.passages.end(),
                                    [](const Passage& passage) { return passage.lines.empty(); });
     if (empty && reporter_.errors() == 0) {
@@ -207,11 +210,11 @@ class MusicXmlReader {
     auto& of_hand = notes.by_hand.at(static_cast<std::size_t>(hand));
     if (of_hand.empty()) return;
     Line line = line_of_notes(hand, std::move(of_hand), notes.measures, notes.ticks_per_quarter);
-    report_ties(line, resolve_ties(line));
+    note_ties(line, resolve_ties(line));
     passage.lines.push_back(std::move(line));
   }
 
-  void report_ties(const Line& line, const std::vector<Span>& to_nothing) {
+  void note_ties(const Line& line, const std::vector<Span>& to_nothing) {
     if (to_nothing.empty()) return;
     std::vector<std::pair<std::uint32_t, std::int32_t>> bars;
     for (const Event& event : line.events) {
@@ -222,12 +225,7 @@ class MusicXmlReader {
     std::sort(bars.begin(), bars.end());
     for (const Span span : to_nothing) {
       const auto found = std::lower_bound(bars.begin(), bars.end(), std::pair(span.begin, 0));
-      MusicalPlace where;
-      where.hand = line.hand;
-      where.bar = found->second;
-      reporter_.report("tie-to-nothing", span, where,
-                       "expected another note on this key for the tie to lead to, found none "
-                       "before a rest or the end");
+      ties_.note(span, line.hand, found->second);
     }
   }
 
@@ -235,6 +233,7 @@ class MusicXmlReader {
   Reporter& reporter_;
   PieceNames piece_;
   std::vector<PartInfo> parts_;
+  TiesToNothing ties_;
 };
 
 /// Reports XML that is not well formed.
