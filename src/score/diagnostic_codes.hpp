@@ -125,6 +125,14 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
          "read as a note of its own where there is none.",
      .cure = "Have your notation program write the score anew; where the file was edited by hand, "
              "put the note behind those it sounds with."},
+    {.id = "musicxml-duration",
+     .in_musicxml = Severity::warning,
+     .title = "A note that takes no time",
+     .meaning = "The duration of a note is 0 or below, though it is no grace note. How long it is "
+                "can be told by its type, such as an eighth, and its dots.",
+     .cure = "Have your notation program write the score anew; where the file was edited by hand, "
+             "look at the element that is marked.",
+     .outcome = "its type counts instead"},
     {.id = "musicxml-part",
      .in_musicxml = Severity::error,
      .title = "A part that is not there",

@@ -1,5 +1,6 @@
 #include "catch.hpp"
 #include "fingerturn/read.hpp"
+#include "fingerturn/report.hpp"
 #include "read/case_file.hpp"
 #include "score/file_reading.hpp"
 #include "score/score_text.hpp"
@@ -84,6 +85,23 @@ TEST_CASE("every case is read as it says") {
       check_case(form, reading);
     }
   }
+}
+
+TEST_CASE("every score that is read, written as a passage, reads back") {
+  std::size_t looked_at = 0;
+  for (const files::path& path : case_files("musicxml")) {
+    for (const ReadingCase& reading : cases_in(text_of_file(path))) {
+      const ReadResult result = read(Source("case.musicxml", whole_score(reading.text)));
+      if (!result.ok() || result.score.passages.empty()) continue;
+      const std::string written = write_passage(result.score);
+      INFO(path.filename().string() << ": " << reading.title << "\n" << written);
+      const ReadResult again = read_notation(Source("written.passage", written));
+      CHECK(again.diagnostics.errors == 0);
+      CHECK(write_passage(again.score) == written);
+      ++looked_at;
+    }
+  }
+  CHECK(looked_at > 50);
 }
 
 TEST_CASE("every message that a reader can give has a case") {

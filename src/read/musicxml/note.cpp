@@ -34,6 +34,7 @@ void look_at(pugi::xml_node child, NoteElement& note) {
       break;
     case 'd':
       if (name == "duration") note.duration = child;
+      if (name == "dot") ++note.dots;
       break;
     case 'v':
       if (name == "voice") note.voice = child;
@@ -46,6 +47,8 @@ void look_at(pugi::xml_node child, NoteElement& note) {
       break;
     case 't':
       if (name == "tie") note.tied |= starts(child);
+      if (name == "type") note.type = child;
+      if (name == "time-modification") note.time_modification = child;
       break;
     case 'c':
       note.chord |= name == "chord";

@@ -2,6 +2,7 @@
 
 #include "read/musicxml/written_note.hpp"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string_view>
@@ -17,6 +18,9 @@ struct NoteElement {
   pugi::xml_node duration;
   pugi::xml_node voice;
   pugi::xml_node staff;
+  pugi::xml_node type;
+  pugi::xml_node time_modification;
+  std::size_t dots = 0;
   bool rest = false;
   bool unpitched = false;
   bool chord = false;

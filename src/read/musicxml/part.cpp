@@ -46,6 +46,7 @@ class Voices {
 struct OpenChord {
   std::optional<std::size_t> first;  ///< its first note that is played, in WrittenPart::notes
   std::string_view between;          ///< what stands in the place of that note or behind it
+  bool takes_time = true;            ///< that note does, and so the chord
 };
 
 class PartReader {
@@ -159,10 +160,30 @@ class PartReader {
                      "expected a bar of at most 10000 quarter notes, found more");
   }
 
+  /// What a duration that is 0 or negative should have been, by the type of the note; nothing where
+  /// the duration is above 0, or the note has no type.
+  std::optional<Ticks> mended_duration(const NoteElement& element) {
+    const std::string_view text = text_of(element.duration);
+    const std::optional<Ticks> ticks = ticks_.of(text.starts_with('-') ? text.substr(1) : text);
+    const bool is_wrong = ticks && (text.starts_with('-') || (*ticks == 0 && !element.rest));
+    const std::optional<Fraction> value =
+        is_wrong ? written_value(element.type, element.dots, element.time_modification)
+                 : std::nullopt;
+    const std::optional<Ticks> mended = value ? ticks_.of_value(*value) : std::nullopt;
+    if (mended) {
+      reporter_.report("musicxml-duration", span_of(element.duration),
+                       place(element.chord && chord_ ? ticks_.note() : ticks_.now()),
+                       fmt::format("expected a duration above 0, found {}", quoted(text)));
+    }
+    return mended;
+  }
+
   /// The written length; 0 for a grace note, nothing where it is wrong.
   std::optional<Ticks> duration_of(const NoteElement& element) {
     if (element.grace) return 0;
-    const std::optional<Ticks> ticks = ticks_.of(text_of(element.duration));
+    std::optional<Ticks> ticks = ticks_.of(text_of(element.duration));
+    if (ticks.value_or(0) > 0) return ticks;
+    if (const std::optional<Ticks> mended = mended_duration(element)) return mended;
     if (!ticks) {
       report_time(element.duration.empty() ? element.element : element.duration, kDuration,
                   text_of(element.duration));
@@ -176,16 +197,16 @@ class PartReader {
     // Cue notes are another player's; they take their time all the same.
     const bool is_played = !element.rest && !element.cue && !element.unpitched;
     if (element.chord && is_played) report_lone_chord_note(element);
-    if (!in_chord) start_chord(element);
+    if (!in_chord) start_chord(element, duration != 0);
     if (!duration) return;
     // Of a chord only the first note takes time.
     if (!in_chord && !ticks_.move(*duration)) return report_long_bar(element.element);
     if (is_played) add_note(element, *duration);
   }
 
-  void start_chord(const NoteElement& element) {
+  void start_chord(const NoteElement& element, bool takes_time) {
     ticks_.start_note();
-    chord_ = OpenChord{{}, element.rest ? "a rest" : ""};
+    chord_ = OpenChord{{}, element.rest ? "a rest" : "", takes_time};
   }
 
   void report_lone_chord_note(const NoteElement& element) {
@@ -204,7 +225,8 @@ class PartReader {
     note.tick = ticks_.note();
     // A chord takes time or none as its first note does, and is in its voice, whatever its other
     // notes say.
-    note.grace = first ? part_.notes[*first].grace : duration == 0;
+    const bool takes_time = chord_->takes_time && duration > 0;
+    note.grace = first ? part_.notes[*first].grace : !takes_time;
     note.duration = note.grace ? 0 : duration;
     note.measure = this_measure();
     note.staff = staff_of(element);

@@ -80,7 +80,25 @@ std::optional<Tempo> tempo_of_sound(pugi::xml_node sound) {
   return Tempo{{1, 4}, *per_minute};
 }
 
+/// How much of its value a note of a tuplet keeps: 2/3 in a triplet.
+Fraction share_of(pugi::xml_node time_modification) {
+  constexpr std::int32_t kMostNotes = 99;
+  const auto number = [&](const char* name) {
+    return whole_number<std::int32_t>(text_of(time_modification.child(name))).value_or(0);
+  };
+  const std::int32_t actual = number("actual-notes");
+  const std::int32_t normal = number("normal-notes");
+  const bool passes = actual > 0 && normal > 0 && actual <= kMostNotes && normal <= kMostNotes;
+  return passes ? reduced(normal, actual).value_or(Fraction{1, 1}) : Fraction{1, 1};
+}
+
 }  // namespace
+
+std::optional<Fraction> written_value(pugi::xml_node type, std::size_t dots,
+                                      pugi::xml_node time_modification) {
+  const std::optional<Fraction> value = value_of(text_of(type), dots);
+  return value ? product(*value, share_of(time_modification)) : std::nullopt;
+}
 
 std::optional<Meter> meter_in(pugi::xml_node time) {
   Meter meter{0, 0};

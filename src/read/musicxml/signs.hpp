@@ -2,12 +2,18 @@
 
 #include "fingerturn/score.hpp"
 
+#include <cstddef>
 #include <optional>
 
 #include <pugixml.hpp>
 
 /// The signs of a measure that are no notes.
 namespace fingerturn {
+
+/// The value, in whole notes, of a note's `type` with so many dots and its `time-modification`, of
+/// which either may be missing; nothing where the type is, or is none.
+std::optional<Fraction> written_value(pugi::xml_node type, std::size_t dots,
+                                      pugi::xml_node time_modification);
 
 /// The time signature of a `time` element; several beats with one value are added up. Nothing for a
 /// free meter, and for one that is none.

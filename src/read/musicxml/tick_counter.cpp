@@ -83,12 +83,20 @@ std::optional<Ticks> TickCounter::count(std::string_view text) {
   const Ticks above = duration->numerator * divisions_.denominator;
   const Ticks below = duration->denominator * divisions_.numerator;
   const std::optional<Fraction> quarters = reduced(above, below);
-  if (!quarters) return std::nullopt;
-  const std::optional<Fraction> step = reduced(part_.ticks_per_quarter, quarters->denominator);
+  return quarters ? count_quarters(*quarters) : std::nullopt;
+}
+
+std::optional<Ticks> TickCounter::count_quarters(Fraction quarters) {
+  const std::optional<Fraction> step = reduced(part_.ticks_per_quarter, quarters.denominator);
   if (!step) return std::nullopt;
   if (step->denominator != 1 && !refine(step->denominator)) return std::nullopt;
-  if (quarters->numerator > kLongestMeasure * quarters->denominator) return std::nullopt;
-  return quarters->numerator * (part_.ticks_per_quarter / quarters->denominator);
+  if (quarters.numerator > kLongestMeasure * quarters.denominator) return std::nullopt;
+  return quarters.numerator * (part_.ticks_per_quarter / quarters.denominator);
+}
+
+std::optional<Ticks> TickCounter::of_value(Fraction value) {
+  const std::optional<Fraction> quarters = product(value, {4, 1});
+  return quarters ? count_quarters(*quarters) : std::nullopt;
 }
 
 bool TickCounter::move(Ticks ticks) {

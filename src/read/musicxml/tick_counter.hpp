@@ -19,6 +19,8 @@ class TickCounter {
   bool set_divisions(std::string_view text);
   /// A duration in divisions; nothing where it is none, below 0 or longer than any bar.
   std::optional<Ticks> of(std::string_view text);
+  /// A time in whole notes; nothing where that is longer than any bar or too fine to count.
+  std::optional<Ticks> of_value(Fraction value);
 
   void start_measure() { now_ = note_ = furthest_ = 0; }
   /// A note begins now; of a chord the first does.
@@ -33,6 +35,7 @@ class TickCounter {
 
  private:
   std::optional<Ticks> count(std::string_view text);
+  std::optional<Ticks> count_quarters(Fraction quarters);
   bool refine(Ticks factor);
 
   WrittenPart& part_;
