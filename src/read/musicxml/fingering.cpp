@@ -4,7 +4,6 @@
 #include "read/musicxml/element.hpp"
 
 #include <algorithm>
-#include <functional>
 #include <span>
 #include <utility>
 
@@ -156,7 +155,7 @@ void add_fingerings(pugi::xml_node element, WrittenNote& note, WrittenPart& part
   }
 }
 
-void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNote&)>& hand_of) {
+void settle_fingers(WrittenPart& part) {
   const std::span<WrittenNote> notes(part.notes);
   for (std::size_t begin = 0; begin < notes.size(); ++begin) {
     const std::uint32_t stacked = notes[begin].stacked_fingers;
@@ -167,7 +166,7 @@ void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNot
     if (chord.size() < 2 || !only_first_has_fingers(chord)) continue;
     const std::size_t written = written_fingers(chord.front().note).size();
     if (stacked == chord.size() && written == stacked) {
-      spread(chord, hand_of(chord.front()));
+      spread(chord, chord.front().hand);
     } else {
       take_off(chord.front(), begin, chord.size(), part.problems);
     }

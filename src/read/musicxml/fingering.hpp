@@ -2,7 +2,6 @@
 
 #include "read/musicxml/written_note.hpp"
 
-#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,6 +29,6 @@ void add_fingerings(pugi::xml_node element, WrittenNote& note, WrittenPart& part
 /// each of its notes, are spread over it: the lowest number on the lowest note in the right hand,
 /// the other way in the left. Stacked in any other number they are taken off and reported. Then
 /// notes that are left without a finger take what was suggested for them.
-void settle_fingers(WrittenPart& part, const std::function<Hand(const WrittenNote&)>& hand_of);
+void settle_fingers(WrittenPart& part);
 
 }  // namespace fingerturn

@@ -55,6 +55,9 @@ void merge(const WrittenNote& second, WrittenNote& first) {
   first.duration = std::max(first.duration, second.duration);
   first.note.tied |= second.note.tied;
   first.breath_after |= second.breath_after;
+  first.rolled |= second.rolled;
+  first.rolls_down |= second.rolls_down;
+  if (first.ornament == Ornament::none) first.ornament = second.ornament;
   if (first.note.finger) return;
   first.note.finger = second.note.finger;
   first.note.changes_to = second.note.changes_to;
@@ -102,7 +105,7 @@ class HandLine {
       std::size_t end = begin + 1;
       while (end < graces.size() && graces[end].in_chord) ++end;
       add_rest_until(graces[begin].tick);
-      add_event(graces.subspan(begin, end - begin), 0).grace = true;
+      add_notes(graces.subspan(begin, end - begin), 0, true);
       begin = end;
     }
     add_rest_until(until);
@@ -113,27 +116,65 @@ class HandLine {
       sounding_ = std::max(sounding_, start_ + note.tick + note.duration);
     }
     const Ticks silence = std::min(next, sounding_ - start_);
-    add_event(notes, silence - time_);
+    add_notes(notes, silence - time_, false);
     time_ = silence;
+  }
+
+  /// Adds what begins at one moment; `grace`: as grace notes.
+  void add_notes(Notes notes, Ticks duration, bool grace) {
+    // Of what is struck the lowest comes first already; grace notes come as they are written.
+    if (grace) sort_by_key(notes);
+    notes = notes.first(merge_keys(notes));
+    for (WrittenNote& note : notes) {
+      if (note.duration > duration) note.note.lasts = value_of(note.duration);
+    }
+    const std::size_t first = line_.events.size();
+    Notes rest = notes;
+    for (std::size_t rolled = gather_roll(notes); rolled > 1; --rolled) {
+      const bool begins = line_.events.size() == first;
+      const std::size_t count = begins ? rest.size() - (rolled - 1) : 1;
+      if (begins) sort_by_key(rest.first(count));
+      add_event(rest.first(count), 0).rolls_on = true;
+      rest = rest.subspan(count);
+    }
+    add_event(rest, duration);
+    for (std::size_t i = first; i < line_.events.size(); ++i) line_.events[i].grace = grace;
+    for (const WrittenNote& note : notes) {
+      line_.events.back().breath_after |= note.breath_after;
+      if (note.ornament != Ornament::none) line_.events.back().ornament = note.ornament;
+    }
+  }
+
+  /// Of notes on one key only one is left; gives how many notes are.
+  static std::size_t merge_keys(Notes notes) {
+    std::size_t count = 1;
+    for (std::size_t i = 1; i < notes.size(); ++i) {
+      if (midi_number(notes[i].note.pitch) == midi_number(notes[count - 1].note.pitch)) {
+        merge(notes[i], notes[count - 1]);
+      } else if (i != count++) {
+        notes[count - 1] = std::move(notes[i]);
+      }
+    }
+    return count;
+  }
+
+  /// Puts the notes of a rolled chord behind what is struck with its first one, in the order in
+  /// which they are rolled; gives how many they are.
+  static std::size_t gather_roll(Notes notes) {
+    const auto is_rolled = [](const WrittenNote& note) { return note.rolled && !note.continues; };
+    if (std::ranges::count_if(notes, is_rolled) < 2) return 1;
+    const auto roll = std::stable_partition(notes.begin(), notes.end(),
+                                            [&](const auto& note) { return !is_rolled(note); });
+    const bool down =
+        std::any_of(roll, notes.end(), [](const auto& note) { return note.rolls_down; });
+    if (down) std::reverse(roll, notes.end());
+    return static_cast<std::size_t>(notes.end() - roll);
   }
 
   Event& add_event(Notes notes, Ticks duration) {
     Event& event = add_timed(duration, notes.front().note.span);
-    // Of what is struck the lowest comes first already; grace notes come as they are written.
-    if (notes.front().grace) sort_by_key(notes);
     event.notes.reserve(notes.size());
-    for (std::size_t i = 0; i < notes.size(); ++i) {
-      const bool same_key = i + 1 < notes.size() && midi_number(notes[i].note.pitch) ==
-                                                        midi_number(notes[i + 1].note.pitch);
-      if (same_key) {
-        merge(notes[i + 1], notes[i]);
-        std::swap(notes[i], notes[i + 1]);
-        continue;
-      }
-      event.breath_after |= notes[i].breath_after;
-      if (notes[i].duration > duration) notes[i].note.lasts = value_of(notes[i].duration);
-      event.notes.push_back(std::move(notes[i].note));
-    }
+    for (WrittenNote& note : notes) event.notes.push_back(std::move(note.note));
     return event;
   }
 

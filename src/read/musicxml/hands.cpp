@@ -1,47 +1,12 @@
 #include "read/musicxml/hands.hpp"
 
-#include <algorithm>
-#include <array>
-#include <cstddef>
+#include "read/musicxml/bar_list.hpp"
+#include "read/musicxml/hand_choice.hpp"
+
+#include <utility>
 
 namespace fingerturn {
 namespace {
-
-Hand hand_of_staff(std::uint32_t staff) { return staff == 1 ? Hand::right : Hand::left; }
-
-/// How many notes of a voice stand on the staves of each hand.
-using NotesByHand = std::array<std::size_t, 2>;
-
-std::vector<NotesByHand> count_notes(const WrittenPart& part) {
-  std::vector<NotesByHand> counts(part.voices.size());
-  for (const WrittenNote& note : part.notes) {
-    ++counts[note.voice].at(static_cast<std::size_t>(hand_of_staff(note.staff)));
-  }
-  return counts;
-}
-
-VoiceHands by_staves(const WrittenPart& part) {
-  VoiceHands hands;
-  bool visits = false;
-  const std::vector<NotesByHand> counts = count_notes(part);
-  for (std::size_t voice = 0; voice < counts.size(); ++voice) {
-    const auto& [right, left] = counts[voice];
-    const bool on_both = right > 0 && left > 0;
-    if (on_both && part.voices[voice].doubled) {
-      hands.of_voice.emplace_back(std::nullopt);
-    } else {
-      hands.of_voice.emplace_back(right >= left ? Hand::right : Hand::left);
-      visits |= on_both;
-    }
-  }
-  hands.remark = part.staff_count > 2
-                     ? "The first staff was taken as the right hand, the others as the left."
-                     : "The upper staff was taken as the right hand, the lower as the left.";
-  if (visits) {
-    hands.remark += " A voice on both stays with the hand of the staff where it has most notes.";
-  }
-  return hands;
-}
 
 std::string clef_words(ClefSign clef) {
   switch (clef) {
@@ -58,24 +23,47 @@ std::string clef_words(ClefSign clef) {
   return "lack of a clef";
 }
 
-VoiceHands by_clef(const WrittenPart& part, ClefSign clef, std::optional<Hand> given) {
-  const Hand hand = given.value_or(clef == ClefSign::f ? Hand::left : Hand::right);
-  VoiceHands hands{std::vector<std::optional<Hand>>(part.voices.size(), hand), {}};
-  hands.remark =
-      "The one staff was taken as the " + to_string(hand) + " hand, " +
-      (given ? "as asked." : "by its " + clef_words(clef) + "; --hand takes it as the other.");
-  return hands;
+/// What was decided other than by the staff.
+void add_remarks(HandsByOther other, std::vector<std::string>& remarks) {
+  const auto add = [&remarks](const char* words, std::vector<std::int32_t> bars) {
+    if (!bars.empty()) remarks.push_back(words + (" in " + bar_list(std::move(bars)) + "."));
+  };
+  add("A voice on both staves stays with its own hand", std::move(other.visits));
+  add("The hand is the one that the score names", std::move(other.signs));
+  add("What no hand reaches is divided between the two", std::move(other.reaches));
+}
+
+std::vector<std::string> by_staves(WrittenPart& part) {
+  std::vector<std::string> remarks{
+      part.staff_count > 2 ? "The first staff was taken as the right hand, the others as the left."
+                           : "The upper staff was taken as the right hand, the lower as the left."};
+  add_remarks(choose_hands(part, std::nullopt), remarks);
+  return remarks;
+}
+
+std::vector<std::string> by_clef(WrittenPart& part, ClefSign clef) {
+  const Hand hand = clef == ClefSign::f ? Hand::left : Hand::right;
+  std::vector<std::string> remarks{"The one staff was taken as the " + to_string(hand) +
+                                   " hand, by its " + clef_words(clef) +
+                                   "; --hand takes it as the other."};
+  add_remarks(choose_hands(part, hand), remarks);
+  return remarks;
 }
 
 }  // namespace
 
-Hand VoiceHands::of(const WrittenNote& note) const {
-  return of_voice[note.voice].value_or(hand_of_staff(note.staff));
+std::vector<std::string> give_hands(WrittenPart& part, const PartInfo& info,
+                                    std::optional<Hand> given) {
+  if (part.staff_count > 1) return by_staves(part);
+  if (!given) return by_clef(part, info.clef);
+  for (WrittenNote& note : part.notes) note.hand = *given;
+  return {"The one staff was taken as the " + to_string(*given) + " hand, as asked."};
 }
 
-VoiceHands hands_of(const WrittenPart& part, const PartInfo& info, std::optional<Hand> given) {
-  if (part.staff_count > 1) return by_staves(part);
-  return by_clef(part, info.clef, given);
+std::vector<std::string> give_hand(WrittenPart& part, Hand hand) {
+  std::vector<std::string> remarks;
+  add_remarks(choose_hands(part, hand), remarks);
+  return remarks;
 }
 
 }  // namespace fingerturn

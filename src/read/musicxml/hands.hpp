@@ -9,19 +9,13 @@
 
 namespace fingerturn {
 
-/// Which hand plays each voice of a part, and in words how that was decided.
-struct VoiceHands {
-  /// By the number of the voice; none where each note goes by its own staff.
-  std::vector<std::optional<Hand>> of_voice;
-  std::string remark;
+/// Gives each note of a part its hand, and says in words how that was decided. A part with staves:
+/// the first is the right hand's, the others the left's. A part of one staff: the hand that is
+/// given, else by its clef.
+std::vector<std::string> give_hands(WrittenPart& part, const PartInfo& info,
+                                    std::optional<Hand> given);
 
-  [[nodiscard]] Hand of(const WrittenNote& note) const;
-};
-
-/// A part with staves: the first is the right hand's, the others the left's, and a voice stays
-/// with the hand of the staff where it has most of its notes, unless one name stands for a voice
-/// on each staff. A part of one staff: the hand that
-/// is given, else by its clef.
-VoiceHands hands_of(const WrittenPart& part, const PartInfo& info, std::optional<Hand> given);
+/// The same of a part that is one hand's, but where signs in it say otherwise.
+std::vector<std::string> give_hand(WrittenPart& part, Hand hand);
 
 }  // namespace fingerturn

@@ -12,6 +12,59 @@ bool starts(pugi::xml_node tie) {
   return std::string_view(tie.attribute("type").value()) == "start";
 }
 
+/// Whether a line or a sign that has a beginning and an end only ends here.
+bool stops(pugi::xml_node element) {
+  return std::string_view(element.attribute("type").value()) == "stop";
+}
+
+struct OrnamentName {
+  std::string_view element;
+  std::string_view name;
+};
+
+/// MusicXML 4.0, ornaments: those of which only the note they stand on is read.
+constexpr std::array<OrnamentName, 12> kLeftOut{{{"mordent", "mordent"},
+                                                 {"inverted-mordent", "mordent"},
+                                                 {"turn", "turn"},
+                                                 {"inverted-turn", "turn"},
+                                                 {"delayed-turn", "turn"},
+                                                 {"delayed-inverted-turn", "turn"},
+                                                 {"vertical-turn", "turn"},
+                                                 {"inverted-vertical-turn", "turn"},
+                                                 {"shake", "shake"},
+                                                 {"schleifer", "slide"},
+                                                 {"haydn", "turn"},
+                                                 {"other-ornament", "other ornament"}}};
+
+void look_at_ornaments(pugi::xml_node ornaments, NoteElement& note) {
+  for (const pugi::xml_node child : ornaments) {
+    const std::string_view name = child.name();
+    if (name == "trill-mark" || (name == "wavy-line" && !stops(child))) {
+      note.ornament = Ornament::trill;
+    } else if (name == "tremolo" && note.ornament == Ornament::none) {
+      note.ornament = Ornament::tremolo;
+    }
+    for (const OrnamentName& known : kLeftOut) {
+      if (known.element == name) note.ornament_left_out = known.name;
+    }
+  }
+}
+
+void look_at_slur(pugi::xml_node slur, NoteElement& note) {
+  constexpr std::uint8_t kMostSlurs = 99;
+  std::uint8_t& count = stops(slur) ? note.slurs_end : note.slurs_begin;
+  if ((stops(slur) || starts(slur)) && count < kMostSlurs) ++count;
+}
+
+void look_at_beam(pugi::xml_node beam, NoteElement& note) {
+  const std::string_view number = beam.attribute("number").value();
+  if (!number.empty() && number != "1") return;
+  const std::string_view text = text_of(beam);
+  if (text == "begin") note.beam = Beam::begins;
+  if (text == "continue") note.beam = Beam::inside;
+  if (text == "end") note.beam = Beam::ends;
+}
+
 void look_at_notations(pugi::xml_node notations, NoteElement& note) {
   for (const pugi::xml_node child : notations) {
     const std::string_view name = child.name();
@@ -21,6 +74,13 @@ void look_at_notations(pugi::xml_node notations, NoteElement& note) {
       note.tied |= starts(child);
     } else if (name == "articulations") {
       note.breath_after |= !child.child("breath-mark").empty() || !child.child("caesura").empty();
+    } else if (name == "ornaments") {
+      look_at_ornaments(child, note);
+    } else if (name == "slur") {
+      look_at_slur(child, note);
+    } else if (name == "arpeggiate") {
+      note.rolled = true;
+      note.rolls_down |= std::string_view(child.attribute("direction").value()) == "down";
     }
   }
 }
@@ -35,6 +95,12 @@ void look_at(pugi::xml_node child, NoteElement& note) {
     case 'd':
       if (name == "duration") note.duration = child;
       if (name == "dot") ++note.dots;
+      break;
+    case 'b':
+      if (name == "beam") look_at_beam(child, note);
+      break;
+    case 'l':
+      note.has_lyric |= name == "lyric";
       break;
     case 'v':
       if (name == "voice") note.voice = child;

@@ -29,6 +29,14 @@ struct NoteElement {
   bool tied = false;          ///< a tie begins here
   bool breath_after = false;  ///< a breath mark or caesura stands on it
   bool has_fingering = false;
+  bool has_lyric = false;
+  bool rolled = false;  ///< arpeggiate
+  bool rolls_down = false;
+  Ornament ornament = Ornament::none;
+  std::string_view ornament_left_out;  ///< its name for reports
+  Beam beam = Beam::none;
+  std::uint8_t slurs_end = 0;
+  std::uint8_t slurs_begin = 0;
 };
 NoteElement note_element(pugi::xml_node element);
 

@@ -2,6 +2,7 @@
 
 #include "read/musicxml/element.hpp"
 #include "read/musicxml/fingering.hpp"
+#include "read/musicxml/hand_signs.hpp"
 #include "read/musicxml/note.hpp"
 #include "read/musicxml/place.hpp"
 #include "read/musicxml/signs.hpp"
@@ -89,6 +90,7 @@ class PartReader {
       read_attributes(child, measure);
     } else if (name == "direction" || name == "sound") {
       read_tempo(child);
+      if (name == "direction") read_hand_sign(child);
     } else if (name == "barline") {
       const bool left = std::string_view(child.attribute("location").value()) == "left";
       (left ? measure.left : measure.right) = bar_line_style(child);
@@ -239,17 +241,34 @@ class PartReader {
     note.voice =
         first ? part_.notes[*first].voice : voices_.number_of(text_of(element.voice), note.staff);
     if (element.has_fingering) add_fingerings(element.element, note, part_);
-    if (!first) follow_voice(note);
+    part_.voice_count = std::max(part_.voice_count, note.voice + 1);
+    read_marks(element, note);
     if (!first) chord_->first = part_.notes.size();
     part_.notes.push_back(std::move(note));
   }
 
-  void follow_voice(const WrittenNote& note) {
-    if (note.voice == part_.voices.size()) part_.voices.emplace_back();
-    WrittenVoice& voice = part_.voices[note.voice];
-    voice.doubled |= voice.measure == note.measure && note.tick < voice.end;
-    voice.measure = note.measure;
-    voice.end = note.tick + note.duration;
+  /// What stands at a note, which is the next of the part.
+  void read_marks(const NoteElement& element, WrittenNote& note) {
+    note.rolled = element.rolled;
+    note.rolls_down = element.rolls_down;
+    note.ornament = element.ornament;
+    note.beam = element.beam;
+    note.slurs_end = element.slurs_end;
+    note.slurs_begin = element.slurs_begin;
+    if (!element.ornament_left_out.empty()) {
+      part_.ornaments_left_out.push_back({part_.measures.back().bar, element.ornament_left_out});
+    }
+    if (!element.has_lyric) return;
+    if (const std::optional<Hand> hand = hand_in_lyrics(element.element)) {
+      part_.hand_signs.push_back({chord_->first.value_or(part_.notes.size()), note.staff, *hand});
+    }
+  }
+
+  void read_hand_sign(pugi::xml_node direction) {
+    const std::optional<Hand> hand = hand_in_words(direction);
+    if (!hand) return;
+    const auto staff = whole_number<std::uint32_t>(text_of(direction.child("staff")));
+    part_.hand_signs.push_back({part_.notes.size(), staff.value_or(0), *hand});
   }
 
   [[nodiscard]] std::uint32_t staff_of(const NoteElement& element) const {

@@ -1,4 +1,5 @@
 #include "fingerturn/read.hpp"
+#include "read/musicxml/bar_list.hpp"
 #include "read/musicxml/container.hpp"
 #include "read/musicxml/element.hpp"
 #include "read/musicxml/fingering.hpp"
@@ -16,6 +17,7 @@
 #include <array>
 #include <iterator>
 #include <limits>
+#include <map>
 #include <numeric>
 #include <utility>
 
@@ -164,23 +166,42 @@ class MusicXmlReader {
     for (std::size_t i = 0; i < chosen.size(); ++i) {
       const PartInfo& info = parts_[chosen[i]];
       WrittenPart part = read_part(info.measures, reporter_);
-      VoiceHands hands = hands_of(part, info, options_.hand);
       if (chosen.size() > 1) {
-        hands.of_voice.assign(part.voices.size(), i == 0 ? Hand::right : Hand::left);
-      } else if (!part.notes.empty()) {
-        passage.remarks.insert(passage.remarks.begin(), hands.remark);
+        std::vector<std::string> remarks = give_hand(part, i == 0 ? Hand::right : Hand::left);
+        std::move(remarks.begin(), remarks.end(), std::back_inserter(passage.remarks));
+      } else {
+        std::vector<std::string> remarks = give_hands(part, info, options_.hand);
+        if (!part.notes.empty()) {
+          passage.remarks.insert(passage.remarks.begin(), remarks.begin(), remarks.end());
+        }
       }
-      add_part(std::move(part), hands, all);
+      remark_ornaments(part, passage);
+      add_part(std::move(part), all);
     }
     return all;
   }
 
-  void add_part(WrittenPart part, const VoiceHands& hands, HandNotes& all) {
-    const auto hand_of = [&hands](const WrittenNote& note) { return hands.of(note); };
-    settle_fingers(part, hand_of);
+  /// "Of some ornaments only the note is read: mordent in bar 3, turn in bars 5 and 7."
+  static void remark_ornaments(const WrittenPart& part, Passage& passage) {
+    std::map<std::string_view, std::vector<std::int32_t>> bars;
+    for (const OrnamentLeftOut& ornament : part.ornaments_left_out) {
+      bars[ornament.name].push_back(ornament.bar);
+    }
+    std::string words;
+    for (auto& [name, in_bars] : bars) {
+      words +=
+          fmt::format("{} {} in {}", words.empty() ? "" : ",", name, bar_list(std::move(in_bars)));
+    }
+    if (!words.empty()) {
+      passage.remarks.push_back("Of some ornaments only the note is read:" + words + ".");
+    }
+  }
+
+  void add_part(WrittenPart part, HandNotes& all) {
+    settle_fingers(part);
     for (NoteProblem& problem : part.problems) {
       const WrittenNote& note = part.notes[problem.note];
-      reporter_.report(problem.code, problem.span, musical_place(part, note, hand_of(note)),
+      reporter_.report(problem.code, problem.span, musical_place(part, note, note.hand),
                        std::move(problem.message));
     }
     const std::array<Ticks, 2> ticks{all.ticks_per_quarter, part.ticks_per_quarter};
@@ -191,7 +212,7 @@ class MusicXmlReader {
     refine_lengths(all.measures, common / all.ticks_per_quarter);
     all.ticks_per_quarter = common;
     for (WrittenNote& note : part.notes) {
-      all.by_hand.at(static_cast<std::size_t>(hand_of(note))).push_back(std::move(note));
+      all.by_hand.at(static_cast<std::size_t>(note.hand)).push_back(std::move(note));
     }
     const Span begin = part.measures.front().span;
     join_measures(all.measures, std::move(part.measures));
@@ -211,6 +232,10 @@ class MusicXmlReader {
     if (of_hand.empty()) return;
     Line line = line_of_notes(hand, std::move(of_hand), notes.measures, notes.ticks_per_quarter);
     note_ties(line, resolve_ties(line));
+    // A sign on a tied continuation goes on from the stroke before.
+    for (Event& event : line.events) {
+      if (event.struck_count() == 0) event.ornament = Ornament::none;
+    }
     passage.lines.push_back(std::move(line));
   }
 

@@ -35,7 +35,6 @@ void refine_part(WrittenPart& part, Ticks factor) {
     measure.bar_tick *= factor;
     measure.length *= factor;
   }
-  for (WrittenVoice& voice : part.voices) voice.end *= factor;
   refine_ticks(part.notes, factor);
 }
 

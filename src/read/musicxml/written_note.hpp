@@ -17,6 +17,9 @@ namespace fingerturn {
 /// WrittenPart::ticks_per_quarter, so that every written time is a whole number of them.
 using Ticks = std::int64_t;
 
+/// Where a note stands in its beam.
+enum class Beam : std::uint8_t { none, begins, inside, ends };
+
 struct WrittenNote {
   Note note;
   Ticks tick = 0;             ///< from the beginning of its measure
@@ -24,11 +27,19 @@ struct WrittenNote {
   std::uint32_t measure = 0;  ///< its place in WrittenPart::measures
   std::uint32_t voice = 0;    ///< the number of its voice in the part
   std::uint32_t staff = 1;    ///< from 1, the highest
+  Hand hand = Hand::right;    ///< the hand that plays it, once that is known
   /// How many finger numbers stand on it without saying what they are to one another.
   std::uint32_t stacked_fingers = 0;
   bool in_chord = false;  ///< struck with the note before it
   bool grace = false;
   bool breath_after = false;
+  bool continues = false;   ///< a tied continuation, once its hand is known
+  bool rolled = false;      ///< of a rolled chord
+  bool rolls_down = false;  ///< of one that is rolled from its highest note down
+  Ornament ornament = Ornament::none;
+  Beam beam = Beam::none;
+  std::uint8_t slurs_end = 0;  ///< how many slurs end and begin here
+  std::uint8_t slurs_begin = 0;
 };
 
 struct WrittenMeasure {
@@ -49,12 +60,17 @@ struct FromMeasure {
   Value value;
 };
 
-/// A voice of a part. Where it plays two things at a time it is really two voices of one name, one
-/// on each staff.
-struct WrittenVoice {
-  std::uint32_t measure = 0;  ///< where it played last
-  Ticks end = 0;              ///< in that measure, up to where it has played
-  bool doubled = false;
+/// A sign that says which hand plays from a note on: "m.d.", "l.h." and the like.
+struct HandSign {
+  std::size_t note = 0;     ///< the first note that is written after it, in WrittenPart::notes
+  std::uint32_t staff = 0;  ///< 0 where none is written
+  Hand hand = Hand::right;
+};
+
+/// An ornament of which only the note that it stands on is read.
+struct OrnamentLeftOut {
+  std::int32_t bar = 0;
+  std::string_view name;
 };
 
 /// Something wrong with a note, which is reported once its hand is known.
@@ -80,7 +96,9 @@ struct WrittenPart {
   std::vector<WrittenNote> notes;          ///< in the order in which they are written
   std::vector<NoteProblem> problems;
   std::vector<SuggestedFingers> suggestions;  ///< in the order of their notes
-  std::vector<WrittenVoice> voices;           ///< by their numbers
+  std::vector<HandSign> hand_signs;           ///< in the order in which they are written
+  std::vector<OrnamentLeftOut> ornaments_left_out;
+  std::uint32_t voice_count = 0;
   std::uint32_t staff_count = 1;
 };
 

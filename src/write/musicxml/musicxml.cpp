@@ -12,6 +12,7 @@
 #include <string>
 #include <string_view>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 #include <fmt/core.h>
@@ -118,10 +119,14 @@ class ScoreMarks {
 
   void add_line(const AnalysedLine& line) {
     std::vector<Mark> marks;
+    std::size_t roll = 0;  // where the marks of the rolled chord at hand begin
+    bool rolls_on = false;
     for (const auto& [written, found] : line) {
+      if (!rolls_on) roll = marks.size();
+      rolls_on = written.rolls_on;
       const std::optional<std::size_t> note = carrier_of(written);
       if (!note) continue;
-      marks.push_back({*note, false, score_sign(found, line.hand(), style_.words)});
+      add_mark({*note, false, score_sign(found, line.hand(), style_.words)}, roll, marks);
       used_.see(found);
     }
     const std::int32_t home = commonest_staff(marks);
@@ -130,6 +135,16 @@ class ScoreMarks {
       visits_ |= mark.visiting;
     }
     marks_.insert(marks_.end(), marks.begin(), marks.end());
+  }
+
+  /// The notes of a rolled chord that stand under one note have one lyric, with their signs in the
+  /// order in which they are rolled.
+  void add_mark(Mark mark, std::size_t roll, std::vector<Mark>& marks) {
+    const auto before = std::find_if(marks.begin() + static_cast<std::ptrdiff_t>(roll), marks.end(),
+                                     [&](const Mark& other) { return other.note == mark.note; });
+    if (before == marks.end()) return marks.push_back(std::move(mark));
+    before->sign += '/' + mark.sign;
+    rolled_ = true;
   }
 
   void add_suggestions(const Line& line) {
@@ -188,7 +203,7 @@ class ScoreMarks {
     if (marks_.empty()) return std::nullopt;
     const auto& place = places_.parts[places_.notes[marks_.front().note].part].legend;
     if (!place) return std::nullopt;
-    std::string text = score_legend(used_, visits_, style_.words);
+    std::string text = score_legend(used_, {rolled_, visits_}, style_.words);
     text.pop_back();
     return Insertion{place->at,
                      fmt::format("{}<direction placement=\"above\"><direction-type>"
@@ -203,6 +218,7 @@ class ScoreMarks {
   std::vector<Mark> marks_;
   std::vector<Insertion> fingers_;  ///< that are suggested
   Used used_;
+  bool rolled_ = false;  ///< a lyric holds the signs of a rolled chord
   bool visits_ = false;  ///< a sign stands one line lower
 };
 

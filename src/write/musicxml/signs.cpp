@@ -98,7 +98,7 @@ std::string score_sign(const EventAnalysis& event, Hand hand, bool words) {
   return words ? word_sign(event.rotation, play) : arrow_sign(event.rotation, play);
 }
 
-std::string score_legend(const Used& used, bool visits, bool words) {
+std::string score_legend(const Used& used, const SignPlaces& places, bool words) {
   std::string text =
       wrapped("", "Under the notes: how the forearm turns to play each, as the player sees it.",
               kLegendColumns);
@@ -107,7 +107,12 @@ std::string score_legend(const Used& used, bool visits, bool words) {
   }
   if (used.has(Rotation::preparatory, false)) text += legend_line(kOpenSide, words);
   if (used.has(Rotation::undetermined, true)) text += legend_line(kOpenKind, words);
-  if (visits) {
+  if (places.rolled) {
+    text +=
+        wrapped("", "Signs with strokes between them are those of a rolled chord, in its order.",
+                kLegendColumns);
+  }
+  if (places.visits) {
     text += wrapped("", "A sign one line lower belongs to the hand of the other staff.",
                     kLegendColumns);
   }

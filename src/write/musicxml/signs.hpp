@@ -14,8 +14,13 @@ namespace fingerturn {
 ///     single →   double ⇒   preparatory |→   level =   undetermined ?
 std::string score_sign(const EventAnalysis& event, Hand hand, bool words);
 
-/// The legend with the caution, in lines that each end with a line feed. `visits` tells whether a
-/// sign stands one line lower.
-std::string score_legend(const Used& used, bool visits, bool words);
+/// How signs of a score stand where it is not one under each event.
+struct SignPlaces {
+  bool rolled = false;  ///< those of a rolled chord stand together
+  bool visits = false;  ///< some stand one line lower
+};
+
+/// The legend with the caution, in lines that each end with a line feed.
+std::string score_legend(const Used& used, const SignPlaces& places, bool words);
 
 }  // namespace fingerturn

@@ -121,7 +121,8 @@ class LineWriter {
   [[nodiscard]] std::optional<Fraction> value_around(std::size_t place) const {
     if (value_ || !line_.events[place].duration) return value_;
     for (; place < line_.events.size(); ++place) {
-      if (!line_.events[place].grace) return line_.events[place].duration;
+      const Event& event = line_.events[place];
+      if (!event.grace && !event.rolls_on) return event.duration;
     }
     return Fraction{1, 4};
   }

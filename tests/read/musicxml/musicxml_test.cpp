@@ -80,6 +80,17 @@ std::string told_after_musicxml(const Passage& passage) {
   return told(result.score);
 }
 
+/// What no hand reaches, a score divides between the two.
+bool is_within_reach(const Passage& passage) {
+  constexpr int kWidest = 19;
+  const std::vector<Event>& events = passage.lines[0].events;
+  return std::all_of(events.begin(), events.end(), [](const Event& event) {
+    return event.is_rest() ||
+           midi_number(event.notes.back().pitch) - midi_number(event.notes.front().pitch) <=
+               kWidest;
+  });
+}
+
 /// The lines of a score, each in a passage of its own, with a quarter for every note value that is
 /// not known.
 std::vector<Passage> one_hand_each(const Score& score) {
@@ -169,11 +180,14 @@ TEST_CASE("musicxml: the demo passages give the same analysis as in the notation
 }
 
 TEST_CASE("musicxml: passages made by chance give the same analysis as in the notation") {
-  for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+  std::size_t looked_at = 0;
+  for (std::uint64_t seed = 1; looked_at < 60; ++seed) {
     CAPTURE(seed);
     // Each hand by itself: bars made by chance are not equally long, and in a score the shorter
     // one is filled with silence.
     for (const Passage& passage : one_hand_each(random_score(seed))) {
+      if (!is_within_reach(passage)) continue;
+      ++looked_at;
       CHECK(first_difference(told_after_musicxml(passage), told(Score{{passage}})) == "");
     }
   }

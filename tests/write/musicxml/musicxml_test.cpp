@@ -140,6 +140,21 @@ TEST_CASE("a chord carries its sign under its first note") {
   CHECK(signs_under(checked(score, "C4:1+E:3 D:1+F:3+A:5")) == Signs{"1:|?", "", "1:=", "", ""});
 }
 
+TEST_CASE("a rolled chord carries the signs of its notes under its first one") {
+  const std::string score =
+      partwise({quarter("G4") + quarter("+C4") + quarter("+E4") + quarter("D4") + quarter("C4")});
+  const std::string out = checked(score, "C4:1/E:3/G:5 D:2 C:1");
+  CHECK(signs_under(out) == Signs{"1:←|/→/⇒", "", "", "1:←", "1:⇐"});
+  CHECK(count_of(legend_in(out), "those of a rolled chord") == 1);
+  CHECK(count_of(legend_in(checked(score, "C4:1+E:3+G:5 D:2 C:1")), "rolled") == 0);
+}
+
+TEST_CASE("a rolled chord in two voices carries its signs under each of their chords") {
+  const std::string score = partwise({quarter("C4") + quarter("+E4") +
+                                      "<backup><duration>1</duration></backup>\n" + quarter("G4")});
+  CHECK(signs_under(checked(score, "C4:1/E:3/G:5")) == Signs{"1:←|/→", "", "1:⇒"});
+}
+
 TEST_CASE("a chord whose first note is held carries the sign of the struck one") {
   const std::string score = partwise({quarter("C4") + quarter("C4") + quarter("+E4")});
   CHECK(signs_under(checked(score, "C4:1~ C4:1+E4:3")) == Signs{"1:←|", "1:→", ""});
