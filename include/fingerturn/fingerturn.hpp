@@ -20,6 +20,7 @@
 #include "fingerturn/excerpt.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/fraction.hpp"
+#include "fingerturn/key_signature.hpp"
 #include "fingerturn/pitch.hpp"
 #include "fingerturn/read.hpp"
 #include "fingerturn/report.hpp"

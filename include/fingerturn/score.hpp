@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/fraction.hpp"
+#include "fingerturn/key_signature.hpp"
 #include "fingerturn/pitch.hpp"
 #include "fingerturn/source.hpp"
 
@@ -117,7 +118,8 @@ struct Tempo {
   friend bool operator==(const Tempo&, const Tempo&) = default;
 };
 
-/// A meter or tempo that holds from the beginning of bar `bar` on.
+/// A meter, tempo or key that holds from the beginning of bar `bar` on, or words that stand before
+/// it.
 template <typename Value>
 struct FromBar {
   std::int32_t bar = 1;
@@ -143,6 +145,11 @@ struct Passage {
   std::optional<int> reach_semitones;  ///< widest interval 1-5 takes comfortably
   std::vector<FromBar<Meter>> meters;  ///< in the order of their bars
   std::vector<FromBar<Tempo>> tempos;  ///< in the order of their bars
+  std::vector<FromBar<KeySignature>> keys;  ///< the same; the pitches say themselves what sounds
+  std::vector<FromBar<std::string>> notes;  ///< what somebody wrote above a bar, for the reports
+  /// What is said in comments above a bar, line by line; of no bar that is there, at the end. They
+  /// take no part in comparisons.
+  std::vector<FromBar<std::string>> comments;
   std::vector<Line> lines;
   /// What its reader decided where the source left a choice, such as which staff is which hand:
   /// whole sentences for the reports.

@@ -13,7 +13,7 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
      .in_notation = Severity::error,
      .title = "More than one accidental",
      .meaning = "A note has one accidental, and here a second one follows.",
-     .cure = "Write one of #, b, ##, x and bb behind the letter, as in F#5 or Ebb4.",
+     .cure = "Write one of #, b, ##, x, bb and n behind the letter, as in F#5 or Ebb4.",
      .example = "C#b4:1"},
     {.id = "bar-length",
      .in_notation = Severity::warning,
@@ -98,9 +98,17 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
      .meaning =
          "A line that begins with a name and a colon is a header line, and this name is none "
          "that is known.",
-     .cure = "Use passage, composer, source, hand, meter, tempo, bar or reach; lines of notes may "
+     .cure = "Use passage, composer, source, hand, meter, tempo, key, bar, reach or note; lines of "
+             "notes may "
              "begin with RH: or LH:. A remark goes after a hash.",
      .example = "tmepo: 60\nC4:1"},
+    {.id = "key",
+     .in_notation = Severity::error,
+     .title = "A key that is none",
+     .meaning = "A key is a tonic with major or minor, of at most seven sharps or flats, or the "
+                "number of its signs.",
+     .cure = "Write it as in key: D major, key: Bb minor, key: 2 sharps, key: 1 flat or key: none.",
+     .example = "key: D\nC4:1"},
     {.id = "meter",
      .in_notation = Severity::error,
      .title = "A meter that is none",
@@ -268,6 +276,13 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
      .cure = "Take one of them out, or correct its octave.",
      .example = "C4:1+E4:3+C4:5",
      .outcome = "the first counts"},
+    {.id = "sign",
+     .in_notation = Severity::warning,
+     .title = "A letter again without its sign",
+     .meaning = "A sharp, flat or natural holds for its own note only, and here the letter comes "
+                "again in the same bar and octave without one. In print the sign would hold on.",
+     .cure = "Write the sign again, or n for a natural, as in Fn4; both end the question.",
+     .example = "F#4:2 G:3 F:2"},
     {.id = "tempo",
      .in_notation = Severity::error,
      .title = "A tempo that is none",

@@ -48,8 +48,7 @@ std::optional<Pitch> parse_pitch(std::string_view text) noexcept {
 
 std::string to_string(Pitch pitch) {
   std::string text(1, kStepLetters.at(static_cast<std::size_t>(pitch.step)));
-  for (int i = 0; i < pitch.alter; ++i) text += '#';
-  for (int i = 0; i > pitch.alter; --i) text += 'b';
+  if (pitch.alter != 0) text += accidental_text(pitch.alter);
   return text + std::to_string(pitch.octave);
 }
 

@@ -45,7 +45,8 @@ bool ends_gesture(const Event& before, const Event& after) noexcept {
 bool operator==(const Passage& left, const Passage& right) noexcept {
   return left.title == right.title && left.composer == right.composer &&
          left.source == right.source && left.reach_semitones == right.reach_semitones &&
-         left.meters == right.meters && left.tempos == right.tempos && left.lines == right.lines;
+         left.meters == right.meters && left.tempos == right.tempos && left.keys == right.keys &&
+         left.notes == right.notes && left.lines == right.lines;
 }
 
 std::size_t Event::struck_count() const noexcept {

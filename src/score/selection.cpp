@@ -33,6 +33,10 @@ void cut_changes(std::vector<FromBar<Value>>& changes, std::int32_t first) {
   for (FromBar<Value>& change : changes) change.bar = std::max(change.bar, first);
 }
 
+void cut_words(std::vector<FromBar<std::string>>& words, BarRange bars) {
+  std::erase_if(words, [bars](const auto& each) { return !bars.contains(each.bar); });
+}
+
 }  // namespace
 
 Score only_hand(Score score, Hand hand) {
@@ -54,6 +58,9 @@ Passage only_bars(Passage passage, BarRange bars) {
   passage.lines = std::move(lines);
   cut_changes(passage.meters, bars.first);
   cut_changes(passage.tempos, bars.first);
+  cut_changes(passage.keys, bars.first);
+  cut_words(passage.notes, bars);
+  cut_words(passage.comments, bars);
   settle_changes(passage);
   set_onsets(passage);
   return passage;

@@ -18,7 +18,7 @@ AccidentalPrefix read_accidental(std::string_view text) noexcept {
     std::int8_t alter;
   };
   // Longer signs first, so that "##" is not read as a sharp and a rest.
-  static constexpr std::array<Sign, 10> kSigns{{{"\xF0\x9D\x84\xAA", 2},
+  static constexpr std::array<Sign, 11> kSigns{{{"\xF0\x9D\x84\xAA", 2},
                                                 {"\xF0\x9D\x84\xAB", -2},
                                                 {"\xE2\x99\xAF", 1},
                                                 {"\xE2\x99\xAD", -1},
@@ -27,11 +27,20 @@ AccidentalPrefix read_accidental(std::string_view text) noexcept {
                                                 {"bb", -2},
                                                 {"#", 1},
                                                 {"b", -1},
-                                                {"x", 2}}};
+                                                {"x", 2},
+                                                {"n", 0}}};
   for (const Sign& sign : kSigns) {
     if (text.starts_with(sign.text)) return {sign.alter, sign.text.size()};
   }
   return {};
+}
+
+std::string accidental_text(std::int8_t alter) {
+  if (alter == 0) return "n";
+  std::string text;
+  for (int i = 0; i < alter; ++i) text += '#';
+  for (int i = 0; i > alter; --i) text += 'b';
+  return text;
 }
 
 }  // namespace fingerturn

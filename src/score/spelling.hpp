@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <string_view>
 
 /// The pieces a written pitch is made of, for readers that report on each.
@@ -25,5 +26,8 @@ struct AccidentalPrefix {
   std::size_t bytes = 0;
 };
 AccidentalPrefix read_accidental(std::string_view text) noexcept;
+
+/// The accidental as the notation writes it, "n" for a natural.
+std::string accidental_text(std::int8_t alter);
 
 }  // namespace fingerturn

@@ -78,6 +78,15 @@ void settle(std::vector<FromBar<Value>>& changes, const std::vector<std::int32_t
   changes = std::move(settled);
 }
 
+/// Words stand before the next bar that is there; behind the last they have the number `behind`.
+void settle_words(std::vector<FromBar<std::string>>& words, const std::vector<std::int32_t>& bars,
+                  std::int32_t behind) {
+  for (FromBar<std::string>& each : words) {
+    const auto bar = std::lower_bound(bars.begin(), bars.end(), each.bar);
+    each.bar = bar == bars.end() ? behind : *bar;
+  }
+}
+
 template <typename Value>
 const Value* value_in_bar(const std::vector<FromBar<Value>>& changes, std::int32_t bar) noexcept {
   const auto after = std::upper_bound(
@@ -113,6 +122,10 @@ void settle_changes(Passage& passage) {
   const std::vector<std::int32_t> bars = bars_of(passage);
   settle(passage.meters, bars);
   settle(passage.tempos, bars);
+  settle(passage.keys, bars);
+  const std::int32_t last = bars.empty() ? 0 : bars.back();
+  settle_words(passage.notes, bars, last);
+  settle_words(passage.comments, bars, bars.empty() ? 0 : last + 1);
 }
 
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
@@ -121,6 +134,11 @@ const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
 
 const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept {
   return value_in_bar(passage.tempos, bar);
+}
+
+KeySignature key_in_bar(const Passage& passage, std::int32_t bar) noexcept {
+  const KeySignature* key = value_in_bar(passage.keys, bar);
+  return key == nullptr ? KeySignature{} : *key;
 }
 
 std::vector<std::size_t> bar_beginnings(const Line& line) {

@@ -16,8 +16,9 @@ namespace fingerturn {
 /// beyond exact arithmetic; the onsets that were not reached are then unknown.
 bool set_onsets(Passage& passage);
 
-/// Moves each meter and tempo to the first bar at or after it that holds an event, drops those
-/// past the last bar, and keeps the last of several that meet.
+/// Moves each meter, tempo and key to the first bar at or after it that holds an event, drops those
+/// past the last bar, and keeps the last of several that meet. Notes and comments are moved in the
+/// same way, but all are kept: notes past the last bar with it, comments behind it.
 void settle_changes(Passage& passage);
 
 /// The meter that holds in a bar; null where none is known.
@@ -41,5 +42,8 @@ std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::s
 
 /// The tempo that holds in a bar; null where none is known.
 const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept;
+
+/// The key signature that holds in a bar; without signs where none is known.
+KeySignature key_in_bar(const Passage& passage, std::int32_t bar) noexcept;
 
 }  // namespace fingerturn

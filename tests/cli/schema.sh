@@ -18,6 +18,8 @@ done
 cat >all.passage <<'END'
 meter: 6/8
 tempo: 72
+key: G major
+note: keep the wrist loose
 RH: 1/8 C5:1 D:2~ D:3 ^E:4>1 F:2? G | r C5:1+E:3+G:5 C5:1+E:3 B4:4 , A#4:3 G:1 |
 LH: 1/4. C3:5 D:5 | E:1 F:1 |
 passage: without values, beginning with a finger missing

@@ -183,7 +183,10 @@ TEST_CASE("memory: notation: very many of the smallest words") {
                                        "\xFF ",       "\n",
                                        "passage:\n",  "passage:@\nC4\n",
                                        "composer:\n", "meter:1/1\nC|",
-                                       "tempo:9\nC|", "RH:C|\nLH:C|\n"}) {
+                                       "tempo:9\nC|", "RH:C|\nLH:C|\n",
+                                       "#\n",         "#\nC|\n",
+                                       "note:x\n",    "key:none\n",
+                                       "Cn "}) {
     const std::string text = "LH: C4 \nRH: C4 " + repeated(piece, kMany);
     CAPTURE(piece);
     CHECK(most_held(Source("small.passage", text)) <

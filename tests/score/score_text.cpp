@@ -61,6 +61,12 @@ std::string passage_text(const Passage& passage) {
     text += fmt::format("tempo {} = {} from bar {}\n", to_string(tempo.value.beat_unit),
                         tempo.value.per_minute, tempo.bar);
   }
+  for (const auto& key : passage.keys) {
+    text += fmt::format("key {} from bar {}\n", to_string(key.value), key.bar);
+  }
+  for (const auto& note : passage.notes) {
+    text += fmt::format("note \"{}\" before bar {}\n", note.value, note.bar);
+  }
   for (const std::string& remark : passage.remarks) text += fmt::format("remark {}\n", remark);
   for (const Line& line : passage.lines) text += line_text(line);
   return text;

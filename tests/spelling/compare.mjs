@@ -28,7 +28,7 @@ const run = (...words) => execFileSync(program, ['scale', ...words], { encoding:
 
 function notesWritten(text) {
   const notes = text.split('\n').filter((line) => /^[0-9A-G]/.test(line)).join(' ');
-  return [...notes.matchAll(/([A-G][#b]*\d):\d/g)].map((match) => match[1]);
+  return [...notes.matchAll(/([A-G][#bn]*\d):\d/g)].map((match) => match[1].replace('n', ''));
 }
 
 // From the tonic up to the tonic two octaves above.

@@ -138,6 +138,10 @@ class LineMaker {
   Pitch last_;
 };
 
+KeySignature random_key(Chance& chance) {
+  return {static_cast<std::int8_t>(chance.between(-7, 7)), static_cast<Mode>(chance.below(3))};
+}
+
 void add_changes(Passage& passage, Chance& chance) {
   std::int32_t bar = 0;
   for (std::size_t count = chance.below(4); count > 0; --count, bar += chance.between(1, 4)) {
@@ -147,6 +151,14 @@ void add_changes(Passage& passage, Chance& chance) {
   for (std::size_t count = chance.below(4); count > 0; --count, bar += chance.between(1, 4)) {
     passage.tempos.push_back(
         {bar, {chance.one_of(kValues), static_cast<double>(chance.between(4, 8000)) / 4}});
+  }
+  bar = 0;
+  for (std::size_t count = chance.below(4); count > 0; --count, bar += chance.between(1, 4)) {
+    passage.keys.push_back({bar, random_key(chance)});
+  }
+  bar = 0;
+  for (std::size_t count = chance.below(4); count > 0; --count, bar += chance.between(0, 4)) {
+    passage.notes.push_back({bar, "x" + random_title(chance)});
   }
 }
 

@@ -63,10 +63,12 @@ TEST_CASE("chance reaches every form of the notation") {
   std::string all;
   for (std::uint64_t seed = 1; seed <= kSeeds; ++seed) all += write_passage(random_score(seed));
   for (const std::string form :
-       {"passage: ", "composer: ", "source: ", "hand: left", "meter: ", "tempo: ", "bar: ",
-        "reach: ",   "RH: ",       "LH: ",     "^",          "~",       ">",       "?",
-        "+",         " r",         " ,",       "|:",         ":|",      ":|:",     "||",
-        "1/8t",      "1/4.",       "1/4..",    "5/7",        "##",      "bb",      "passage:#"}) {
+       {"passage: ", "composer: ", "source: ", "hand: left", "meter: ", "tempo: ",
+        "bar: ",     "reach: ",    "RH: ",     "LH: ",       "^",       "~",
+        ">",         "?",          "+",        " r",         " ,",      "|:",
+        ":|",        ":|:",        "||",       "1/8t",       "1/4.",    "1/4..",
+        "5/7",       "##",         "bb",       "passage:#",  "key: ",   "key: none",
+        " major",    " minor",     " sharps",  " flats",     "note: ",  "Fn"}) {
     CAPTURE(form);
     CHECK(all.find(form) != std::string::npos);
   }
@@ -152,4 +154,56 @@ TEST_CASE("a title of nothing but signs of comments is written in time in propor
   score.passages.emplace_back();
   for (std::size_t i = 0; i < kMany; ++i) score.passages[0].title += " #";
   CHECK(write_passage(score).size() == std::string("passage: \n").size() + 3 * kMany);
+}
+
+TEST_CASE("a passage is written with its key, and with the signs that the key does not say") {
+  const auto [text, written] = GENERATE(table<std::string, std::string>({
+      {"key: d major\nD4:1 F:3 Fn F# C5 Cn Cb", "key: D major\nD4:1 F4:3 Fn4 F#4 C5 Cn5 Cb5\n"},
+      {"key: 2 flats\nB3 Bn B# | B", "key: 2 flats\nB3 Bn3 B#3 | B3\n"},
+      {"C#4:2 Cn C5 | C4", "C#4:2 Cn4 C5 | C4\n"},
+      {"F4 |\nkey: 1 sharp\nF | F |\nkey: none\nF",
+       "F4 |\nkey: 1 sharp\nF4 | F4 |\nkey: none\nF4\n"},
+      {"RH: F4 | F |\nkey: G major\nRH: F\nLH: F3 | F | F",
+       "RH: F4 | F4 |\nLH: F3 | F3 |\nkey: G major\nRH: F4\nLH: F3\n"},
+  }));
+  const ReadResult read = read_text(text);
+  CHECK(write_passage(read.score) == written);
+  CHECK(read_text(written).diagnostics.warnings == 0);
+  check_round_trip(read.score);
+}
+
+TEST_CASE("what is written is not asked about when it is read again") {
+  for (std::uint64_t seed = 1; seed <= kSeeds / 5; ++seed) {
+    const ReadResult again = read_text(write_passage(random_score(seed)));
+    for (const Diagnostic& diagnostic : again.diagnostics.kept) CHECK(diagnostic.code != "sign");
+  }
+}
+
+TEST_CASE("comments and notes stand again before their bars") {
+  const auto [text, written] = GENERATE(table<std::string, std::string>({
+      {"# above all\n#\n  #without a blank\npassage: a\nkey: 1 flat # not this\n# above the notes\n"
+       "C4 | D |\n# before the third\nnote: loose\nE | F\n# at the end\n#",
+       "passage: a\nkey: 1 flat\n# above all\n#\n# without a blank\n# above the notes\nC4 | D4 |\n"
+       "# before the third\nnote: loose\nE4 | F4\n# at the end\n#\n"},
+      {"passage: a\nC4\n# of the next\npassage: b\nD4",
+       "passage: a\nC4\n\npassage: b\n# of the next\nD4\n"},
+      {"passage: a\nC4\n# of this one\n\npassage: b\nD4",
+       "passage: a\nC4\n# of this one\n\npassage: b\nD4\n"},
+      {"# c\npassage: a\npassage: b", "passage: a\n# c\n\npassage: b\n"},
+      {"passage: a\nnote: alone\n# and this", "passage: a\n# and this\nnote: alone\n"},
+      {"RH: C4 |\n# here\nRH: D |\nLH: C3 | D |",
+       "RH: C4 |\nLH: C3 |\n# here\nRH: D4 |\nLH: D3 |\n"},
+      {"# a\x1B[31m\xFF\nC4", "# a\uFFFD[31m\uFFFD\nC4\n"},
+  }));
+  CAPTURE(text);
+  const ReadResult read = read_text(text);
+  CHECK(write_passage(read.score) == written);
+  CHECK(write_passage(read_text(written).score) == written);
+}
+
+TEST_CASE("some bars keep their comments, notes and key") {
+  const Score score =
+      read_text("# one\nkey: G major\nF4 |\n# two\nnote: here\nF |\n# three\nF").score;
+  CHECK(write_passage(only_bars(score, {2, 2})) ==
+        "bar: 2\nkey: G major\n# two\nnote: here\nF4 |\n");
 }

@@ -11,8 +11,9 @@ namespace fingerturn {
 namespace {
 
 /// In the order of HeaderName.
-constexpr std::array<std::string_view, 10> kNames{"passage", "composer", "source", "hand", "meter",
-                                                  "tempo",   "bar",      "reach",  "rh",   "lh"};
+constexpr std::array<std::string_view, 12> kNames{"passage", "composer", "source", "hand",
+                                                  "meter",   "tempo",    "bar",    "reach",
+                                                  "key",     "note",     "rh",     "lh"};
 
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 

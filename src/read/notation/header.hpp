@@ -19,6 +19,8 @@ enum class HeaderName : std::uint8_t {
   tempo,
   bar,
   reach,
+  key,
+  note,
   right_hand,  ///< RH: the rest of the line holds notes
   left_hand,   ///< LH: the same
   unknown

@@ -69,6 +69,12 @@ TextPiece without_comment(TextPiece line) noexcept {
   return line;
 }
 
+std::optional<TextPiece> comment_in(TextPiece line) noexcept {
+  const TextPiece comment = trimmed(line);
+  if (!comment.text.starts_with('#')) return std::nullopt;
+  return comment.from(comment.text.starts_with("# ") ? 2 : 1);
+}
+
 TextPiece trimmed(TextPiece piece) noexcept {
   while (const std::size_t length = blank_length(piece.text)) piece = piece.from(length);
   while (!piece.text.empty() && (piece.text.back() == ' ' || piece.text.back() == '\t')) {

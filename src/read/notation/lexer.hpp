@@ -28,6 +28,9 @@ struct TextPiece {
 /// The line without its comment: a hash at its beginning or after a blank, and what follows.
 TextPiece without_comment(TextPiece line) noexcept;
 
+/// What a line says that is a comment as a whole, without the hash and a blank after it.
+std::optional<TextPiece> comment_in(TextPiece line) noexcept;
+
 /// The piece without the blanks around it.
 TextPiece trimmed(TextPiece piece) noexcept;
 

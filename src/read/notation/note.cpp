@@ -18,8 +18,8 @@ bool is_digit(char c) { return c >= '0' && c <= '9'; }
 /// gives up the note.
 class NoteReader {
  public:
-  NoteReader(TextPiece word, std::optional<Pitch>& running, Reporter& reporter)
-      : word_(word), rest_(word), running_(running), reporter_(reporter) {}
+  NoteReader(TextPiece word, NotesBefore& before, Reporter& reporter)
+      : word_(word), rest_(word), before_(before), reporter_(reporter) {}
 
   std::optional<Note> read() {
     Note note;
@@ -49,10 +49,32 @@ class NoteReader {
     const AccidentalPrefix accidental = read_accidental(rest_.text);
     skip(accidental.bytes);
     if (read_accidental(rest_.text).bytes > 0) {
-      return fail("accidental", word_, "one accidental", "use #, b, ##, x or bb");
+      return fail("accidental", word_, "one accidental", "use #, b, ##, x, bb or n");
     }
-    pitch = {*step, accidental.alter, 0};
-    return read_octave(pitch);
+    const bool has_sign = accidental.bytes > 0;
+    pitch = {*step, has_sign ? accidental.alter : alter_in_key(before_.key, *step), 0};
+    if (!read_octave(pitch)) return false;
+    if (has_sign) {
+      before_.signs.write(pitch, before_.bar);
+    } else if (const auto earlier = before_.signs.other_than(pitch, before_.bar)) {
+      ask_for_sign(pitch, *earlier);
+    }
+    return true;
+  }
+
+  /// Who wrote a sign in the bar may think that it holds on, as it does in print.
+  void ask_for_sign(Pitch pitch, std::int8_t earlier) {
+    std::int32_t& asked = before_.asked.at(static_cast<std::size_t>(pitch.step));
+    if (asked == before_.bar) return;
+    asked = before_.bar;
+    const std::string letter(1, kStepLetters[static_cast<std::size_t>(pitch.step)]);
+    reporter_.report(
+        "sign", word_.span(),
+        fmt::format("expected a sign after {0}, as {0}{1} stands earlier in this bar, found none",
+                    letter, accidental_text(earlier)),
+        fmt::format("a sign holds for its own note only, so this is read as {0}{1}; write {0}{1} "
+                    "or {0}{2}",
+                    letter, accidental_text(pitch.alter), accidental_text(earlier)));
   }
 
   bool fail_letter() {
@@ -78,7 +100,7 @@ class NoteReader {
       return fail_range();
     }
     if (!on_the_piano(pitch)) return fail_range();
-    running_ = pitch;
+    before_.pitch = pitch;
     return true;
   }
 
@@ -87,17 +109,17 @@ class NoteReader {
   }
 
   bool take_nearest_octave(Pitch& pitch) {
-    if (!running_) {
+    if (!before_.pitch) {
       const std::string letter(word_.text.substr(0, word_.text.size() - rest_.text.size()));
       fail("octave", word_, "an octave number with the first pitch of a hand",
            fmt::format("write {0}4 for the {0} at or above middle C", letter));
       // From here on the octaves are counted from somewhere, so that one slip is told once.
-      running_ = Pitch{pitch.step, pitch.alter, 4};
+      before_.pitch = Pitch{pitch.step, pitch.alter, 4};
       return false;
     }
     constexpr int kMostLetterSteps = 3;
-    pitch.octave = running_->octave;
-    const int steps = letter_position(pitch) - letter_position(*running_);
+    pitch.octave = before_.pitch->octave;
+    const int steps = letter_position(pitch) - letter_position(*before_.pitch);
     if (steps > kMostLetterSteps) --pitch.octave;
     if (steps < -kMostLetterSteps) ++pitch.octave;
     return true;
@@ -187,7 +209,7 @@ class NoteReader {
 
   TextPiece word_;
   TextPiece rest_;
-  std::optional<Pitch>& running_;
+  NotesBefore& before_;
   Reporter& reporter_;
 };
 
@@ -244,11 +266,11 @@ void report_empty_member(TextPiece word, Reporter& reporter) {
 }
 
 /// Notes that are struck together; none where one of them is not understood.
-std::vector<Note> read_chord(const std::vector<TextPiece>& members, std::optional<Pitch>& running,
+std::vector<Note> read_chord(const std::vector<TextPiece>& members, NotesBefore& before,
                              Reporter& reporter) {
   std::vector<Note> notes;
   for (const TextPiece member : members) {
-    if (std::optional<Note> note = NoteReader(member, running, reporter).read()) {
+    if (std::optional<Note> note = NoteReader(member, before, reporter).read()) {
       notes.push_back(std::move(*note));
     }
   }
@@ -262,8 +284,7 @@ std::vector<Note> read_chord(const std::vector<TextPiece>& members, std::optiona
 
 }  // namespace
 
-std::optional<NoteWord> read_note_word(TextPiece word, std::optional<Pitch>& running,
-                                       Reporter& reporter) {
+std::optional<NoteWord> read_note_word(TextPiece word, NotesBefore& before, Reporter& reporter) {
   NoteWord read;
   read.grace = word.text.starts_with('^');
   bool whole = true;
@@ -273,7 +294,7 @@ std::optional<NoteWord> read_note_word(TextPiece word, std::optional<Pitch>& run
       report_empty_member(word, reporter);
       return std::nullopt;
     }
-    read.struck.push_back(read_chord(members, running, reporter));
+    read.struck.push_back(read_chord(members, before, reporter));
     whole = whole && !read.struck.back().empty();
   }
   return whole ? std::optional(std::move(read)) : std::nullopt;

@@ -4,7 +4,10 @@
 #include "fingerturn/score.hpp"
 #include "read/notation/lexer.hpp"
 #include "read/reporter.hpp"
+#include "score/keys.hpp"
 
+#include <array>
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -18,10 +21,18 @@ struct NoteWord {
   std::vector<std::vector<Note>> struck;
 };
 
-/// Reads a word that stands for notes. `running` is the pitch from which left-out octaves count;
-/// it goes on to the last pitch that was read. Every mistake in the word is reported; then there
-/// is no result.
-std::optional<NoteWord> read_note_word(TextPiece word, std::optional<Pitch>& running,
-                                       Reporter& reporter);
+/// What stands before a note in its hand, as far as the note depends on it.
+struct NotesBefore {
+  std::optional<Pitch> pitch;  ///< the last pitch, from which left-out octaves count
+  std::int32_t bar = 1;
+  KeySignature key;  ///< what letters without a sign mean
+  SignsInBar signs;
+  /// In which bar it was last asked whether a sign was left out, for each letter.
+  std::array<std::int32_t, 7> asked{-1, -1, -1, -1, -1, -1, -1};
+};
+
+/// Reads a word that stands for notes. `before` goes on to the last note that was read. Every
+/// mistake in the word is reported; then there is no result.
+std::optional<NoteWord> read_note_word(TextPiece word, NotesBefore& before, Reporter& reporter);
 
 }  // namespace fingerturn

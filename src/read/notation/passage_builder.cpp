@@ -118,6 +118,40 @@ std::int32_t PassageBuilder::first_open_bar() const {
   return bar;
 }
 
+void PassageBuilder::add_comment(std::string lines) {
+  const std::int32_t bar = first_open_bar();
+  std::vector<FromBar<std::string>>& comments = passage_.comments;
+  if (!comments.empty() && comments.back().bar == bar) {
+    comments.back().value += '\n' + lines;
+  } else {
+    comments.push_back({bar, std::move(lines)});
+  }
+}
+
+std::int32_t PassageBuilder::open_bar() const {
+  std::int32_t bar = 0;
+  for (const HandInProgress& hand : hands_) {
+    if (hand.line.events.empty()) continue;
+    bar = std::max(bar, hand.bar_has_events ? hand.bar : hand.line.events.back().bar + 1);
+  }
+  return bar;
+}
+
+void PassageBuilder::set_key(KeySignature key) {
+  passage_.keys.push_back({first_open_bar(), key});
+  key_lines_.push_back({open_bar(), key});
+}
+
+NotesBefore& PassageBuilder::before_next_note() {
+  HandInProgress& hand = current();
+  for (; hand.next_key < key_lines_.size() && key_lines_[hand.next_key].bar <= hand.bar;
+       ++hand.next_key) {
+    hand.before.key = key_lines_[hand.next_key].value;
+  }
+  hand.before.bar = hand.bar;
+  return hand.before;
+}
+
 Passage PassageBuilder::finish(Reporter& reporter) {
   for (HandInProgress& hand : hands_) {
     if (hand.line.events.empty()) continue;

@@ -1,11 +1,14 @@
 #pragma once
 
 #include "fingerturn/score.hpp"
+#include "read/notation/note.hpp"
 #include "read/reporter.hpp"
 
 #include <array>
 #include <cstdint>
 #include <optional>
+#include <string>
+#include <utility>
 #include <vector>
 
 namespace fingerturn {
@@ -14,8 +17,9 @@ namespace fingerturn {
 struct HandInProgress {
   Line line;
   std::optional<Fraction> value;  ///< the running note value
-  std::optional<Pitch> pitch;     ///< the pitch from which left-out octaves count
-  std::int32_t bar = 1;           ///< the number of the bar that is being filled
+  NotesBefore before;
+  std::size_t next_key = 0;  ///< the first of the key lines that is not reached yet
+  std::int32_t bar = 1;      ///< the number of the bar that is being filled
   bool bar_has_events = false;
   std::optional<std::int32_t> next_bar;  ///< what a header numbered the bar after this one
 };
@@ -29,6 +33,8 @@ class PassageBuilder {
   Passage& passage() { return passage_; }
   HandInProgress& current() { return hands_[static_cast<std::size_t>(hand_)]; }
   void choose_hand(Hand hand) { hand_ = hand; }
+  /// What stands before the next note of the hand.
+  NotesBefore& before_next_note();
   [[nodiscard]] bool has_events() const;
 
   /// Notes that are struck together or, in a rolled chord, one after another.
@@ -45,6 +51,12 @@ class PassageBuilder {
   void set_meter(Meter meter) { passage_.meters.push_back({first_open_bar(), meter}); }
   void set_tempo(Tempo tempo) { passage_.tempos.push_back({first_open_bar(), tempo}); }
 
+  /// Words above the next bar.
+  void add_note(std::string text) { passage_.notes.push_back({first_open_bar(), std::move(text)}); }
+  void add_comment(std::string lines);
+  /// A key holds from here on in the hand that is being written, in the other from this bar on.
+  void set_key(KeySignature key);
+
   Passage finish(Reporter& reporter);
 
  private:
@@ -52,11 +64,15 @@ class PassageBuilder {
   /// The first bar number that no event has yet.
   [[nodiscard]] std::int32_t first_open_bar() const;
 
+  /// The number of the bar that is being filled, or of one before the next.
+  [[nodiscard]] std::int32_t open_bar() const;
+
   Span place_;
   Passage passage_;
+  std::vector<FromBar<KeySignature>> key_lines_;
   Hand hand_ = Hand::right;
-  std::array<HandInProgress, 2> hands_{{{{Hand::right, {}, {}}, {}, {}, 1, false, {}},
-                                        {{Hand::left, {}, {}}, {}, {}, 1, false, {}}}};
+  std::array<HandInProgress, 2> hands_{{{{Hand::right, {}, {}}, {}, {}, 0, 1, false, {}},
+                                        {{Hand::left, {}, {}}, {}, {}, 0, 1, false, {}}}};
 };
 
 }  // namespace fingerturn

@@ -1,5 +1,6 @@
 #include "fingerturn/read.hpp"
 #include "read/notation/header.hpp"
+#include "read/notation/key.hpp"
 #include "read/notation/lexer.hpp"
 #include "read/notation/note.hpp"
 #include "read/notation/passage_builder.hpp"
@@ -9,6 +10,7 @@
 #include "text/words.hpp"
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -52,8 +54,13 @@ class NotationReader {
     if (!is_notation()) return {{}, reporter_.take(), {}};
     for (std::size_t number = 1; number <= source_.line_count(); ++number) {
       const TextPiece line{source_.line_text(number), source_.line_start(number)};
-      read_line(trimmed(without_comment(line)));
+      if (const std::optional<TextPiece> comment = comment_in(line)) {
+        add_comment(comment->text);
+      } else {
+        read_line(trimmed(without_comment(line)));
+      }
     }
+    if (builder_) hand_over_comments();
     finish_passage();
     if (score_.passages.empty() && reporter_.errors() == 0) {
       reporter_.report("no-notes", {}, "expected a passage, found none in this file");
@@ -83,7 +90,10 @@ class NotationReader {
   }
 
   PassageBuilder& builder(Span place) {
-    if (!builder_) builder_.emplace(place);
+    if (!builder_) {
+      builder_.emplace(place);
+      hand_over_comments();
+    }
     return *builder_;
   }
 
@@ -93,9 +103,29 @@ class NotationReader {
     title_given_ = false;
   }
 
+  void add_comment(std::string_view text) {
+    if (comments_) {
+      *comments_ += '\n';
+    } else {
+      comments_.emplace();
+    }
+    *comments_ += text;
+  }
+
+  /// Comments that stand above a line belong to its passage.
+  void hand_over_comments() {
+    if (comments_) builder_->add_comment(*std::exchange(comments_, std::nullopt));
+  }
+
+  /// Comments right above a title belong to it; an empty line between leaves them where they are.
+  void end_paragraph() {
+    if (builder_) hand_over_comments();
+  }
+
   void read_line(TextPiece line) {
-    if (line.text.empty()) return;
+    if (line.text.empty()) return end_paragraph();
     const std::optional<HeaderLine> header = header_of(line);
+    if (builder_ && !(header && header->name == HeaderName::passage)) hand_over_comments();
     if (!header) {
       read_tokens(line);
     } else if (!report_bad_byte(header->value, reporter_)) {
@@ -124,6 +154,11 @@ class NotationReader {
         return read_bar_number(value, line);
       case HeaderName::reach:
         return read_reach(header, line);
+      case HeaderName::key:
+        if (const auto key = read_key(value, reporter_)) builder(line.span()).set_key(*key);
+        return;
+      case HeaderName::note:
+        return read_note(header, line);
       case HeaderName::right_hand:
       case HeaderName::left_hand: {
         const bool right = header.name == HeaderName::right_hand;
@@ -146,6 +181,16 @@ class NotationReader {
     std::string& held = builder(line.span()).passage().*text;
     if (!held.empty()) warn_of_repetition(header);
     held = std::string(header.value.text);
+  }
+
+  void read_note(const HeaderLine& header, TextPiece line) {
+    if (!header.value.text.empty()) {
+      return builder(line.span()).add_note(std::string(header.value.text));
+    }
+    reporter_.report(
+        "header", header.written_name.span(),
+        fmt::format("expected words after {}:, found nothing", header.written_name.text),
+        "a note stays with the bar below it, as in note: keep the wrist loose");
   }
 
   void warn_of_repetition(const HeaderLine& header) {
@@ -184,9 +229,10 @@ class NotationReader {
     reporter_.report(
         "header", header.written_name.span(),
         fmt::format("expected notes or a header line, found {}", quoted(header.written_name.text)),
-        nearest.empty() ? "header lines are passage, composer, source, hand, meter, tempo, bar and "
-                          "reach; lines of notes may begin with RH: or LH:"
-                        : fmt::format("did you mean {}?", nearest));
+        nearest.empty()
+            ? "header lines are passage, composer, source, hand, meter, tempo, key, bar, "
+              "reach and note; lines of notes may begin with RH: or LH:"
+            : fmt::format("did you mean {}?", nearest));
   }
 
   void read_tokens(TextPiece line) {
@@ -220,7 +266,7 @@ class NotationReader {
       read_rest(word, passage);
     } else if (const std::optional<Ornament> ornament = ornament_of(word.text)) {
       add_ornament(*ornament, word, passage);
-    } else if (auto notes = read_note_word(word, passage.current().pitch, reporter_)) {
+    } else if (auto notes = read_note_word(word, passage.before_next_note(), reporter_)) {
       passage.add_notes(std::move(notes->struck), notes->grace, word.span());
     }
   }
@@ -251,6 +297,7 @@ class NotationReader {
   Score score_;
   std::optional<PassageBuilder> builder_;
   bool title_given_ = false;
+  std::optional<std::string> comments_;  ///< lines above the next that says something
 };
 
 }  // namespace

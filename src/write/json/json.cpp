@@ -178,6 +178,21 @@ std::optional<double> first_tempo(const AnalysedPassage& passage) {
   return passage.written().tempos.front().value.quarters_per_minute();
 }
 
+/// What somebody wrote at the bars that are reported.
+void add_notes(JsonWriter& json, const AnalysedPassage& analysed) {
+  const std::optional<BarRange>& bars = analysed.found().bars;
+  std::vector<FromBar<std::string>> notes = analysed.written().notes;
+  if (bars) std::erase_if(notes, [&](const auto& note) { return !bars->contains(note.bar); });
+  json.member<"notes">([&] {
+    json.list(notes, [&](const FromBar<std::string>& note) {
+      json.object([&] {
+        json.member<"bar">(note.bar);
+        json.member<"text">(note.value);
+      });
+    });
+  });
+}
+
 void add_head(JsonWriter& json, const AnalysedPassage& analysed) {
   const Passage& passage = analysed.written();
   json.member<"title">(text_or_none(passage.title));
@@ -189,6 +204,7 @@ void add_head(JsonWriter& json, const AnalysedPassage& analysed) {
   json.member<"full_swing_tempo">(analysed.found().full_swing_tempo);
   json.member<"remarks">(
       [&] { json.list(passage.remarks, [&](const std::string& remark) { json.value(remark); }); });
+  if (!passage.notes.empty()) add_notes(json, analysed);
 }
 
 void add_passage(JsonWriter& json, const AnalysedPassage& passage, Layout layout) {

@@ -145,8 +145,8 @@ void add_passage(TextFlow& flow, const AnalysedPassage& passage, const MarkdownS
                  int level) {
   std::string& out = flow.out;
   out += escaped_markdown(head_line(passage)) + '\n';
-  for (const std::string& remark : passage.written().remarks) {
-    out += '\n' + escaped_markdown(remark) + '\n';
+  for (const std::string& sentence : remarks_and_notes(passage)) {
+    out += '\n' + escaped_markdown(sentence) + '\n';
   }
   const std::vector<PagePart> parts = page_parts(passage);
   if (parts.size() > 1) out += '\n' + escaped_markdown(hands_apart_words()) + '\n';

@@ -61,8 +61,8 @@ void add_head(Drawing& drawing, std::string_view title, const AnalysedPassage& p
   add_lines(drawing, "title", kMargin, kTitleColumns, kTitleLine, title);
   drawing.y += 2;
   add_lines(drawing, "quiet", kMargin, kColumns, kLine, head_line(passage));
-  for (const std::string& remark : passage.written().remarks) {
-    add_lines(drawing, "quiet", kMargin, kColumns, kLine, remark);
+  for (const std::string& sentence : remarks_and_notes(passage)) {
+    add_lines(drawing, "quiet", kMargin, kColumns, kLine, sentence);
   }
 }
 

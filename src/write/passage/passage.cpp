@@ -3,11 +3,12 @@
 #include "fingerturn/report.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
+#include "write/passage/bar_text.hpp"
 #include "write/shared/note_words.hpp"
 
 #include <algorithm>
 #include <deque>
-#include <optional>
+#include <limits>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,151 +18,6 @@
 /// The passage notation (docs/notation.md), written so that reading it gives an equal score.
 namespace fingerturn {
 namespace {
-
-std::string_view bar_line_sign(BarLineStyle style) {
-  switch (style) {
-    case BarLineStyle::single:
-      return "|";
-    case BarLineStyle::double_bar:
-      return "||";
-    case BarLineStyle::repeat_start:
-      return "|:";
-    case BarLineStyle::repeat_end:
-      return ":|";
-    case BarLineStyle::repeat_both:
-      break;
-  }
-  return ":|:";
-}
-
-std::string note_text(const Note& note) {
-  std::string text = to_string(note.pitch);
-  if (note.finger) {
-    text += ':' + finger_words(written_fingers(note), note.suggested);
-  }
-  if (note.lasts) text += '=' + value_words(*note.lasts);
-  return note.tied ? text + '~' : text;
-}
-
-std::string_view ornament_sign(Ornament ornament) {
-  return ornament == Ornament::trill ? "tr" : "trem";
-}
-
-std::string notes_text(const Event& event) {
-  if (event.is_rest()) return "r";
-  std::string text;
-  for (std::size_t i = 0; i < event.notes.size(); ++i) {
-    if (i > 0) text += '+';
-    text += note_text(event.notes[i]);
-  }
-  return text;
-}
-
-/// What a hand plays in one bar, and whether a bar line closes it.
-struct BarText {
-  std::int32_t bar = 0;
-  std::string text;
-  bool closed = false;
-};
-
-/// Writes a line bar by bar; the note value runs on from bar to bar.
-class LineWriter {
- public:
-  explicit LineWriter(const Line& line) : line_(line) {}
-
-  /// The bars in their order.
-  std::deque<BarText> write() {
-    std::deque<BarText> bars;
-    for (std::size_t i = 0; i < line_.events.size(); ++i) {
-      const Event& event = line_.events[i];
-      if (bars.empty() || bars.back().bar != event.bar) bars.push_back({event.bar, {}, false});
-      BarText& bar = bars.back();
-      add_bar_line(i, bar);
-      add_event(i, bar.text);
-      last_bar_ = &bar;
-    }
-    if (last_bar_ != nullptr) close_last_bar(line_.events.size());
-    return bars;
-  }
-
- private:
-  static void add_word(std::string& text, std::string_view word) {
-    if (!text.empty()) text += ' ';
-    text += word;
-  }
-
-  void add_event(std::size_t place, std::string& text) {
-    const Event& event = line_.events[place];
-    const bool is_rolled_into = place > 0 && line_.events[place - 1].rolls_on;
-    if (is_rolled_into) {
-      text += '/' + notes_text(event);
-    } else {
-      add_value(place, text);
-      add_word(text, (event.grace ? "^" : "") + notes_text(event));
-    }
-    if (event.ornament != Ornament::none) add_word(text, ornament_sign(event.ornament));
-    if (event.breath_after) add_word(text, ",");
-  }
-
-  void add_value(std::size_t place, std::string& text) {
-    const std::optional<Fraction> value = value_at(place);
-    if (!value || value == value_) return;
-    value_ = value;
-    add_word(text, value_words(*value_));
-  }
-
-  /// The value that is written before an event; a rolled chord has that of its last note.
-  [[nodiscard]] std::optional<Fraction> value_at(std::size_t place) const {
-    while (line_.events[place].rolls_on && place + 1 < line_.events.size()) ++place;
-    return line_.events[place].grace ? value_around(place) : line_.events[place].duration;
-  }
-
-  /// The note value that holds at a grace note, which has none of its own: before the first value
-  /// in the line it is that of the next note.
-  [[nodiscard]] std::optional<Fraction> value_around(std::size_t place) const {
-    if (value_ || !line_.events[place].duration) return value_;
-    for (; place < line_.events.size(); ++place) {
-      const Event& event = line_.events[place];
-      if (!event.grace && !event.rolls_on) return event.duration;
-    }
-    return Fraction{1, 4};
-  }
-
-  /// The bar line before an event. It closes the bar before; at the very beginning it opens.
-  void add_bar_line(std::size_t event, BarText& bar) {
-    if (last_bar_ == nullptr) {
-      if (const BarLine* found = bar_line_before(event)) {
-        add_word(bar.text, bar_line_sign(found->style));
-      }
-    } else if (last_bar_ != &bar && !close_last_bar(event)) {
-      add_word(last_bar_->text, "|");
-      last_bar_->closed = true;
-    }
-  }
-
-  bool close_last_bar(std::size_t event) {
-    const BarLine* found = bar_line_before(event);
-    if (found == nullptr) return false;
-    add_word(last_bar_->text, bar_line_sign(found->style));
-    last_bar_->closed = true;
-    return true;
-  }
-
-  const BarLine* bar_line_before(std::size_t event) {
-    while (next_bar_line_ < line_.bar_lines.size() &&
-           line_.bar_lines[next_bar_line_].before_event < event) {
-      ++next_bar_line_;
-    }
-    if (next_bar_line_ == line_.bar_lines.size()) return nullptr;
-    const BarLine& found = line_.bar_lines[next_bar_line_];
-    return found.before_event == event ? &found : nullptr;
-  }
-
-  const Line& line_;
-  std::size_t next_bar_line_ = 0;
-  std::optional<Fraction> value_;
-  BarText* last_bar_ = nullptr;
-};
 
 /// A header line. A text that would open a comment or break the line is kept from doing so.
 std::string header_line(std::string_view name, std::string_view text) {
@@ -181,6 +37,18 @@ std::string header_line(std::string_view name, std::string_view text) {
   return fmt::format("{}:{}{}\n", name, safe.empty() || opens_comment ? "" : " ", safe);
 }
 
+/// A comment as it was typed, line by line.
+std::string typed_comment(std::string_view text) {
+  std::string lines;
+  while (true) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    const std::string line = printable(text.substr(0, end));
+    lines += line.empty() ? "#\n" : "# " + line + '\n';
+    if (end == text.size()) return lines;
+    text.remove_prefix(end + 1);
+  }
+}
+
 std::string tempo_text(const Tempo& tempo) {
   if (tempo.beat_unit == Fraction{1, 4}) return fmt::format("{}", tempo.per_minute);
   return fmt::format("{} = {}", value_words(tempo.beat_unit), tempo.per_minute);
@@ -190,7 +58,9 @@ std::string tempo_text(const Tempo& tempo) {
 class PassageWriter {
  public:
   explicit PassageWriter(const Passage& passage) : passage_(passage) {
-    for (const Line& line : passage.lines) hands_.push_back({line.hand, LineWriter(line).write()});
+    for (const Line& line : passage.lines) {
+      hands_.push_back({line.hand, bar_texts(line, passage.keys)});
+    }
     for (const HandText& hand : hands_) {
       for (const BarText& bar : hand.bars) bars_.push_back(bar.bar);
     }
@@ -211,6 +81,7 @@ class PassageWriter {
       add_bar(bar);
     }
     flush();
+    out_ += words_before(std::numeric_limits<std::int32_t>::max());
     return std::move(out_);
   }
 
@@ -251,9 +122,27 @@ class PassageWriter {
     if (const Tempo* tempo = change_at(passage_.tempos, next_tempo_, bar)) {
       lines += header_line("tempo", tempo_text(*tempo));
     }
+    if (const KeySignature* key = change_at(passage_.keys, next_key_, bar)) {
+      lines += header_line("key", to_string(*key));
+    }
+    lines += words_before(bar);
     if (lines.empty()) return;
     flush();
     out_ += lines;
+  }
+
+  /// The comments and notes that stand before a bar and are not written yet.
+  std::string words_before(std::int32_t bar) {
+    std::string lines;
+    const auto& comments = passage_.comments;
+    for (; next_comment_ < comments.size() && comments[next_comment_].bar <= bar; ++next_comment_) {
+      lines += typed_comment(comments[next_comment_].value);
+    }
+    const auto& notes = passage_.notes;
+    for (; next_note_ < notes.size() && notes[next_note_].bar <= bar; ++next_note_) {
+      lines += header_line("note", notes[next_note_].value);
+    }
+    return lines;
   }
 
   /// The change that falls on a bar; `next` goes past it. Bars are asked for in rising order.
@@ -303,6 +192,9 @@ class PassageWriter {
   std::vector<std::int32_t> bars_;
   std::size_t next_meter_ = 0;
   std::size_t next_tempo_ = 0;
+  std::size_t next_key_ = 0;
+  std::size_t next_comment_ = 0;
+  std::size_t next_note_ = 0;
   std::string out_;
 };
 

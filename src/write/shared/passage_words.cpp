@@ -148,6 +148,16 @@ std::vector<std::string> head_parts(const AnalysedPassage& passage) {
   return parts;
 }
 
+std::vector<std::string> remarks_and_notes(const AnalysedPassage& passage) {
+  std::vector<std::string> sentences = passage.written().remarks;
+  const std::optional<BarRange>& bars = passage.found().bars;
+  for (const FromBar<std::string>& note : passage.written().notes) {
+    if (bars && !bars->contains(note.bar)) continue;
+    sentences.push_back(fmt::format("bar {}: {}", note.bar, note.value));
+  }
+  return sentences;
+}
+
 std::string head_line(const AnalysedPassage& passage) {
   std::string line;
   for (const std::string& part : head_parts(passage)) {

@@ -23,8 +23,8 @@ std::string head_text(const AnalysedScore& analysed, const AnalysedPassage& pass
                       const TextStyle& style) {
   std::string text = title_line(title_of(analysed, passage.written()), style);
   text += joined_lines(head_parts(passage), style);
-  for (const std::string& remark : passage.written().remarks) {
-    text += wrapped("", printable(remark), style.columns);
+  for (const std::string& sentence : remarks_and_notes(passage)) {
+    text += wrapped("", printable(sentence), style.columns);
   }
   return text;
 }
