@@ -233,6 +233,14 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
                 "hand has none before it.",
      .cure = "Give the first note of each hand its octave; C4 is middle C.",
      .example = "C:1 D:2"},
+    {.id = "octave-side",
+     .in_notation = Severity::warning,
+     .title = "An octave that the fingers contradict",
+     .meaning = "Where the octave is left out, the nearest note of the letter is taken. Here it "
+                "lies on the other side of the note before it than the fingers do, and the next "
+                "octave would lie in the hand. Asked once in a bar and hand.",
+     .cure = "Write the octave of this note; then nothing is asked.",
+     .example = "hand: left\nC3:5 G:1"},
     {.id = "ornament",
      .in_notation = Severity::error,
      .title = "A trill or tremolo on nothing",
@@ -317,6 +325,15 @@ inline constexpr std::array kDiagnosticCodes = std::to_array<DiagnosticCode>({
      .cure =
          "Divide the passages among several files. A score of such a size is hardly one of piano "
          "music: look whether the file is what it should be."},
+    {.id = "two-hands",
+     .in_notation = Severity::warning,
+     .title = "Hands whose bars differ",
+     .meaning = "Bars of the same number stand together, and here one hand has more bars than the "
+                "other, or a bar is longer in one hand. The first such bar is told.",
+     .cure =
+         "Look for a bar line, a note value or a rest that is missing; a bar in which a hand is "
+         "silent takes a rest.",
+     .example = "RH: 1/4 C5:1 D:2\nLH: 1/4 C3:5"},
     {.id = "xml",
      .in_musicxml = Severity::error,
      .title = "XML that is not well formed",

@@ -12,6 +12,25 @@ std::optional<Step> step_of_letter(char letter) noexcept {
   return static_cast<Step>(at);
 }
 
+std::string named_in_german(std::string_view name) {
+  constexpr std::size_t kLongest = 5;  // "gisis"
+  if (name.empty() || name.size() > kLongest) return {};
+  std::string lower;
+  for (const char letter : name) {
+    lower += static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
+  }
+  const bool after_vowel = lower == "as" || lower == "es" || lower == "ases" || lower == "eses";
+  if (lower.front() == 'h') lower.front() = 'b';
+  const std::optional<Step> step = step_of_letter(lower.front());
+  if (!step) return {};
+  const std::string letter(1, kStepLetters[static_cast<std::size_t>(*step)]);
+  const std::string_view sign = std::string_view(lower).substr(1);
+  if (sign == "is") return letter + '#';
+  if (sign == "isis") return letter + "##";
+  if (sign == "es" || (after_vowel && sign == "s")) return letter + 'b';
+  return sign == "eses" || (after_vowel && sign == "ses") ? letter + "bb" : "";
+}
+
 AccidentalPrefix read_accidental(std::string_view text) noexcept {
   struct Sign {
     std::string_view text;

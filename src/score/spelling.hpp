@@ -20,6 +20,10 @@ std::optional<Step> step_of_letter(char letter) noexcept;
 /// What is said to those who write the seventh step as Germans do.
 inline constexpr std::string_view kGermanH = "the note called H in German is B here";
 
+/// What a note is called here that has a German name with a sign in it, such as "F#" for "fis" or
+/// "Eb" for "es", in letters of any case; empty for any other word.
+std::string named_in_german(std::string_view name);
+
 /// The accidental at the beginning of a text; of no bytes where there is none.
 struct AccidentalPrefix {
   std::int8_t alter = 0;

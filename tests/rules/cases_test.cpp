@@ -115,7 +115,7 @@ TEST_CASE("notes that cannot be read as the case wants them are a failure", "[ru
   CHECK(failures_in(tied + "warnings: tie-to-nothing\n") == Failures{});
   CHECK(failures_in(plain + "warnings: tie-to-nothing\n").size() == 1);
   CHECK(failures_in(replaced(plain, "D:2", "D:6"))[0].find("[finger-range]") != std::string::npos);
-  CHECK(failures_in(replaced(plain, "D:2", "D:2 / RH: C5:1"))[0] ==
+  CHECK(failures_in(replaced(plain, "C4:1 | D:2", "C4:1 / RH: C5:1"))[0] ==
         "trial.cases:1: expected one passage for one hand");
 }
 

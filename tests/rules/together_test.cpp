@@ -35,7 +35,7 @@ TEST_CASE("five fingers in parallel motion turn the same way", "[rules][together
 
 TEST_CASE("where one hand is single and the other double is listed", "[rules][together]") {
   // Right: preparatory, single, double, single. Left: preparatory, single, single, single.
-  const auto found = analysis_of("RH: 1/4 C5:1 D:2 | E:3 F:1\nLH: 1/4 C3:5 G:1 | C:5 G:1");
+  const auto found = analysis_of("RH: 1/4 C5:1 D:2 | E:3 F:1\nLH: 1/4 C3:5 G2:1 | C:5 G:1");
   REQUIRE(found.together);
   REQUIRE(found.together->kinds_differ.size() == 1);
   CHECK(found.together->kinds_differ[0] ==
@@ -50,7 +50,7 @@ TEST_CASE("only onsets that both hands share count, and grace notes share none",
 }
 
 TEST_CASE("level events have no side and do not count", "[rules][together]") {
-  const auto found = analysis_of("RH: 1/4 C5:1+E:3+G:5 C:1 D:2\nLH: 1/4 C3:5 C:5 D:4");
+  const auto found = analysis_of("RH: 1/4 C5:1+E:3+G:5 C6:1 D:2\nLH: 1/4 C3:5 C:5 D:4");
   REQUIRE(found.together);
   CHECK(found.together->onsets == 2);
 }
@@ -77,21 +77,21 @@ TEST_CASE("bars taken out are counted anew together", "[rules][together]") {
 
 TEST_CASE("the tempo of full swings is that of the slower hand", "[rules][tempo]") {
   // Right: sixteenths doubled; left: eighths single but for the first.
-  const auto found = analysis_of("RH: 1/16 G5:5 F:4 E:3 D:2\nLH: 1/8 C3:5 G:1");
+  const auto found = analysis_of("RH: 1/16 G5:5 F:4 E:3 D:2\nLH: 1/8 C3:5 G2:1");
   CHECK(found.lines[0].totals.full_swing_tempo == 75.0);
   CHECK(found.lines[1].totals.full_swing_tempo == 300.0);
   CHECK(found.full_swing_tempo == 75.0);
 }
 
 TEST_CASE("sixteenths all single make full swings up to quarter = 150", "[rules][tempo]") {
-  const auto found = analysis_of("1/16 C4:1 G:5 C:1 G:5 C:1 G:5");
+  const auto found = analysis_of("1/16 C4:1 G3:5 C:1 G:5 C:1 G:5");
   CHECK(found.full_swing_tempo == 150.0);
   CHECK(found.lines[0].totals.full_swing_tempo == 150.0);
   CHECK_FALSE(found.lines[0].events[1].swing_rate);
 }
 
 TEST_CASE("a tempo that is asked for goes before the written ones", "[rules][tempo]") {
-  const std::string text = "tempo: 60\n1/16 C4:1 G:5 C:1 |\ntempo: 30\nG:5 C:1 G:5";
+  const std::string text = "tempo: 60\n1/16 C4:1 G3:5 C:1 |\ntempo: 30\nG:5 C:1 G:5";
   const auto rates_of = [&](const AnalyseOptions& options) {
     std::string rates;
     const PassageAnalysis found = analysis_of(text, options);

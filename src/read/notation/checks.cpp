@@ -7,6 +7,9 @@
 #include <cstdlib>
 #include <optional>
 #include <span>
+#include <string>
+#include <utility>
+#include <vector>
 
 #include <fmt/core.h>
 
@@ -49,20 +52,106 @@ bool may_be_short(const Line& line, Bar bar) {
          divided_before(line, bar.end);
 }
 
-void check_bar(const Passage& passage, const Line& line, Bar bar, Reporter& reporter) {
+/// How long a bar of a line is, and what it should be.
+struct BarLength {
+  std::int32_t bar = 0;
+  Span last_event;
+  std::optional<Fraction> length;  ///< none where values are not known
+  Meter meter;                     ///< common time where none is known
+  bool adds_up = true;             ///< to the meter, or may be short
+};
+
+BarLength bar_length(const Passage& passage, const Line& line, Bar bar) {
   const Event& last = line.events[bar.end - 1];
+  BarLength found{last.bar, last.span, {}, {}, true};
+  found.length = length_of(std::span(line.events).subspan(bar.begin, bar.end - bar.begin));
   const Meter* meter = meter_in_bar(passage, last.bar);
-  if (meter == nullptr) return;
-  const std::optional<Fraction> length =
-      length_of(std::span(line.events).subspan(bar.begin, bar.end - bar.begin));
+  if (meter == nullptr) return found;
+  found.meter = *meter;
   const std::optional<Fraction> full = reduced(meter->beats, meter->beat_type);
-  if (!length || *length == *full || (*length < *full && may_be_short(line, bar))) return;
-  const std::optional<Fraction> beats = product(*length, {meter->beat_type, 1});
-  if (!beats) return;
-  reporter.report(
-      "bar-length", last.span,
-      fmt::format("expected {} beats of 1/{} in bar {} of the {} hand, found {}", meter->beats,
-                  meter->beat_type, last.bar, to_string(line.hand), to_string(*beats)));
+  const std::optional<Fraction>& length = found.length;
+  found.adds_up = !length || *length == *full || (*length < *full && may_be_short(line, bar));
+  return found;
+}
+
+std::vector<BarLength> bar_lengths(const Passage& passage, const Line& line) {
+  std::vector<BarLength> lengths;
+  for (Bar bar = bar_at(line, 0); bar.begin < line.events.size(); bar = bar_at(line, bar.end)) {
+    lengths.push_back(bar_length(passage, line, bar));
+  }
+  return lengths;
+}
+
+/// "5 beats of 1/4 and 1/16"; empty where 64 bits cannot hold it.
+std::string beats_words(Fraction length, Meter meter) {
+  const std::optional<Fraction> beats = product(length, {meter.beat_type, 1});
+  if (!beats) return {};
+  const std::int64_t whole = beats->numerator / beats->denominator;
+  const std::optional<Fraction> rest = sum(length, *reduced(-whole, meter.beat_type));
+  if (!rest) return {};
+  if (whole == 0 && rest->numerator > 0) return to_string(*rest);
+  const std::string words =
+      fmt::format("{} beat{} of 1/{}", whole, whole == 1 ? "" : "s", meter.beat_type);
+  return rest->numerator == 0 ? words : words + " and " + to_string(*rest);
+}
+
+void report_bar(const BarLength& bar, Hand hand, Reporter& reporter) {
+  const Meter meter = bar.meter;
+  const std::string found = beats_words(*bar.length, meter);
+  if (found.empty()) return;
+  const Fraction full = *reduced(meter.beats, meter.beat_type);
+  reporter.report("bar-length", bar.last_event,
+                  fmt::format("expected {} in bar {} of the {} hand, found {}",
+                              beats_words(full, meter), bar.bar, to_string(hand), found));
+}
+
+/// The bars that both hands have, right and left.
+using BarPairs = std::vector<std::pair<const BarLength*, const BarLength*>>;
+
+BarPairs shared_bars(const std::vector<BarLength>& right, const std::vector<BarLength>& left) {
+  BarPairs pairs;
+  auto other = left.begin();
+  for (const BarLength& bar : right) {
+    while (other != left.end() && other->bar < bar.bar) ++other;
+    if (other != left.end() && other->bar == bar.bar) pairs.emplace_back(&bar, &*other);
+  }
+  return pairs;
+}
+
+bool differ(const BarLength& right, const BarLength& left) {
+  const bool told = !right.adds_up || !left.adds_up;
+  return !told && right.length && left.length && *right.length != *left.length;
+}
+
+void compare_lengths(const BarPairs& pairs, Reporter& reporter) {
+  const BarLength* first = nullptr;
+  std::string message;
+  std::size_t others = 0;
+  for (const auto& [right, left] : pairs) {
+    if (!differ(*right, *left)) continue;
+    if (first != nullptr) {
+      ++others;
+      continue;
+    }
+    first = left;
+    message = fmt::format(
+        "expected bar {} to be as long in both hands, found {} in the right hand and {} in the "
+        "left",
+        left->bar, beats_words(*right->length, right->meter),
+        beats_words(*left->length, left->meter));
+  }
+  if (first == nullptr) return;
+  if (others > 0) message += fmt::format(", and {} other bars that differ", others);
+  reporter.report("two-hands", first->last_event, message,
+                  "look for a note, a rest or a bar line that is missing");
+}
+
+/// The first bar that one hand has and the other has not.
+const BarLength* lone_bar(const std::vector<BarLength>& more, const std::vector<BarLength>& fewer) {
+  for (std::size_t i = 0; i < more.size(); ++i) {
+    if (i == fewer.size() || fewer[i].bar != more[i].bar) return &more[i];
+  }
+  return nullptr;
 }
 
 bool could_be_a_finger(const Note& note) {
@@ -92,10 +181,27 @@ bool looks_misplaced(const Line& line) {
 
 void check_bars(const Passage& passage, Reporter& reporter) {
   for (const Line& line : passage.lines) {
-    for (Bar bar = bar_at(line, 0); bar.begin < line.events.size(); bar = bar_at(line, bar.end)) {
-      check_bar(passage, line, bar, reporter);
+    for (const BarLength& bar : bar_lengths(passage, line)) {
+      if (!bar.adds_up) report_bar(bar, line.hand, reporter);
     }
   }
+}
+
+void check_hands(const Passage& passage, Reporter& reporter) {
+  if (passage.lines.size() != 2) return;
+  const std::vector<BarLength> right = bar_lengths(passage, passage.lines[0]);
+  const std::vector<BarLength> left = bar_lengths(passage, passage.lines[1]);
+  if (right.size() != left.size()) {
+    const bool more_right = right.size() > left.size();
+    const BarLength* lone = more_right ? lone_bar(right, left) : lone_bar(left, right);
+    reporter.report("two-hands", lone->last_event,
+                    fmt::format("expected as many bars in both hands, found {} in the right hand "
+                                "and {} in the left",
+                                right.size(), left.size()),
+                    fmt::format("the {} hand has no bar {}; where it is silent, write a rest",
+                                more_right ? "left" : "right", lone->bar));
+  }
+  compare_lengths(shared_bars(right, left), reporter);
 }
 
 void check_digits(const Passage& passage, Reporter& reporter) {

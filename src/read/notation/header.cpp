@@ -23,6 +23,11 @@ bool is_pitch_without_octave(std::string_view word) {
   return read_accidental(word.substr(1)).bytes == word.size() - 1;
 }
 
+/// With a colon and a finger a note to those who name notes in German.
+bool is_german_name(std::string_view word) {
+  return word == "h" || word == "H" || !named_in_german(word).empty();
+}
+
 }  // namespace
 
 std::optional<HeaderLine> header_of(TextPiece line) noexcept {
@@ -33,19 +38,31 @@ std::optional<HeaderLine> header_of(TextPiece line) noexcept {
   const TextPiece name = line.part(0, length);
   const TextPiece rest = trimmed(line.from(length));
   if (name.text.empty() || !rest.text.starts_with(':')) return std::nullopt;
-  if (is_pitch_without_octave(name.text)) return std::nullopt;
+  if (is_pitch_without_octave(name.text) || is_german_name(name.text)) return std::nullopt;
   HeaderLine header{HeaderName::unknown, name, trimmed(rest.from(1))};
-  for (std::size_t i = 0; i < kNames.size(); ++i) {
-    if (is_in_lower_case(name.text, kNames[i])) header.name = static_cast<HeaderName>(i);
-  }
+  header.name = header_named(name.text);
   // A blank before the colon is let pass after a known name only: "r :|" is a rest at a repeat.
   const bool blank_before_colon = rest.begin > name.begin + length;
   if (blank_before_colon && header.name == HeaderName::unknown) return std::nullopt;
   return header;
 }
 
+HeaderName header_named(std::string_view name) noexcept {
+  for (std::size_t i = 0; i < kNames.size(); ++i) {
+    if (is_in_lower_case(name, kNames[i])) return static_cast<HeaderName>(i);
+  }
+  return HeaderName::unknown;
+}
+
 std::string_view nearest_header(std::string_view written_name) {
-  return nearest_word(lower_case(written_name), kNames);
+  const std::string lower = lower_case(written_name);
+  const std::string_view nearest = nearest_word(lower, kNames);
+  if (!nearest.empty()) return nearest;
+  // In a short name two letters that changed places are half of the word.
+  const auto found = std::find_if(kNames.begin(), kNames.end(), [&lower](std::string_view name) {
+    return std::is_permutation(name.begin(), name.end(), lower.begin(), lower.end());
+  });
+  return found == kNames.end() ? std::string_view() : *found;
 }
 
 }  // namespace fingerturn

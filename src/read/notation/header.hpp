@@ -35,6 +35,9 @@ struct HeaderLine {
 /// The header at the beginning of a line, in any case; none where the line holds notes.
 std::optional<HeaderLine> header_of(TextPiece line) noexcept;
 
+/// The header of a name in any case.
+HeaderName header_named(std::string_view name) noexcept;
+
 /// The header name that was probably meant; empty where none is close.
 std::string_view nearest_header(std::string_view written_name);
 

@@ -61,6 +61,46 @@ std::optional<NamedKey> named_key(const std::vector<std::string>& words) {
   return NamedKey{*step, accidental.alter, major ? Mode::major : Mode::minor};
 }
 
+/// The words of a key as others say it: "D", "Am", "D maj", "d-moll", "Es-Dur".
+struct OtherKey {
+  std::string tonic;
+  std::string mode;  ///< empty where it is not said
+};
+
+OtherKey other_key(std::vector<std::string> words) {
+  if (words.empty()) return {};
+  std::string& first = words.front();
+  if (const std::size_t hyphen = first.find('-'); words.size() == 1 && hyphen != first.npos) {
+    words = {first.substr(0, hyphen), first.substr(hyphen + 1)};
+  } else if (words.size() == 1 && first.size() > 1 && first.back() == 'm') {
+    words = {first.substr(0, first.size() - 1), "minor"};
+  }
+  std::string tonic = named_in_german(words[0]);
+  if (tonic.empty()) tonic = words[0] == "h" ? "B" : words[0];
+  if (!step_of_letter(tonic.front()) ||
+      read_accidental(tonic.substr(1)).bytes != tonic.size() - 1) {
+    return {};
+  }
+  if (words.size() == 1) return {tonic, {}};
+  const std::string& mode = words[1];
+  const bool major = mode == "major" || mode == "maj" || mode == "dur";
+  const bool minor = mode == "minor" || mode == "min" || mode == "moll";
+  if (words.size() > 2 || (!major && !minor)) return {};
+  // In German B is what is Bb here.
+  if ((mode == "dur" || mode == "moll") && words[0] == "b") tonic = "Bb";
+  return {tonic, major ? "major" : "minor"};
+}
+
+/// What to write for a key that is not understood.
+std::string cure_for_key(const std::vector<std::string>& words) {
+  OtherKey meant = other_key(words);
+  if (meant.tonic.empty()) return kKeyHint;
+  meant.tonic.front() =
+      kStepLetters[static_cast<std::size_t>(*step_of_letter(meant.tonic.front()))];
+  if (meant.mode.empty()) return fmt::format("write {0} major or {0} minor", meant.tonic);
+  return fmt::format("write {} {}", meant.tonic, meant.mode);
+}
+
 }  // namespace
 
 std::optional<KeySignature> read_key(TextPiece value, Reporter& reporter) {
@@ -75,7 +115,7 @@ std::optional<KeySignature> read_key(TextPiece value, Reporter& reporter) {
       named
           ? fmt::format("expected a key of at most 7 sharps or flats, found {}", quoted(value.text))
           : fmt::format("expected a key, found {}", quoted(value.text)),
-      named ? "write it under its other name, such as Ab major for G# major" : kKeyHint);
+      named ? "write it under its other name, such as Ab major for G# major" : cure_for_key(words));
   return std::nullopt;
 }
 

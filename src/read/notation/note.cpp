@@ -1,5 +1,7 @@
 #include "read/notation/note.hpp"
 
+#include "read/notation/cures.hpp"
+#include "read/notation/octave_question.hpp"
 #include "read/notation/value.hpp"
 #include "score/spelling.hpp"
 
@@ -24,9 +26,14 @@ class NoteReader {
   std::optional<Note> read() {
     Note note;
     note.span = word_.span();
+    const std::optional<Pitch> last = before_.pitch;
     const bool whole =
         read_pitch(note.pitch) && read_fingers(note) && read_length(note) && read_tie(note);
-    return whole ? std::optional(std::move(note)) : std::nullopt;
+    if (!whole) return std::nullopt;
+    if (octave_left_out_) ask_for_octave(note, *last, word_, before_, reporter_);
+    before_.earlier = last;
+    before_.finger = note.changes_to.empty() ? note.finger : std::optional(note.changes_to.back());
+    return note;
   }
 
  private:
@@ -44,6 +51,12 @@ class NoteReader {
 
   bool read_pitch(Pitch& pitch) {
     const std::optional<Step> step = step_of_letter(next());
+    const std::string_view name = letters_of(rest_.text);
+    if (const std::string here = named_in_german(name); !here.empty()) {
+      if (!before_.pitch) before_.pitch = Pitch{};  // told once, without a word on octaves after it
+      return fail("note", word_, "a note as in F#4:1 or Bb3:2",
+                  fmt::format("the note called {} in German is {} here", name, here));
+    }
     if (!step) return fail_letter();
     skip(1);
     const AccidentalPrefix accidental = read_accidental(rest_.text);
@@ -117,6 +130,7 @@ class NoteReader {
       before_.pitch = Pitch{pitch.step, pitch.alter, 4};
       return false;
     }
+    octave_left_out_ = true;
     constexpr int kMostLetterSteps = 3;
     pitch.octave = before_.pitch->octave;
     const int steps = letter_position(pitch) - letter_position(*before_.pitch);
@@ -200,15 +214,22 @@ class NoteReader {
     std::string hint = "put a blank between notes";
     if (note.tied && next() == ':') hint = "write the finger before the tie, as in C4:1~";
     if (next() == '-' && note.finger) hint = "write a silent change of finger as 4>1";
+    if (next() == ':' && note.finger && !note.tied) hint = kOneFinger;
+    if (std::string cure = cure_for_finger(word_.text, rest_.text); !note.finger && !cure.empty()) {
+      hint = std::move(cure);
+    }
     if (next() == '?') hint = "a finger that is not known is :?, a suggested one is :2?";
     return fail("note-end", rest_, "the end of the note", std::move(hint));
   }
 
+  static constexpr const char* kOneFinger =
+      "a note has one colon and one finger, as in G:2; a silent change is 2>3";
   static constexpr const char* kLengthHint =
       "a key that stays down is written as in C3:5=1/2, here for a half note";
 
   TextPiece word_;
   TextPiece rest_;
+  bool octave_left_out_ = false;
   NotesBefore& before_;
   Reporter& reporter_;
 };
@@ -272,7 +293,10 @@ std::vector<Note> read_chord(const std::vector<TextPiece>& members, NotesBefore&
   for (const TextPiece member : members) {
     if (std::optional<Note> note = NoteReader(member, before, reporter).read()) {
       notes.push_back(std::move(*note));
+    } else {
+      before.finger.reset();
     }
+    before.same_word = true;
   }
   if (notes.size() < members.size()) return {};
   std::stable_sort(notes.begin(), notes.end(), [](const Note& left, const Note& right) {
@@ -288,6 +312,7 @@ std::optional<NoteWord> read_note_word(TextPiece word, NotesBefore& before, Repo
   NoteWord read;
   read.grace = word.text.starts_with('^');
   bool whole = true;
+  before.same_word = false;
   for (const TextPiece part : parts_of(read.grace ? word.from(1) : word, '/')) {
     const std::vector<TextPiece> members = parts_of(part, '+');
     if (has_empty_member(members)) {

@@ -23,12 +23,19 @@ struct NoteWord {
 
 /// What stands before a note in its hand, as far as the note depends on it.
 struct NotesBefore {
-  std::optional<Pitch> pitch;  ///< the last pitch, from which left-out octaves count
+  Hand hand = Hand::right;
+  std::optional<Pitch> pitch;    ///< the last pitch, from which left-out octaves count
+  std::optional<Pitch> earlier;  ///< the one before that
+  /// The finger that is left on the last pitch; none where it is not known or the gesture has
+  /// ended.
+  std::optional<Finger> finger;
+  bool same_word = false;  ///< the note joins a chord that has begun
   std::int32_t bar = 1;
   KeySignature key;  ///< what letters without a sign mean
   SignsInBar signs;
   /// In which bar it was last asked whether a sign was left out, for each letter.
   std::array<std::int32_t, 7> asked{-1, -1, -1, -1, -1, -1, -1};
+  std::int32_t octave_asked = -1;  ///< in which bar it was last asked which octave is meant
 };
 
 /// Reads a word that stands for notes. `before` goes on to the last note that was read. Every

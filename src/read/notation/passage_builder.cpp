@@ -78,7 +78,13 @@ bool PassageBuilder::add_ornament(Ornament ornament) {
   return true;
 }
 
+void PassageBuilder::add_rest(Span span) {
+  current().before.finger.reset();
+  add_event({}, current().value, span);
+}
+
 void PassageBuilder::add_breath() {
+  current().before.finger.reset();
   std::vector<Event>& events = current().line.events;
   if (!events.empty()) events.back().breath_after = true;
 }
@@ -149,6 +155,7 @@ NotesBefore& PassageBuilder::before_next_note() {
     hand.before.key = key_lines_[hand.next_key].value;
   }
   hand.before.bar = hand.bar;
+  hand.before.hand = hand_;
   return hand.before;
 }
 
@@ -166,6 +173,8 @@ Passage PassageBuilder::finish(Reporter& reporter) {
                     "different ones in this passage");
   }
   check_bars(passage_, reporter);
+  // After a mistake a bar may only seem to be missing.
+  if (reporter.errors() == 0) check_hands(passage_, reporter);
   check_digits(passage_, reporter);
   if (!has_notes(passage_) && reporter.errors() == 0) {
     reporter.report("no-notes", place_, "expected notes in this passage, found none");

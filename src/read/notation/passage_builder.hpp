@@ -39,7 +39,7 @@ class PassageBuilder {
 
   /// Notes that are struck together or, in a rolled chord, one after another.
   void add_notes(std::vector<std::vector<Note>> struck, bool grace, Span span);
-  void add_rest(Span span) { add_event({}, current().value, span); }
+  void add_rest(Span span);
   /// A sign above the last event; false where there is no note to have it.
   bool add_ornament(Ornament ornament);
   /// A breath mark after the last event; at the beginning it has nothing to end.

@@ -1,4 +1,5 @@
 #include "fingerturn/read.hpp"
+#include "read/notation/cures.hpp"
 #include "read/notation/header.hpp"
 #include "read/notation/key.hpp"
 #include "read/notation/lexer.hpp"
@@ -127,7 +128,7 @@ class NotationReader {
     const std::optional<HeaderLine> header = header_of(line);
     if (builder_ && !(header && header->name == HeaderName::passage)) hand_over_comments();
     if (!header) {
-      read_tokens(line);
+      read_notes(line);
     } else if (!report_bad_byte(header->value, reporter_)) {
       read_header(*header, line);
     }
@@ -225,17 +226,35 @@ class NotationReader {
   }
 
   void report_unknown_header(const HeaderLine& header) {
-    const std::string_view nearest = nearest_header(header.written_name.text);
     reporter_.report(
         "header", header.written_name.span(),
         fmt::format("expected notes or a header line, found {}", quoted(header.written_name.text)),
-        nearest.empty()
-            ? "header lines are passage, composer, source, hand, meter, tempo, key, bar, "
-              "reach and note; lines of notes may begin with RH: or LH:"
-            : fmt::format("did you mean {}?", nearest));
+        cure_for_name(header.written_name.text));
+  }
+
+  /// A line of notes, or one that only seems to be.
+  void read_notes(TextPiece line) {
+    const TextPiece name{letters_of(line.text), line.begin};
+    if (std::string cure = cure_for_colon(line); !cure.empty()) {
+      reporter_.report("header", name.span(),
+                       fmt::format("expected a colon after {}, found none", quoted(name.text)),
+                       std::move(cure));
+      const HeaderName header = header_named(name.text);
+      if (header == HeaderName::right_hand || header == HeaderName::left_hand) {
+        builder(line.span())
+            .choose_hand(header == HeaderName::right_hand ? Hand::right : Hand::left);
+        read_tokens(line.from(name.text.size()));
+      }
+    } else {
+      read_tokens(line);
+    }
   }
 
   void read_tokens(TextPiece line) {
+    if (is_line_of_fingers(line)) {
+      return reporter_.report("note-value", line.span(), "expected notes, found a line of fingers",
+                              "each finger stands with its note, as in C4:1 D:2 E:3");
+    }
     while (const std::optional<Token> token = next_token(line)) {
       if (token->kind == TokenKind::word && report_bad_byte(token->piece, reporter_)) continue;
       read_token(*token);
