@@ -64,6 +64,9 @@ Score with_extremes(Score score, Chance& chance) {
     }
     for (auto& meter : passage.meters) meter.bar += up;
     for (auto& tempo : passage.tempos) tempo.bar += up;
+    for (auto& key : passage.keys) key.bar += up;
+    for (auto& note : passage.notes) note.bar += up;
+    for (auto& comment : passage.comments) comment.bar += up;
   }
   return score;
 }
