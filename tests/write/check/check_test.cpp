@@ -120,7 +120,8 @@ TEST_CASE("a finger number out of range that was only warned of is for caution")
     return write_findings(check(source, result, {}, {.hand = hand}), std::nullopt);
   };
   const std::string right =
-      "etude.musicxml: bar 3, right hand, beat 1: info: Fingers are missing at 2 of 2 events of this hand (100 %), first here. "
+      "etude.musicxml: bar 3, right hand, beat 1: info: Fingers are missing at 2 of 2 events of "
+      "this hand (100 %), first here. "
       "[missing-finger]\n"
       "etude.musicxml: bar 3, right hand, beat 2: caution: Expected a finger from 1 to 5, found "
       "\"6\". [finger-range]\n";

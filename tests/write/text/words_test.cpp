@@ -83,8 +83,9 @@ TEST_CASE("a brief report has no legend, and the caution in one sentence") {
 
 TEST_CASE("of a passage without any finger only that is said") {
   const std::string text = text_of("C4 D E+G | A", {.columns = 200});
-  CHECK(has(text, "\nNo finger is written at any of 4 events, so no turn is known. Write fingers, "
-                  "or have some suggested: --suggest fills them in.\n"));
+  CHECK(has(text,
+            "\nNo finger is written at any of 4 events, so no turn is known. Write fingers, "
+            "or have some suggested: --suggest fills them in.\n"));
   CHECK_FALSE(has(text, "legend"));
   CHECK_FALSE(has(text, "\nrotation"));
   CHECK(has(text, "\ncaution\n"));
