@@ -24,7 +24,7 @@ struct Phrase {
   ScaleKind kind;
 };
 
-constexpr std::array<Phrase, 18> kPhrases{{
+constexpr std::array<Phrase, 24> kPhrases{{
     {"major", ScaleKind::major},
     {"major scale", ScaleKind::major},
     {"minor", ScaleKind::natural_minor},
@@ -35,6 +35,12 @@ constexpr std::array<Phrase, 18> kPhrases{{
     {"harmonic minor scale", ScaleKind::harmonic_minor},
     {"melodic minor", ScaleKind::melodic_minor},
     {"melodic minor scale", ScaleKind::melodic_minor},
+    {"minor natural", ScaleKind::natural_minor},
+    {"minor natural scale", ScaleKind::natural_minor},
+    {"minor harmonic", ScaleKind::harmonic_minor},
+    {"minor harmonic scale", ScaleKind::harmonic_minor},
+    {"minor melodic", ScaleKind::melodic_minor},
+    {"minor melodic scale", ScaleKind::melodic_minor},
     {"chromatic", ScaleKind::chromatic},
     {"chromatic scale", ScaleKind::chromatic},
     {"major arpeggio", ScaleKind::major_arpeggio},
@@ -64,18 +70,24 @@ struct Synonym {
   std::string_view meant;
 };
 
-constexpr std::array<Synonym, 7> kSynonyms{{{"7", "seventh"},
-                                            {"7th", "seventh"},
-                                            {"arpeggios", "arpeggio"},
-                                            {"dim", "diminished"},
-                                            {"dom", "dominant"},
-                                            {"maj", "major"},
-                                            {"min", "minor"}}};
+constexpr std::array<Synonym, 13> kSynonyms{{{"7", "seventh"},
+                                             {"7th", "seventh"},
+                                             {"arpeggios", "arpeggio"},
+                                             {"dim", "diminished"},
+                                             {"dim7", "diminished seventh"},
+                                             {"dom", "dominant"},
+                                             {"dur", "major"},
+                                             {"harmonisch", "harmonic"},
+                                             {"m", "minor"},
+                                             {"maj", "major"},
+                                             {"melodisch", "melodic"},
+                                             {"min", "minor"},
+                                             {"moll", "minor"}}};
 
 using Words = std::vector<std::string>;
 
 Words words_of(std::string_view text) {
-  constexpr std::string_view kBetween = " \t\r\n-_";
+  constexpr std::string_view kBetween = " \t\r\n-_,;/+&";
   const std::string lower = lower_case(text);
   Words words;
   for (std::size_t begin = lower.find_first_not_of(kBetween); begin != std::string::npos;) {
@@ -102,9 +114,38 @@ std::optional<int> alter_of(std::string_view text) {
   return alter_of_word(text);
 }
 
+/// Whether the notes have their German names: the words for the modes say so.
+bool is_german(const Words& words) {
+  return std::find(words.begin(), words.end(), "dur") != words.end() ||
+         std::find(words.begin(), words.end(), "moll") != words.end();
+}
+
+/// A note under its German name as it is called here; any other word stays.
+std::string without_german(const std::string& word, bool german) {
+  if (german && word == "h") return "b";
+  if (german && word == "b") return "bb";
+  const std::string here = lower_case(named_in_german(word));
+  return here.empty() ? word : here;
+}
+
+/// Divides a note from the kind that is written onto it, as in "Cm", "F#m" or "Bb7".
+void divide_first(Words& words) {
+  static constexpr std::array<std::string_view, 7> kAttached{"m",   "7",   "maj", "min",
+                                                             "dim", "dur", "dim7"};
+  const std::string first = words.front();
+  if (!step_of_letter(first.front())) return;
+  const std::size_t sign = read_accidental(std::string_view(first).substr(1)).bytes;
+  const std::string kind = first.substr(1 + sign);
+  if (std::find(kAttached.begin(), kAttached.end(), kind) == kAttached.end()) return;
+  words.front() = first.substr(0, 1 + sign);
+  words.insert(words.begin() + 1, kind);
+}
+
 /// Takes the tonic away from the beginning of the words.
 std::optional<int> take_tonic(Words& words) {
   if (words.empty()) return std::nullopt;
+  words.front() = without_german(words.front(), is_german(words));
+  divide_first(words);
   const std::optional<Step> step = step_of_letter(words.front().front());
   std::optional<int> alter = alter_of(std::string_view(words.front()).substr(1));
   if (!step || !alter) return std::nullopt;
@@ -199,6 +240,33 @@ ReadScaleName refused(std::string_view text, std::optional<ScaleName> meant) {
   return {std::nullopt, refusal(text, kCure), true};
 }
 
+/// Two scales that were named in one, as in "C major, G major" or "C/G major".
+struct TwoNames {
+  ScaleName first;
+  ScaleName second;
+};
+
+/// The scale that words name, spelled as it usually is; a note alone has the kind of the other.
+std::optional<ScaleName> name_in(Words words, std::optional<ScaleKind> kind_of_other) {
+  const std::optional<int> tonic = take_tonic(words);
+  if (!tonic) return std::nullopt;
+  const std::optional<ScaleKind> kind =
+      words.empty() ? kind_of_other : kind_among(kPhrases, full_words(words));
+  return kind ? std::optional(usual_spelling({*tonic, *kind})) : std::nullopt;
+}
+
+std::optional<TwoNames> two_names(Words words) {
+  std::erase_if(words, [](const std::string& word) { return word == "and" || word == "und"; });
+  for (std::size_t count = 1; count < words.size(); ++count) {
+    const auto middle = words.begin() + static_cast<std::ptrdiff_t>(count);
+    const std::optional<ScaleName> second = name_in(Words(middle, words.end()), std::nullopt);
+    if (!second) continue;
+    const std::optional<ScaleName> first = name_in(Words(words.begin(), middle), second->kind);
+    if (first) return TwoNames{*first, *second};
+  }
+  return std::nullopt;
+}
+
 /// Whether the words begin with the note that is B where German is not spoken.
 bool begins_with_german_h(const Words& words) {
   return !words.empty() && words.front().front() == 'h' &&
@@ -224,13 +292,22 @@ std::string to_string(ScaleName name) {
 ReadScaleName read_scale_name(std::string_view text) {
   if (text.size() > kLongestName) return refused(text, std::nullopt);
   Words words = words_of(text);
-  if (begins_with_german_h(words)) return {std::nullopt, refusal(text, kGermanH)};
+  if (begins_with_german_h(words) && !is_german(words))
+    return {std::nullopt, refusal(text, kGermanH)};
   const std::string typed = joined(words);
+  const Words all = words;
   const std::optional<int> tonic = take_tonic(words);
   if (!tonic) return refused(text, nearest_name(typed));
   const std::string said = full_words(words);
   const std::optional<ScaleKind> kind = kind_among(kPhrases, said);
-  if (!kind) return refused(text, meant_by(*tonic, said));
+  if (!kind) {
+    if (const std::optional<TwoNames> two = two_names(all)) {
+      return {std::nullopt,
+              refusal(text, fmt::format("one at a time: \"{}\", then \"{}\"", to_string(two->first),
+                                        to_string(two->second)))};
+    }
+    return refused(text, meant_by(*tonic, said));
+  }
   const ScaleName name{*tonic, *kind};
   if (!is_usual(name)) return refused(text, usual_spelling(name));
   return {name, {}};

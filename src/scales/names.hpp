@@ -33,7 +33,7 @@ struct ReadScaleName {
 
 /// Reads a name in any letters: the tonic with a sign ("Bb", "F#", also printed ones) or a word
 /// ("B-flat", "f sharp"), then the kind, "scale" after it where it is one. Plain "minor" is the
-/// natural one.
+/// natural one. "Cm" and "Es-Dur" are read as well; of two names in one each is told.
 ReadScaleName read_scale_name(std::string_view text);
 
 }  // namespace fingerturn

@@ -83,13 +83,7 @@ mistyped() {
 }
 mistyped thumb-undr 'fingerturn: there is no rule or message "thumb-undr"; did you mean "thumb-under"?'
 mistyped levle 'fingerturn: there is no rule or message "levle"; did you mean "level"?'
-mistyped double 'fingerturn: there is no rule or message "double"; see side-stays (Double rotation), double-note (Double notes)'
-mistyped SINGLE 'fingerturn: there is no rule or message "SINGLE"; see side-changes (Single rotation)'
-mistyped crossing 'fingerturn: there is no rule or message "crossing"; see finger-crossing (Finger crossing)'
-mistyped finger 'fingerturn: there is no rule or message "finger"; see same-finger (Same finger again), silent-change (Silent change of finger), missing-finger (Missing fingers), after-missing (After a missing finger), finger-over-thumb (Finger over the thumb) and others'
-mistyped octaves 'fingerturn: there is no rule or message "octaves"; see digits (Fingers where octaves stand)'
-mistyped finger-rang 'fingerturn: there is no rule or message "finger-rang"; see finger-range (A finger that is none)'
-for word in prep difficulty e; do
+for word in difficulty e 9.9 2. .; do
   mistyped "$word" "fingerturn: there is no rule or message \"$word\"; \"fingerturn explain\" lists them"
 done
 mistyped elbow 'fingerturn: there is no rule or message "elbow"; "fingerturn explain" lists them'
@@ -103,3 +97,39 @@ run check leap.passage
 has out '[leap]'
 run annotate leap.passage --format json
 is "$(jq -c '[.passages[].hands[] | (.events[].rule), (.watch[].code)]' out)" '["first-note","side-changes","side-stays","leap"]'
+
+# The first lines of the rules and messages that are told in full.
+told() { grep --extended-regexp '^[^ ].* \([a-z-]+\)$' out | grep --invert-match '^See also'; }
+answers() {
+  run explain "$1"
+  status_is 0
+  is_empty err
+  is "$(told)" "$2"
+  holds "$1 keeps to 80 columns" test "$(widest out)" -le 80
+}
+# A section, a chapter, and words from titles in any letters.
+answers 2.2 '2.2 Single rotation (side-changes)
+2.2 Double rotation (side-stays)'
+run explain 3
+is "$(told | cut --delimiter=' ' --fields=1 | sort --unique | paste --serial)" \
+  "$(awk '$1 ~ /^3[.]/ { print $1 }' <("$FINGERTURN" explain) | sort --unique | paste --serial)"
+answers 'double rotation' '2.2 Double rotation (side-stays)'
+answers SINGLE '2.2 Single rotation (side-changes)'
+answers crossing '3.3 Finger crossing (finger-crossing)'
+answers finger-rang 'A finger that is none (finger-range)'
+has_also() { has out "See also "; tr '\n' ' ' <out | grep --quiet --fixed-strings "$1"; }
+run explain double
+holds 'the rules of that title come first' test "$(head -n 1 out)" = '2.2 Double rotation (side-stays)'
+holds 'others are named' has_also 'event (Event)'
+# Words that no title has: the rules that speak of them.
+run explain hold
+is "$(told)" '2.9 Held keys (held-key)'
+# A message, and the rules that speak of the same thing.
+run explain octave
+status_is 0
+has out 'A first note without its octave (octave)'
+has out '2.4 Level events (level)'
+run explain --messages octave
+is "$(told)" 'A first note without its octave (octave)'
+run explain note
+is "$(told)" 'A note that is none (note)'

@@ -80,8 +80,8 @@ refused 'there is no scale "G# major"; did you mean "A-flat major"?' 'G# major'
 refused '--list lists all scales; leave the name or --list away' --list C
 refused "there is no scale \"lydian\"; $cure" lydian
 refused "there is no scale \"\"; $cure" ''
-for name in Cm 'c moll' 'Cis dur'; do refused "there is no scale \"$name\"; $cure" "$name"; done
-refused 'there is no scale "h moll"; the note called H in German is B here' h moll
+for name in Cmaj7 'c lydian' 'Csus'; do refused "there is no scale \"$name\"; $cure" "$name"; done
+refused 'there is no scale "h minor"; the note called H in German is B here' h minor
 refused $'there is no scale "a\uFFFD[31m"; '"$cure" $'a\x1B[31m'
 refused "there is no scale \"$(printf 'b%.0s' {1..60})...\"; $cure" "$(printf 'b%.0s' {1..9000})"
 refused 'B-flat major starts on B-flat, not on A#3' Bb major --from A#3
@@ -94,3 +94,12 @@ refused '--octaves: expected a number from 1 to 4, found "0"' C major --octaves 
 refused '--down excludes --both' C major --both --down
 refused 'C.passage/x: cannot write: No such file or directory' C major --output C.passage/x
 holds 'nothing is left behind' test ! -e C.passage
+
+# Names as others write them, and two in one word.
+for name in Cm 'A minor harmonic' 'B minor melodic' Es-Dur; do
+  run scale "$name"
+  status_is 0
+  is_empty err
+done
+refused 'there is no scale "C7"; did you mean "C dominant seventh arpeggio"?' C7
+refused 'there is no scale "C major, G major"; one at a time: "C major", then "G major"' 'C major, G major'

@@ -25,7 +25,7 @@ TEST_CASE("scale names: as a person types them", "[fingering][scales]") {
     std::string_view typed;
     std::string_view understood;
   };
-  constexpr std::array<Row, 36> kRows{{
+  constexpr std::array<Row, 57> kRows{{
       {"B-flat major", "B-flat major scale"},
       {"Bb major", "B-flat major scale"},
       {"bb major", "B-flat major scale"},
@@ -62,6 +62,27 @@ TEST_CASE("scale names: as a person types them", "[fingering][scales]") {
       {"C# major", "C-sharp major scale"},
       {"Ab minor", "A-flat natural minor scale"},
       {"A# melodic minor", "A-sharp melodic minor scale"},
+      {"Cm", "C natural minor scale"},
+      {"f#m", "F-sharp natural minor scale"},
+      {"Bbm", "B-flat natural minor scale"},
+      {"Bm", "B natural minor scale"},
+      {"Cmaj", "C major scale"},
+      {"Ebmin", "E-flat natural minor scale"},
+      {"Bdim7", "B diminished seventh arpeggio"},
+      {"Cm arpeggio", "C minor arpeggio"},
+      {"A minor harmonic", "A harmonic minor scale"},
+      {"B minor melodic", "B melodic minor scale"},
+      {"B minor natural scale", "B natural minor scale"},
+      {"Es-Dur", "E-flat major scale"},
+      {"As dur", "A-flat major scale"},
+      {"c-moll", "C natural minor scale"},
+      {"Cis dur", "C-sharp major scale"},
+      {"fis-moll harmonisch", "F-sharp harmonic minor scale"},
+      {"H moll", "B natural minor scale"},
+      {"B-Dur", "B-flat major scale"},
+      {"b-moll melodisch", "B-flat melodic minor scale"},
+      {"Ges major", "G-flat major scale"},
+      {"B minor", "B natural minor scale"},
   }};
   for (const Row& row : kRows) CHECK(name_understood(row.typed) == row.understood);
 }
@@ -81,7 +102,7 @@ TEST_CASE("scale names: what is meant by one that is wrong", "[fingering][scales
     std::string_view typed;
     std::string_view meant;
   };
-  constexpr std::array<Row, 22> kRows{{
+  constexpr std::array<Row, 28> kRows{{
       {"C scale", "C major"},
       {"G# scale", "A-flat major"},
       {"C arpeggio", "C major arpeggio"},
@@ -104,6 +125,12 @@ TEST_CASE("scale names: what is meant by one that is wrong", "[fingering][scales
       {"E cromatic", "E chromatic"},
       {"G dominant sevnth arpeggio", "G dominant seventh arpeggio"},
       {"A major arpegio", "A major arpeggio"},
+      {"C7", "C dominant seventh arpeggio"},
+      {"Bb7", "B-flat dominant seventh arpeggio"},
+      {"Bdim", "B diminished seventh arpeggio"},
+      {"Es", "E-flat major"},
+      {"his major", "C major"},
+      {"Gis-Dur", "A-flat major"},
   }};
   for (const Row& row : kRows) {
     CHECK(name_understood(row.typed) == "there is no scale \"" + std::string(row.typed) +
@@ -116,10 +143,10 @@ TEST_CASE("scale names: what is no name at all", "[fingering][scales]") {
       R"(; a name is a note and a kind, as in "B-flat major" or "C harmonic minor")";
   for (const std::string_view typed :
        {"", " ", "-", "lydian", "C lydian", "major", "7", "C major seventh chord",
-        "C scale C scale", "Cm", "c moll", "Cis dur", "his major", "harmonic minor"}) {
+        "C scale C scale", "Cmaj7", "Csus", "harmonic minor"}) {
     CHECK(name_understood(typed) == "there is no scale \"" + std::string(typed) + "\"" + cure);
   }
-  for (const std::string_view typed : {"H major", "h", "H moll", "h-flat minor", "Hb major"}) {
+  for (const std::string_view typed : {"H major", "h", "h-flat minor", "Hb major"}) {
     CHECK(name_understood(typed) == "there is no scale \"" + std::string(typed) +
                                         "\"; the note called H in German is B here");
   }
@@ -131,6 +158,25 @@ TEST_CASE("scale names: what is no name at all", "[fingering][scales]") {
   CHECK(name_understood("B\xE2\x99 major").find("\uFFFD") != std::string::npos);
   const std::string longest(1U << 20U, 'b');
   CHECK(name_understood(longest) == "there is no scale \"" + std::string(60, 'b') + "...\"" + cure);
+}
+
+TEST_CASE("scale names: of two in one each is told", "[fingering][scales]") {
+  struct Row {
+    std::string_view typed;
+    std::string_view told;
+  };
+  constexpr std::array<Row, 6> kRows{{
+      {"C major, G major", R"("C major", then "G major")"},
+      {"C major G harmonic minor", R"("C major", then "G harmonic minor")"},
+      {"C and G major", R"("C major", then "G major")"},
+      {"C/G major", R"("C major", then "G major")"},
+      {"Es-Dur, c-moll", R"("E-flat major", then "C natural minor")"},
+      {"Am G# major", R"("A natural minor", then "A-flat major")"},
+  }};
+  for (const Row& row : kRows) {
+    CHECK(name_understood(row.typed) == "there is no scale \"" + std::string(row.typed) +
+                                            "\"; one at a time: " + std::string(row.told));
+  }
 }
 
 TEST_CASE("scale names: only what comes near to none is unknown", "[fingering][scales]") {

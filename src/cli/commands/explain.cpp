@@ -6,6 +6,7 @@
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
 #include "text/words.hpp"
+#include "text/wrap.hpp"
 
 #include <algorithm>
 #include <cstddef>
@@ -58,21 +59,9 @@ std::vector<Entry> entries_about(const std::string& word, std::vector<Entry> ent
   return entries;
 }
 
-/// "see side-changes (Single rotation)".
-std::string see(const std::vector<Entry>& about) {
-  constexpr std::size_t kMostNamed = 5;
-  std::string words = "see ";
-  for (std::size_t i = 0; i < about.size() && i < kMostNamed; ++i) {
-    words += fmt::format("{}{} ({})", i > 0 ? ", " : "", about[i].id, about[i].title);
-  }
-  return about.size() > kMostNamed ? words + " and others" : words;
-}
-
 /// What may be meant where nothing has this name.
 std::string hint_for(const std::string& wanted) {
   const std::vector<Entry> entries = all_entries();
-  const std::vector<Entry> about = entries_about(wanted, entries);
-  if (!about.empty()) return see(about);
   std::vector<std::string_view> ids;
   ids.reserve(entries.size());
   for (const Entry& entry : entries) ids.push_back(entry.id);
@@ -95,13 +84,113 @@ std::string list_of(const ExplainOptions& options, int columns) {
   return write_rule_list(columns) + "\nmessages\n" + write_message_list(columns);
 }
 
+/// What is told of a name: rules and messages in full, others by their names.
+struct Answer {
+  std::vector<const Rule*> rules;
+  std::vector<const DiagnosticCode*> codes;
+  std::vector<Entry> others;
+};
+
+/// A section such as "2.4", or a chapter such as "2".
+std::vector<const Rule*> rules_of_section(std::string_view wanted) {
+  std::vector<const Rule*> found;
+  for (const Rule& rule : rules()) {
+    const bool chapter = rule.section.starts_with(wanted) && rule.section.size() > wanted.size() &&
+                         rule.section[wanted.size()] == '.';
+    if (rule.section == wanted || (chapter && !wanted.empty())) found.push_back(&rule);
+  }
+  return found;
+}
+
+/// Whether a word of a text begins with these words, in capitals or not.
+bool tells_of(std::string_view text, std::string_view wanted) {
+  const std::string lower = lower_case(text);
+  for (std::size_t at = lower.find(wanted); at != std::string::npos;
+       at = lower.find(wanted, at + 1)) {
+    if (at == 0 || lower[at - 1] < 'a' || lower[at - 1] > 'z') return true;
+  }
+  return false;
+}
+
+/// Titles and names that have the words, and the rules that speak of them.
+Answer answer_about(const std::string& name, bool messages_only) {
+  Answer answer;
+  for (const Entry& entry : entries_about(name, all_entries())) {
+    const Rule* rule = messages_only ? nullptr : find_rule(entry.id);
+    if (rule != nullptr && rule->title == entry.title) answer.rules.push_back(rule);
+    const DiagnosticCode* code = find_diagnostic_code(entry.id);
+    if (code != nullptr && code->title == entry.title) answer.codes.push_back(code);
+  }
+  constexpr std::size_t kShortestWord = 4;
+  if (messages_only || name.size() < kShortestWord) return answer;
+  const std::string wanted = lower_case(name);
+  const bool none_by_title = answer.rules.empty();
+  for (const Rule& rule : rules()) {
+    const bool known =
+        std::find(answer.rules.begin(), answer.rules.end(), &rule) != answer.rules.end();
+    if (known || !tells_of(rule.words, wanted)) continue;
+    if (none_by_title) {
+      answer.rules.push_back(&rule);
+    } else {
+      answer.others.push_back({rule.id, rule.title});
+    }
+  }
+  return answer;
+}
+
+/// The message of a name, and what speaks of it: in full where that is little.
+Answer answer_with(const DiagnosticCode& code, const Answer& about) {
+  constexpr std::size_t kFew = 3;
+  Answer answer;
+  answer.codes.push_back(&code);
+  answer.others = about.others;
+  if (about.rules.size() <= kFew) {
+    answer.rules = about.rules;
+  } else {
+    for (const Rule* rule : about.rules) answer.others.push_back({rule->id, rule->title});
+  }
+  for (const DiagnosticCode* other : about.codes) {
+    if (other != &code) answer.others.push_back({other->id, other->title});
+  }
+  return answer;
+}
+
 /// A rule and a message may share a name; then it is both.
-std::string words_of(const ExplainOptions& options, int columns) {
+Answer answer_to(const ExplainOptions& options) {
   const Rule* rule = options.messages ? nullptr : find_rule(options.name);
   const DiagnosticCode* code = find_diagnostic_code(options.name);
-  std::string words = rule != nullptr ? write_rule(*rule, columns) : "";
-  if (rule != nullptr && code != nullptr) words += '\n';
-  return code != nullptr ? words + write_message(*code, columns) : words;
+  if (rule != nullptr || (code != nullptr && options.messages)) {
+    Answer answer;
+    if (rule != nullptr) answer.rules.push_back(rule);
+    if (code != nullptr) answer.codes.push_back(code);
+    return answer;
+  }
+  if (!options.messages) {
+    if (auto found = rules_of_section(options.name); !found.empty()) return {found, {}, {}};
+  }
+  Answer about = answer_about(options.name, options.messages);
+  return code == nullptr ? about : answer_with(*code, about);
+}
+
+/// What is found in words, the first few in full.
+std::string words_of(Answer answer, int columns) {
+  constexpr std::size_t kMostInFull = 20;
+  std::string words;
+  std::size_t told = 0;
+  for (const Rule* rule : answer.rules) {
+    if (++told > kMostInFull) answer.others.push_back({rule->id, rule->title});
+    if (told <= kMostInFull) words += (words.empty() ? "" : "\n") + write_rule(*rule, columns);
+  }
+  for (const DiagnosticCode* code : answer.codes) {
+    if (++told > kMostInFull) answer.others.push_back({code->id, code->title});
+    if (told <= kMostInFull) words += (words.empty() ? "" : "\n") + write_message(*code, columns);
+  }
+  if (answer.others.empty()) return words;
+  std::string others;
+  for (const Entry& entry : answer.others) {
+    others += fmt::format("{}{} ({})", others.empty() ? "" : ", ", entry.id, entry.title);
+  }
+  return words + '\n' + wrapped("See also ", others, columns);
 }
 
 /// A rule or a message in words.
@@ -110,7 +199,7 @@ ExitStatus explain(const ExplainOptions& options) {
   const int columns = std::clamp(terminal_columns(), kFewestColumns, kWidestForReading);
   if (options.markdown) return show(page_of(options));
   if (options.name.empty()) return show(list_of(options, columns));
-  const std::string words = words_of(options, columns);
+  const std::string words = words_of(answer_to(options), columns);
   return words.empty() ? refuse_name(options.name) : show(words);
 }
 
@@ -119,7 +208,9 @@ ExitStatus explain(const ExplainOptions& options) {
 Command add_explain(CLI::App& program) {
   CLI::App* line = program.add_subcommand("explain", "Put a rule or a message into words");
   const auto options = std::make_shared<ExplainOptions>();
-  line->add_option("NAME", options->name, "A rule or a message; without it, all are listed")
+  line->add_option("NAME", options->name,
+                   "A rule, its section as in 2.4, a message, or words they have; without it, all "
+                   "are listed")
       ->type_name("");
   line->add_flag("--messages", options->messages, "Look among the messages only");
   line->add_flag("--markdown", options->markdown,
@@ -127,7 +218,7 @@ Command add_explain(CLI::App& program) {
   line->footer(
       "A name such as leap stands in watch lists and in what check finds; JSON names\n"
       "the rule for every note. What is wrong with a file ends with a name in brackets,\n"
-      "such as [finger-range]. A word from a title shows what it is about.");
+      "such as [finger-range]. Other words show the rules and messages that have them.");
   return {line, [options] { return explain(*options); }};
 }
 
