@@ -3,6 +3,7 @@
 #include "score/spelling.hpp"
 #include "text/words.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <string>
