@@ -85,6 +85,15 @@ void look_at_notations(pugi::xml_node notations, NoteElement& note) {
   }
 }
 
+/// What says how long a note is.
+void look_at_length(pugi::xml_node child, NoteElement& note) {
+  const std::string_view name = child.name();
+  if (name == "duration") note.duration = child;
+  if (name == "dot") ++note.dots;
+  if (name == "type") note.type = child;
+  if (name == "time-modification") note.time_modification = child;
+}
+
 /// The first letter tells most names apart; scores have many elements that do not matter here.
 void look_at(pugi::xml_node child, NoteElement& note) {
   const std::string_view name = child.name();
@@ -93,8 +102,7 @@ void look_at(pugi::xml_node child, NoteElement& note) {
       if (name == "pitch") note.pitch = child;
       break;
     case 'd':
-      if (name == "duration") note.duration = child;
-      if (name == "dot") ++note.dots;
+      look_at_length(child, note);
       break;
     case 'b':
       if (name == "beam") look_at_beam(child, note);
@@ -113,8 +121,7 @@ void look_at(pugi::xml_node child, NoteElement& note) {
       break;
     case 't':
       if (name == "tie") note.tied |= starts(child);
-      if (name == "type") note.type = child;
-      if (name == "time-modification") note.time_modification = child;
+      look_at_length(child, note);
       break;
     case 'c':
       note.chord |= name == "chord";
