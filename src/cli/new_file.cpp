@@ -6,6 +6,7 @@
 #include <csignal>
 #include <cstdlib>
 #include <filesystem>
+#include <initializer_list>
 #include <string_view>
 #include <system_error>
 

@@ -58,8 +58,13 @@ AnalysedScore::AnalysedScore(std::string name, Score score, const AnalyseOptions
     : name_(std::move(name)), score_(std::move(score)), analysis_(analyse(score_, options)) {}
 
 std::span<const HeldKey> AnalysedLine::held_at(std::size_t event) const noexcept {
-  const auto [first, last] = std::ranges::equal_range(found_->held, event, {}, &HeldKey::event);
-  return {first, last};
+  const std::span<const HeldKey> held = found_->held;
+  const auto begins_at = [&](std::size_t place) {
+    const auto found = std::ranges::lower_bound(held, place, {}, &HeldKey::event);
+    return static_cast<std::size_t>(found - held.begin());
+  };
+  const std::size_t first = begins_at(event);
+  return held.subspan(first, begins_at(event + 1) - first);
 }
 
 std::optional<AnalysedLine> AnalysedPassage::of_hand(Hand hand) const noexcept {

@@ -64,7 +64,9 @@ void write_as_text(benchmark::State& state) {
 void write_as_html(benchmark::State& state) {
   write(state, [](const AnalysedScore& analysed) { return write_html(analysed); });
 }
-void write_as_svg(benchmark::State& state) { write(state, write_svg); }
+void write_as_svg(benchmark::State& state) {
+  write(state, [](const AnalysedScore& analysed) { return write_svg(analysed); });
+}
 void write_as_markdown(benchmark::State& state) {
   write(state, [](const AnalysedScore& analysed) { return write_markdown(analysed, {}); });
 }

@@ -75,7 +75,7 @@ void add_written_part(JsonWriter& json, const LineInTime& line, const AnalysedEv
     add_note(json, line.line().written(), place, note);
   });
   json.member<"held">([&] {
-    json.list(line.line().held_at(found.event), [&](const HeldKey& held) {
+    json.list(line.line().held_at(event.found.event), [&](const HeldKey& held) {
       json.object([&] {
         json.member<"pitch">(Word{to_string(held.pitch)});
         json.member<"finger">(held.finger);
