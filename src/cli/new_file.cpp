@@ -44,6 +44,7 @@ mode_t usual_mode() {
 
 /// The hidden file that has to go when a signal ends the run; null where there is none. A handler
 /// gets nothing but the number of its signal, so this cannot be handed to it.
+// NOLINTNEXTLINE(cppcoreguidelines-avoid-non-const-global-variables)
 std::atomic<const char*> to_be_taken_away = nullptr;
 
 extern "C" void end_by_signal(int number) {
@@ -126,7 +127,7 @@ void NewFile::open_beside() {
   stream_.reset(::fdopen(descriptor, "w+b"));
 }
 
-bool NewFile::cut_to(long size) {
+bool NewFile::cut_to(long size) const {
   return std::fflush(stream()) == 0 && ::ftruncate(::fileno(stream()), size) == 0 &&
          std::fseek(stream(), size, SEEK_SET) == 0;
 }

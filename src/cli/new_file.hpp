@@ -23,7 +23,7 @@ class NewFile {
   /// To write to. What went wrong there is told by `put_in_place` as well.
   [[nodiscard]] std::FILE* stream() const noexcept { return stream_.get(); }
   /// Takes away what was written after so many bytes.
-  bool cut_to(long size);
+  [[nodiscard]] bool cut_to(long size) const;
 
   /// Brings the file to the disk and to its place, with the permissions, the owner and the group of
   /// a file that it replaces.

@@ -139,6 +139,7 @@ ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
   const Pages& pages = *options.format->pages;
   const std::vector<PageLink> links = links_to(all.score, pages.ending);
   std::vector<std::string> paths;
+  paths.reserve(links.size() + 1);
   for (const PageLink& link : links) paths.push_back((folder / link.file_name).string());
   paths.push_back((folder / fmt::format("index.{}", pages.index_ending)).string());
   const InputFiles inputs(options.files);

@@ -303,7 +303,7 @@ ReadScaleName read_scale_name(std::string_view text) {
   if (!kind) {
     if (const std::optional<TwoNames> two = two_names(all)) {
       return {std::nullopt,
-              refusal(text, fmt::format("one at a time: \"{}\", then \"{}\"", to_string(two->first),
+              refusal(text, fmt::format(R"(one at a time: "{}", then "{}")", to_string(two->first),
                                         to_string(two->second)))};
     }
     return refused(text, meant_by(*tonic, said));

@@ -39,7 +39,7 @@ std::string_view other_name(std::string_view written) {
 }  // namespace
 
 std::string_view letters_of(std::string_view word) noexcept {
-  const auto end = std::find_if(word.begin(), word.end(), [](char c) {
+  const auto* const end = std::find_if(word.begin(), word.end(), [](char c) {
     return (c < 'a' || c > 'z') && (c < 'A' || c > 'Z');
   });
   return word.substr(0, static_cast<std::size_t>(end - word.begin()));

@@ -60,9 +60,10 @@ std::string_view nearest_header(std::string_view written_name) {
   const std::string_view nearest = nearest_word(lower, kNames);
   if (!nearest.empty()) return nearest;
   // In a short name two letters that changed places are half of the word.
-  const auto found = std::find_if(kNames.begin(), kNames.end(), [&lower](std::string_view name) {
-    return std::is_permutation(name.begin(), name.end(), lower.begin(), lower.end());
-  });
+  const auto* const found =
+      std::find_if(kNames.begin(), kNames.end(), [&lower](std::string_view name) {
+        return std::is_permutation(name.begin(), name.end(), lower.begin(), lower.end());
+      });
   return found == kNames.end() ? std::string_view() : *found;
 }
 

@@ -70,7 +70,8 @@ struct OtherKey {
 OtherKey other_key(std::vector<std::string> words) {
   if (words.empty()) return {};
   std::string& first = words.front();
-  if (const std::size_t hyphen = first.find('-'); words.size() == 1 && hyphen != first.npos) {
+  if (const std::size_t hyphen = first.find('-');
+      words.size() == 1 && hyphen != std::string::npos) {
     words = {first.substr(0, hyphen), first.substr(hyphen + 1)};
   } else if (words.size() == 1 && first.size() > 1 && first.back() == 'm') {
     words = {first.substr(0, first.size() - 1), "minor"};

@@ -3,6 +3,8 @@
 #include "rules/watch/watch_list.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -40,16 +42,18 @@ class HandInTime {
     for (; !at_end() && onset() == time; ++next_, skip()) take(line_.events[next_]);
   }
 
-  /// Says something of what is struck now, once for a bar.
-  void tell(std::optional<std::int32_t>& last_bar, std::string message) {
+  /// What the hands can be told of, each once for a bar.
+  enum class Topic : std::uint8_t { same_key, past };
+
+  /// Says something of what is struck now.
+  void tell(Topic topic, std::string message) {
+    std::optional<std::int32_t>& last_bar = told_.at(static_cast<std::size_t>(topic));
     if (last_bar == event().bar) return;
     last_bar = event().bar;
     const auto entry = std::ranges::lower_bound(analysis_.events, now_, {}, &EventAnalysis::event);
     analysis_.watch.push_back(
         {kHandsRule.id, WatchLevel::info, now_, entry->index, std::move(message)});
   }
-  std::optional<std::int32_t> told_same_key;
-  std::optional<std::int32_t> told_past;
 
  private:
   void skip() {
@@ -74,6 +78,7 @@ class HandInTime {
   std::size_t now_ = 0;  ///< what is struck, where something is
   bool strikes_ = false;
   std::vector<Down> down_;
+  std::array<std::optional<std::int32_t>, 2> told_;  ///< by Topic, the last bar
 };
 
 /// The first struck key of the one hand that the other has down too.
@@ -103,10 +108,10 @@ const Note* note_past(const Event& struck, Hand hand, const std::vector<Down>& o
 void look(HandInTime& striking, const HandInTime& other) {
   if (!striking.strikes() || other.down().empty()) return;
   if (const Note* note = shared_key(striking.event(), other.down())) {
-    striking.tell(striking.told_same_key,
+    striking.tell(HandInTime::Topic::same_key,
                   fmt::format("Both hands are on {}.", to_string(note->pitch)));
   } else if (const Note* far = note_past(striking.event(), striking.hand(), other.down())) {
-    striking.tell(striking.told_past,
+    striking.tell(HandInTime::Topic::past,
                   fmt::format("The {} hand reaches past the {} to {}.", to_string(striking.hand()),
                               to_string(other.hand()), to_string(far->pitch)));
   }

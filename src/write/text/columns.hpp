@@ -57,7 +57,7 @@ class BarSequence {
   };
 
   void add_line(std::uint32_t number, const std::optional<BarRange>& range);
-  void add_events(const Stretch& stretch, std::vector<ShownEvent>& events) const;
+  void add_events(const Stretch& stretch, std::vector<ShownEvent>& shown) const;
 
   const Passage* passage_;
   SharedLines lines_;

@@ -65,6 +65,7 @@ std::size_t unfingered_events(const AnalysedPassage& passage) {
 
 /// Whether there is anything that a legend explains.
 bool has_rows(const AnalysedScore& analysed) {
+  // NOLINTNEXTLINE(readability-use-anyofallof): the views are made as they are gone through
   for (const AnalysedPassage passage : analysed) {
     if (unfingered_events(passage) == 0) return true;
   }
