@@ -231,9 +231,9 @@ std::string difference_in_symbol_sequences(const std::vector<Symbol>& symbols, s
   return {};
 }
 
-TEST_CASE("all sequences of up to four things that may stand in a line agree with the oracle",
+TEST_CASE("all sequences of up to three things that may stand in a line agree with the oracle",
           "[rules][oracle]") {
-  constexpr std::size_t kLongest = 4;
+  constexpr std::size_t kLongest = 3;
   const std::vector<Symbol> symbols = alphabet();
   OutcomeTally tally;
   std::size_t sequences = 1;
