@@ -26,7 +26,10 @@ struct Cost {
   long way = 0;
   long from_home = 0;
 
-  friend auto operator<=>(const Cost&, const Cost&) = default;
+  friend bool operator==(const Cost&, const Cost&) = default;
+  friend bool operator<(const Cost& left, const Cost& right) {
+    return left.way != right.way ? left.way < right.way : left.from_home < right.from_home;
+  }
 };
 
 long from_home(const Allowed& allowed, int place) {
@@ -43,7 +46,7 @@ Cost least_by_search(const std::vector<Allowed>& strikes, std::optional<int> fro
     lowest = std::min(lowest, allowed.low);
     highest = std::max(highest, allowed.high);
   }
-  const auto count = static_cast<std::size_t>(highest - lowest + 1);
+  const auto count = static_cast<std::size_t>(highest - lowest) + 1;
   std::vector<Cost> costs(count);
   if (from) {
     std::fill(costs.begin(), costs.end(), Cost{kNever, 0});

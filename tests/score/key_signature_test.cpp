@@ -13,7 +13,7 @@ namespace {
 std::string signs_of(KeySignature key) {
   std::string signs;
   for (int step = 0; step < 7; ++step) {
-    const int alter = alter_in_key(key, static_cast<Step>(step));
+    const auto alter = alter_in_key(key, static_cast<Step>(step));
     signs += alter == 0 ? '.' : alter > 0 ? '#' : 'b';
   }
   return signs;

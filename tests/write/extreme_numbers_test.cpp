@@ -78,7 +78,8 @@ bool set_all_onsets(Score& score) {
 }
 
 std::string part(const std::string& id, const std::string& divisions, const std::string& bars) {
-  return "<part id=\"" + id + "\"><measure number=\"999998\"><attributes><divisions>" + divisions +
+  return R"(<part id=")" + id + R"("><measure number="999998"><attributes><divisions>)" +
+         divisions +
          "</divisions></attributes><note><pitch><step>C</step><octave>4</octave></pitch>"
          "<duration>1</duration></note></measure>" +
          bars + "</part>";

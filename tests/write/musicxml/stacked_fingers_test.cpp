@@ -77,9 +77,10 @@ std::string with_stacks(const std::string& musicxml, Chance& chance) {
   constexpr std::string_view kOpening = "<notations>";
   std::string out;
   std::string_view rest = musicxml;
-  for (std::size_t at = rest.find(kOpening); at != rest.npos; at = rest.find(kOpening)) {
+  for (std::size_t at = rest.find(kOpening); at != std::string_view::npos;
+       at = rest.find(kOpening)) {
     out += rest.substr(0, at + kOpening.size());
-    out += random_fingers(chance, out.find("<chord/>", out.rfind("<note>")) != out.npos);
+    out += random_fingers(chance, out.find("<chord/>", out.rfind("<note>")) != std::string::npos);
     rest.remove_prefix(at + kOpening.size());
     if (rest.starts_with("<technical>")) {
       constexpr std::string_view kClosing = "</technical>";
