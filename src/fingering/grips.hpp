@@ -12,8 +12,6 @@ namespace fingerturn {
 
 /// The most keys one hand takes: five fingers, the thumb on two.
 inline constexpr std::size_t kMostKeys = 6;
-/// Keys no further apart than this, in semitones, one thumb covers.
-inline constexpr std::int32_t kNeighbours = 2;
 
 /// One key that the hand has down. All is seen from the hand: numbers grow toward its fifth finger.
 struct GripKey {

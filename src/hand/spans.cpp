@@ -40,7 +40,6 @@ SpanTable::SpanTable(std::optional<int> reach_semitones) {
 }
 
 bool SpanTable::is_practical(Finger near, Finger far, std::int32_t width) const noexcept {
-  constexpr std::int32_t kNeighbours = 2;
   if (near == far) return near == kThumb && width <= kNeighbours;
   const FingerSpans& spans = of(near, far);
   const std::int32_t span = far > near ? width : -width;

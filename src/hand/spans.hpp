@@ -32,6 +32,9 @@ inline constexpr Rule kReachRule{
 /// The widest interval that the hand of the table takes comfortably with 1-5, in semitones.
 inline constexpr int kPublishedReach = 13;
 
+/// Keys no further apart than this, in semitones, one thumb covers.
+inline constexpr int kNeighbours = 2;
+
 /// The spans of a pair of fingers in semitones: above 0 where the higher finger number is on the
 /// key further toward the fifth finger's side. A row of the table.
 struct FingerSpans {

@@ -86,7 +86,6 @@ bool find_reversed_in_chord(const Line& line, const Strike& strike, std::size_t 
 
 void find_one_finger_twice(const Line& line, const Strike& strike, std::size_t index,
                            std::vector<Finding>& findings) {
-  constexpr int kNeighbours = 2;  // semitones
   for_each_neighbours(line.events[strike.event], [&](const Note& lower, const Note& upper) {
     if (lower.finger != upper.finger) return;
     const bool thumb_on_neighbours =
