@@ -73,10 +73,7 @@ ExitStatus run(Words words) {
     // Being asked for help is one of them.
     std::ostringstream help;
     if (program.exit(problem, help) != 0) return ExitStatus::wrong_usage;
-    Output output("");
-    output.open({});
-    output.write(help.str());
-    return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
+    return write_whole("", help.str());
   }
   const auto is_chosen = [](const Command& command) { return command.line->parsed(); };
   return std::ranges::find_if(commands, is_chosen)->action();

@@ -13,11 +13,16 @@ namespace files = std::filesystem;
 
 Output::Output(std::string path) : path_(path == "-" ? std::string() : std::move(path)) {}
 
-bool Output::fail(std::string_view what, int error_number) {
+bool Output::fail(std::string_view what, int error_number) const {
   const std::string name = path_.empty() ? "standard output" : path_;
   say(name + ": " + std::string(what) +
       (error_number == 0 ? "" : ": " + system_message(error_number)));
   return false;
+}
+
+bool Output::spares(const InputFiles& inputs) const {
+  if (path_.empty() || !inputs.have(path_)) return true;
+  return fail("this is an input; choose another name for the output", 0);
 }
 
 bool Output::open(const InputFiles& inputs) {
@@ -25,8 +30,7 @@ bool Output::open(const InputFiles& inputs) {
     stream_ = stdout;
     return true;
   }
-  if (inputs.have(path_)) return fail("this is an input; choose another name for the output", 0);
-  return open_file();
+  return spares(inputs) && open_file();
 }
 
 bool Output::open_file() {
@@ -51,6 +55,10 @@ void Output::write(std::string_view text) {
   size_ += static_cast<long>(text.size());
 }
 
+TextSink Output::sink() {
+  return [this](std::string_view text) { write(text); };
+}
+
 bool Output::cut_to(long size) {
   if (size == size_) return true;
   if (!new_file_ || !new_file_->cut_to(size)) return false;
@@ -72,6 +80,13 @@ bool Output::finish() {
     fail("written, but its owner could not be kept", new_file_->owner_error());
   }
   return true;
+}
+
+ExitStatus write_whole(const std::string& path, std::string_view text, const InputFiles& inputs) {
+  Output output(path);
+  if (!output.open(inputs)) return ExitStatus::wrong_usage;
+  output.write(text);
+  return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
 }  // namespace fingerturn::cli

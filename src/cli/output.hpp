@@ -1,7 +1,9 @@
 #pragma once
 
+#include "cli/exit_status.hpp"
 #include "cli/input_files.hpp"
 #include "cli/new_file.hpp"
+#include "fingerturn/report.hpp"
 
 #include <cstdio>
 #include <memory>
@@ -16,9 +18,13 @@ class Output {
   /// An empty path, or "-", is standard output.
   explicit Output(std::string path);
 
+  /// Whether it is none of the inputs; says so where it is.
+  [[nodiscard]] bool spares(const InputFiles& inputs) const;
   /// Opens it; false, and a message, where it cannot be written or would overwrite an input.
   bool open(const InputFiles& inputs);
   void write(std::string_view text);
+  /// Writes what it is given, for as long as this output lives where it is.
+  [[nodiscard]] TextSink sink();
 
   /// How much has been written; what comes after it can be taken back, but not from standard output
   /// or a device: false there.
@@ -29,7 +35,7 @@ class Output {
   bool finish();
 
  private:
-  bool fail(std::string_view what, int error_number);
+  bool fail(std::string_view what, int error_number) const;
   bool open_file();
   bool flush();
 
@@ -39,5 +45,9 @@ class Output {
   long size_ = 0;
   int error_number_ = 0;  ///< of the first write that failed
 };
+
+/// A text that is there whole, to its place.
+ExitStatus write_whole(const std::string& path, std::string_view text,
+                       const InputFiles& inputs = {});
 
 }  // namespace fingerturn::cli

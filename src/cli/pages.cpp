@@ -109,8 +109,7 @@ ExitStatus write_page(ScoreInput input, const std::string& path, const InputFile
   Output output(path);
   if (!output.open(inputs)) return ExitStatus::wrong_usage;
   const ExitStatus status = status_of_work(input.name, [&] {
-    options.format->write(std::move(input), options,
-                          [&](std::string_view text) { output.write(text); });
+    options.format->write(std::move(input), options, output.sink());
     return ExitStatus::done;
   });
   if (status != ExitStatus::done) return status;
@@ -119,17 +118,8 @@ ExitStatus write_page(ScoreInput input, const std::string& path, const InputFile
 
 /// Whether no file of the folder is an input; says which is.
 bool spares_inputs(const std::vector<std::string>& paths, const InputFiles& inputs) {
-  for (const std::string& path : paths) {
-    if (inputs.have(path)) return Output(path).open(inputs);
-  }
-  return true;
-}
-
-ExitStatus write_index(std::string_view text, const std::string& path, const InputFiles& inputs) {
-  Output output(path);
-  if (!output.open(inputs)) return ExitStatus::wrong_usage;
-  output.write(text);
-  return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
+  return std::ranges::all_of(paths,
+                             [&](const std::string& path) { return Output(path).spares(inputs); });
 }
 
 /// One page after another, so that only one is open at a time.
@@ -152,7 +142,7 @@ ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
     if (status == ExitStatus::wrong_usage) return status;
     all.status = std::max(all.status, status);
   }
-  return std::max(all.status, write_index(pages.write_index(links), paths.back(), inputs));
+  return std::max(all.status, write_whole(paths.back(), pages.write_index(links), inputs));
 }
 
 }  // namespace
@@ -165,8 +155,7 @@ ExitStatus write_pages(const ReportOptions& options) {
   if (!all.any_read) return all.together.status;
   if (folder) return write_folder(std::move(all.together), options);
   const ExitStatus status = all.together.status;
-  options.format->write(std::move(all.together), options,
-                        [&](std::string_view text) { output.write(text); });
+  options.format->write(std::move(all.together), options, output.sink());
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 

@@ -44,8 +44,7 @@ class InTurn {
     ScoreInput input = read_to_report(path, options_);
     if (input.status != ExitStatus::done) return input.status;
     if (options_.format->parted && any_done_) output_.write("\n");
-    options_.format->write(std::move(input), options_,
-                           [this](std::string_view text) { output_.write(text); });
+    options_.format->write(std::move(input), options_, output_.sink());
     return ExitStatus::done;
   }
 

@@ -27,12 +27,7 @@ struct ExplainOptions {
   bool markdown = false;  ///< all rules, or all messages, as one Markdown page
 };
 
-ExitStatus show(std::string_view text) {
-  Output output("");
-  output.open({});
-  output.write(text);
-  return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
-}
+ExitStatus show(std::string_view text) { return write_whole("", text); }
 
 /// What a rule or a message is found by.
 struct Entry {

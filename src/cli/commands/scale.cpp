@@ -42,20 +42,13 @@ ExitStatus refuse(std::string_view problem) {
   return ExitStatus::wrong_usage;
 }
 
-ExitStatus write(const std::string& path, std::string_view text) {
-  Output output(path);
-  if (!output.open({})) return ExitStatus::wrong_usage;
-  output.write(text);
-  return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
-}
-
 ExitStatus list(const ScaleCommandOptions& options) {
   if (!options.name_words.empty()) {
     return refuse("--list lists all scales; leave the name or --list away");
   }
   std::string text;
   for (const std::string& name : handbook_scale_names()) text += name + '\n';
-  return write(options.output, text);
+  return write_whole(options.output, text);
 }
 
 /// A handbook scale in the passage notation.
@@ -71,7 +64,7 @@ ExitStatus scale(const ScaleCommandOptions& options) {
   for (const std::string& remark : result.score.passages.front().remarks) {
     comments.front() += comment_lines(remark);
   }
-  return write(options.output, write_passage(result.score, comments));
+  return write_whole(options.output, write_passage(result.score, comments));
 }
 
 }  // namespace
