@@ -123,6 +123,9 @@ class AnalysedScore {
   /// With only the events of these bars among what was found, totals counted anew. What the bars
   /// before them prepare stays as it was, and so does the score.
   friend AnalysedScore only_bars(AnalysedScore analysed, BarRange bars);
+  /// The same with the places of each passage that ask most (fingerturn/places.hpp), of the bars
+  /// that it shows. Where no bar asks for more than the others, none is shown.
+  friend AnalysedScore only_places(AnalysedScore analysed);
   /// With the difficulty of each hand (fingerturn/fingering.hpp).
   friend AnalysedScore with_difficulties(AnalysedScore analysed);
 
@@ -133,5 +136,6 @@ class AnalysedScore {
 };
 
 AnalysedScore only_bars(AnalysedScore analysed, BarRange bars);
+AnalysedScore only_places(AnalysedScore analysed);
 
 }  // namespace fingerturn

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "fingerturn/places.hpp"
 #include "fingerturn/rule.hpp"
 #include "fingerturn/score.hpp"
 
@@ -206,7 +207,13 @@ struct PassageAnalysis {
   std::optional<double> full_swing_tempo;     ///< of the hand for which it is slower
   std::optional<int> reach_semitones;         ///< the reach that the watch list was fitted to
   std::optional<double> quarters_per_minute;  ///< the tempo taken instead of the written ones
-  std::optional<BarRange> bars;               ///< where only these bars were asked for
+  /// The bars that were asked for, rising and apart from one another; none where all were.
+  std::optional<std::vector<BarRange>> bars;
+  /// The places that ask most, of which these are the bars; none where they were not asked for.
+  std::optional<std::vector<PracticePlace>> places;
+
+  /// Whether a bar is among those that were asked for.
+  [[nodiscard]] bool shows(std::int32_t bar) const noexcept;
 };
 
 struct Analysis {

@@ -22,6 +22,7 @@
 #include "fingerturn/fraction.hpp"
 #include "fingerturn/key_signature.hpp"
 #include "fingerturn/pitch.hpp"
+#include "fingerturn/places.hpp"
 #include "fingerturn/read.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"

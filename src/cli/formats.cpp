@@ -10,8 +10,9 @@ namespace {
 
 /// What was found in the notes that were asked for.
 AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
-  return cli::analysed(std::move(input.name), std::move(input.score), options.player,
-                       options.notes.bars);
+  AnalysedScore shown = cli::analysed(std::move(input.name), std::move(input.score), options.player,
+                                      options.notes.bars);
+  return options.places ? only_places(std::move(shown)) : std::move(shown);
 }
 
 using Writer = void (*)(const AnalysedScore& analysed, const TextSink& sink);
@@ -80,7 +81,8 @@ constexpr std::array kFormats{
     Format{.name = "passage",
            .purpose = "to write the notation anew",
            .write = passage,
-           .parted = true},
+           .parted = true,
+           .tells_places = false},
     Format{.name = "musicxml",
            .purpose = "to get a MusicXML score back with the analysis under its notes",
            .write = musicxml,

@@ -27,6 +27,7 @@ struct Format {
   std::optional<Pages> pages = std::nullopt;  ///< none: a report for each input, in turn
   bool parted = false;            ///< an empty line stands between the reports of two inputs
   bool gives_score_back = false;  ///< it is written into the document of one MusicXML score
+  bool tells_places = true;       ///< false: it has only the notes, one after another
 };
 
 /// All formats, in the order of help.

@@ -27,7 +27,9 @@ AnalysedScore with_difficulties(AnalysedScore analysed) {
   for (std::size_t p = 0; p < analysed.size(); ++p) {
     PassageAnalysis& found = analysed.analysis_.passages[p];
     const Passage& passage = analysed.score_.passages[p];
-    add_difficulties(found.bars ? only_bars(passage, *found.bars) : passage, found);
+    // Places apart from one another are no line that could be fingered.
+    if (found.places) continue;
+    add_difficulties(found.bars ? only_bars(passage, found.bars->front()) : passage, found);
   }
   return analysed;
 }

@@ -1,5 +1,6 @@
 #include "fingerturn/analysed.hpp"
 #include "rules/line.hpp"
+#include "rules/places.hpp"
 #include "rules/tempo.hpp"
 #include "rules/together.hpp"
 #include "rules/totals.hpp"
@@ -23,16 +24,24 @@ void sum_up(const Passage& passage, PassageAnalysis& analysis) {
   analysis.together = hands_together({passage, analysis});
 }
 
-/// What was found in a line, in these bars only.
-void keep_bars(BarRange bars, const Line& written, LineAnalysis& line) {
+/// What was found in a line, in the bars that are shown only.
+void keep_shown(const PassageAnalysis& shown, const Line& written, LineAnalysis& line) {
   const auto is_outside = [&](const auto& found) {
-    return !bars.contains(written.events[found.event].bar);
+    return !shown.shows(written.events[found.event].bar);
   };
   std::erase_if(line.events, is_outside);
   std::erase_if(line.held, is_outside);
   std::erase_if(line.watch, is_outside);
   renew_rows(written, line.events, line.watch);
   line.totals = totals_of(written, line.events);
+}
+
+void show_only(std::vector<BarRange> bars, const Passage& passage, PassageAnalysis& found) {
+  found.bars = std::move(bars);
+  for (std::size_t l = 0; l < passage.lines.size(); ++l) {
+    keep_shown(found, passage.lines[l], found.lines[l]);
+  }
+  sum_up(passage, found);
 }
 
 }  // namespace
@@ -57,6 +66,12 @@ Analysis analyse(const Score& score, const AnalyseOptions& options) {
 AnalysedScore::AnalysedScore(std::string name, Score score, const AnalyseOptions& options)
     : name_(std::move(name)), score_(std::move(score)), analysis_(analyse(score_, options)) {}
 
+bool PassageAnalysis::shows(std::int32_t bar) const noexcept {
+  if (!bars) return true;
+  const auto after = std::ranges::upper_bound(*bars, bar, {}, &BarRange::first);
+  return after != bars->begin() && std::prev(after)->contains(bar);
+}
+
 std::span<const HeldKey> AnalysedLine::held_at(std::size_t event) const noexcept {
   const std::span<const HeldKey> held = found_->held;
   const auto begins_at = [&](std::size_t place) {
@@ -76,13 +91,18 @@ std::optional<AnalysedLine> AnalysedPassage::of_hand(Hand hand) const noexcept {
 
 AnalysedScore only_bars(AnalysedScore analysed, BarRange bars) {
   for (std::size_t p = 0; p < analysed.size(); ++p) {
-    const Passage& passage = analysed.score_.passages[p];
+    show_only({bars}, analysed.score_.passages[p], analysed.analysis_.passages[p]);
+  }
+  return analysed;
+}
+
+AnalysedScore only_places(AnalysedScore analysed) {
+  for (std::size_t p = 0; p < analysed.size(); ++p) {
     PassageAnalysis& found = analysed.analysis_.passages[p];
-    for (std::size_t l = 0; l < passage.lines.size(); ++l) {
-      keep_bars(bars, passage.lines[l], found.lines[l]);
-    }
-    found.bars = bars;
-    sum_up(passage, found);
+    found.places = places_of(analysed[p]);
+    std::vector<BarRange> bars;
+    for (const PracticePlace& place : *found.places) bars.push_back(place.bars);
+    show_only(std::move(bars), analysed.score_.passages[p], found);
   }
   return analysed;
 }

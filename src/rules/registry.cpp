@@ -4,6 +4,7 @@
 #include "rules/arm/arc.hpp"
 #include "rules/arm/carry.hpp"
 #include "rules/arm/depth.hpp"
+#include "rules/places.hpp"
 #include "rules/tempo.hpp"
 #include "rules/together.hpp"
 #include "rules/turn/crossing.hpp"
@@ -67,6 +68,7 @@ constexpr std::array kRules{
     kSwingRateRule,
     kFullSwingTempoRule,
     kSwingSizeRule,
+    kPlacesRule,
 };
 
 }  // namespace

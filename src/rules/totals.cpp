@@ -28,8 +28,10 @@ std::size_t& count_of(Totals& totals, Rotation rotation) {
 }  // namespace
 
 void Count::add(const EventAnalysis& event, bool fingered) noexcept {
-  if (counted_.events == 0) first_arc_ = event.arc;
+  if (counted_.events == 0 || event.arc != last_arc_) ++counted_.arcs;
+  if (event.index != last_ + 1) double_run_ = 0;
   last_arc_ = event.arc;
+  last_ = event.index;
   ++counted_.events;
   if (fingered) ++counted_.fingered;
   ++count_of(counted_, event.rotation);
@@ -57,7 +59,6 @@ void Count::count_swings(const EventAnalysis& event) noexcept {
 
 Totals Count::totals() const noexcept {
   Totals totals = counted_;
-  if (totals.events > 0) totals.arcs = last_arc_ - first_arc_ + 1;
   if (slowest_ < kNoTempo) totals.full_swing_tempo = slowest_;
   return totals;
 }

@@ -8,7 +8,7 @@
 
 namespace fingerturn {
 
-/// Totals while they are being counted, event by event in their order.
+/// Totals while they are being counted, event by event in their order; events may be left out.
 class Count {
  public:
   /// `fingered`: every struck note of the event has a finger.
@@ -20,7 +20,7 @@ class Count {
 
   Totals counted_;
   std::size_t double_run_ = 0;  // up to here
-  std::size_t first_arc_ = 0;
+  std::size_t last_ = 0;        // the number of the last event in its line
   std::size_t last_arc_ = 0;
   double slowest_ = std::numeric_limits<double>::infinity();
 };

@@ -23,12 +23,11 @@ std::string title_of(const AnalysedScore& of, std::size_t passage) {
 
 /// How many notes are struck, and how many of them have a finger that is given.
 std::string given_words(const AnalysedPassage& passage) {
-  const std::optional<BarRange>& bars = passage.found().bars;
   std::size_t struck = 0;
   std::size_t given = 0;
   for (const Line& line : passage.written().lines) {
     for (const Event& event : line.events) {
-      if (bars && !bars->contains(event.bar)) continue;
+      if (!passage.found().shows(event.bar)) continue;
       for (const Note& note : event.notes) {
         if (note.held) continue;
         ++struck;

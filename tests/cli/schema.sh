@@ -38,6 +38,8 @@ RH: 1/16 C5:1 D:2 E:3 F:1 C:1 C6:2
 LH: 1/16 C3:5 G:1 C:5 G:1 C:5 C:5
 END
 "$FINGERTURN" finger --format json rich.passage >valid/rich.json 2>err
+"$FINGERTURN" annotate --format json --places rich.passage >valid/places.json 2>err
+is "$(jq -c '.passages[0].places[].asking[] | [.bar, .leaps > 0]' valid/places.json)" '[1,true]'
 is "$(jq -c '.passages[0] | [(.together.kinds_differ | length > 0), (.hands[0].watch | length > 0),
   .reach, (.full_swing_tempo | floor), .hands[0].events[1].swing_rate]' valid/rich.json)" \
   '[true,true,15,75,13.33]'

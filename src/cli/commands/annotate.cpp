@@ -75,6 +75,13 @@ bool fits_format(const ReportOptions& options) {
                     format.name));
     return false;
   }
+  if (options.places && !format.tells_places) {
+    say(fmt::format(
+        "--format {} has the notes alone, and tells no places; --bars takes the bars of "
+        "one, as in --bars 5-8",
+        format.name));
+    return false;
+  }
   return true;
 }
 
@@ -91,6 +98,8 @@ Command add_annotate(CLI::App& program) {
   const auto options = std::make_shared<ReportOptions>();
   add_report(*line, *options);
   add_suggest(*line, options->fingers.suggest);
+  line->add_flag("--places", options->places,
+                 "Show only the places that ask most, with the bars around, and say why");
   line->footer(
       "A passage is typed as it is played, each note with its finger:\n"
       "  echo 'C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5' | fingerturn annotate -");

@@ -23,6 +23,7 @@ struct ReportOptions {
   AnalyseOptions player;
   FingerOptions fingers;
   ReportLook look;
+  bool places = false;  ///< only those that ask most
 };
 
 /// The options that all such commands have; which fingers are filled in each adds for itself.

@@ -180,14 +180,39 @@ std::optional<double> first_tempo(const AnalysedPassage& passage) {
 
 /// What somebody wrote at the bars that are reported.
 void add_notes(JsonWriter& json, const AnalysedPassage& analysed) {
-  const std::optional<BarRange>& bars = analysed.found().bars;
   std::vector<FromBar<std::string>> notes = analysed.written().notes;
-  if (bars) std::erase_if(notes, [&](const auto& note) { return !bars->contains(note.bar); });
+  std::erase_if(notes, [&](const auto& note) { return !analysed.found().shows(note.bar); });
   json.member<"notes">([&] {
     json.list(notes, [&](const FromBar<std::string>& note) {
       json.object([&] {
         json.member<"bar">(note.bar);
         json.member<"text">(note.value);
+      });
+    });
+  });
+}
+
+void add_demand(JsonWriter& json, const BarDemand& demand) {
+  json.object([&] {
+    json.member<"bar">(demand.bar);
+    json.member<"points">(demand.points);
+    json.member<"doubles">(demand.doubles);
+    json.member<"passings">(demand.passings);
+    json.member<"carries">(demand.carries);
+    json.member<"leaps">(demand.leaps);
+    json.member<"findings">(demand.findings);
+  });
+}
+
+void add_places(JsonWriter& json, const std::vector<PracticePlace>& places) {
+  json.member<"places">([&] {
+    json.list(places, [&](const PracticePlace& place) {
+      json.object([&] {
+        json.member<"first_bar">(place.bars.first);
+        json.member<"last_bar">(place.bars.last);
+        json.member<"asking">([&] {
+          json.list(place.asking, [&](const BarDemand& demand) { add_demand(json, demand); });
+        });
       });
     });
   });
@@ -205,6 +230,7 @@ void add_head(JsonWriter& json, const AnalysedPassage& analysed) {
   json.member<"remarks">(
       [&] { json.list(passage.remarks, [&](const std::string& remark) { json.value(remark); }); });
   if (!passage.notes.empty()) add_notes(json, analysed);
+  if (analysed.found().places) add_places(json, *analysed.found().places);
 }
 
 void add_passage(JsonWriter& json, const AnalysedPassage& passage, Layout layout) {

@@ -100,7 +100,7 @@ void add_element(std::string& out, std::string_view tag, std::string_view text) 
 void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level) {
   page.out +=
       fmt::format("<p class=\"quiet\"><bdi>{}</bdi></p>\n", escaped_markup(head_line(passage)));
-  for (const std::string& sentence : remarks_and_notes(passage))
+  for (const std::string& sentence : opening_sentences(passage))
     add_element(page.out, "p", sentence);
   const std::vector<PagePart> parts = page_parts(passage);
   if (parts.empty()) return;

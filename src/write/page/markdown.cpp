@@ -145,7 +145,7 @@ void add_passage(TextFlow& flow, const AnalysedPassage& passage, const MarkdownS
                  int level) {
   std::string& out = flow.out;
   out += escaped_markdown(head_line(passage)) + '\n';
-  for (const std::string& sentence : remarks_and_notes(passage)) {
+  for (const std::string& sentence : opening_sentences(passage)) {
     out += '\n' + escaped_markdown(sentence) + '\n';
   }
   const std::vector<PagePart> parts = page_parts(passage);

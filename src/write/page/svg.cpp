@@ -61,7 +61,7 @@ void add_head(Drawing& drawing, std::string_view title, const AnalysedPassage& p
   add_lines(drawing, "title", kMargin, kTitleColumns, kTitleLine, title);
   drawing.y += 2;
   add_lines(drawing, "quiet", kMargin, kColumns, kLine, head_line(passage));
-  for (const std::string& sentence : remarks_and_notes(passage)) {
+  for (const std::string& sentence : opening_sentences(passage)) {
     add_lines(drawing, "quiet", kMargin, kColumns, kLine, sentence);
   }
 }

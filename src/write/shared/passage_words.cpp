@@ -9,7 +9,7 @@
 #include <cstddef>
 #include <cstdint>
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -105,6 +105,38 @@ std::string size_words(const AnalysedPassage& passage) {
                      place_words(passage, *smallest, totals.least_swing_event));
 }
 
+/// What a bar asks, in words: "4 doubles in rows, 1 passing".
+std::string demand_words(const BarDemand& demand) {
+  std::vector<std::string> parts;
+  const auto add = [&parts](std::size_t count, std::string_view one, std::string_view many) {
+    if (count > 0) parts.push_back(counted(count, one, many));
+  };
+  add(demand.doubles, "double of a row", "doubles in rows");
+  add(demand.passings, "passing", "passings");
+  add(demand.carries, "far or fast carry", "far or fast carries");
+  add(demand.leaps, "leap", "leaps");
+  add(demand.findings, "thing to watch", "things to watch");
+  return fmt::format("bar {} with {} points ({})", demand.bar, demand.points,
+                     fmt::join(parts, ", "));
+}
+
+void add_places(const std::vector<PracticePlace>& places, std::vector<std::string>& sentences) {
+  if (places.empty()) {
+    return sentences.push_back(
+        "No bar stands out by what it asks, so no place is shown (fingerturn explain places).");
+  }
+  sentences.push_back(fmt::format(
+      "Shown {} that ask{} most, with the bars around, by a sum of ours (fingerturn explain "
+      "places):",
+      places.size() == 1 ? "is the place" : fmt::format("are the {} places", places.size()),
+      places.size() == 1 ? "s" : ""));
+  for (const PracticePlace& place : places) {
+    std::vector<std::string> asking;
+    for (const BarDemand& demand : place.asking) asking.push_back(demand_words(demand));
+    sentences.push_back(fmt::format("{}, for {}", to_string(place.bars), fmt::join(asking, "; ")));
+  }
+}
+
 }  // namespace
 
 std::string_view caution() noexcept {
@@ -144,17 +176,19 @@ std::vector<std::string> head_parts(const AnalysedPassage& passage) {
   if (analysis.reach_semitones) {
     parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
   }
-  if (analysis.bars) parts.push_back(to_string(*analysis.bars));
+  if (analysis.bars && !analysis.places) {
+    for (const BarRange& bars : *analysis.bars) parts.push_back(to_string(bars));
+  }
   return parts;
 }
 
-std::vector<std::string> remarks_and_notes(const AnalysedPassage& passage) {
+std::vector<std::string> opening_sentences(const AnalysedPassage& passage) {
   std::vector<std::string> sentences = passage.written().remarks;
-  const std::optional<BarRange>& bars = passage.found().bars;
   for (const FromBar<std::string>& note : passage.written().notes) {
-    if (bars && !bars->contains(note.bar)) continue;
+    if (!passage.found().shows(note.bar)) continue;
     sentences.push_back(fmt::format("bar {}: {}", note.bar, note.value));
   }
+  if (passage.found().places) add_places(*passage.found().places, sentences);
   return sentences;
 }
 

@@ -21,9 +21,9 @@ std::vector<std::string> head_parts(const AnalysedPassage& passage);
 /// The same in one line.
 std::string head_line(const AnalysedPassage& passage);
 
-/// The sentences below the head: what was decided in reading, and what somebody noted at a bar that
-/// is reported, as in "bar 5: keep the wrist loose".
-std::vector<std::string> remarks_and_notes(const AnalysedPassage& passage);
+/// The sentences below the head: what was decided in reading, what somebody noted at a bar that is
+/// reported, as in "bar 5: keep the wrist loose", and why these places, where they were asked for.
+std::vector<std::string> opening_sentences(const AnalysedPassage& passage);
 
 /// "15 events, 1 preparatory, 6 single, 8 double": those that are not 0.
 std::string totals_words(const Totals& totals);

@@ -23,11 +23,11 @@ void Used::see(const Event& event) noexcept {
   for (const Note& note : event.notes) suggestions |= !note.held && note.suggested;
 }
 
-void Used::see(const AnalysedLine& line, const std::optional<BarRange>& bars) {
+void Used::see(const AnalysedLine& line, const PassageAnalysis& shown) {
   const Line& written = line.written();
   for (std::size_t place = 0; place < written.events.size(); ++place) {
     const Event& event = written.events[place];
-    if (bars && !bars->contains(event.bar)) continue;
+    if (!shown.shows(event.bar)) continue;
     see(event);
     for (const Note& note : event.notes) {
       changes = changes || (!note.held && fingers_on_key(written, place, note).size() > 1);

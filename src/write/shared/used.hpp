@@ -13,7 +13,7 @@ struct Used {
   void see(const EventAnalysis& found) noexcept;
   void see(const Event& event) noexcept;
   /// All of a line, or what of it stands in these bars.
-  void see(const AnalysedLine& line, const std::optional<BarRange>& bars);
+  void see(const AnalysedLine& line, const PassageAnalysis& shown);
 
   [[nodiscard]] bool has(Rotation rotation) const noexcept {
     return has(rotation, true) || has(rotation, false);

@@ -80,14 +80,14 @@ SharedLines lines_of(const AnalysedPassage& passage) {
 
 BarSequence::BarSequence(const AnalysedPassage& passage, SharedLines lines)
     : passage_(&passage.written()), lines_(std::move(lines)) {
-  for (std::uint32_t i = 0; i < lines_.size(); ++i) add_line(i, passage.found().bars);
+  for (std::uint32_t i = 0; i < lines_.size(); ++i) add_line(i, passage.found());
   std::ranges::stable_sort(stretches_, {}, &Stretch::bar);
   for (std::size_t i = 0; i < stretches_.size(); ++i) {
     if (i == 0 || stretches_[i].bar != stretches_[i - 1].bar) bars_.push_back(i);
   }
 }
 
-void BarSequence::add_line(std::uint32_t number, const std::optional<BarRange>& range) {
+void BarSequence::add_line(std::uint32_t number, const PassageAnalysis& shown) {
   const std::vector<Event>& events = lines_[number].written().events;
   const std::vector<EventAnalysis>& entries = lines_[number].found().events;
   std::size_t entry = 0;
@@ -95,7 +95,7 @@ void BarSequence::add_line(std::uint32_t number, const std::optional<BarRange>& 
     const std::int32_t bar = events[begin].bar;
     while (end < events.size() && events[end].bar == bar) ++end;
     while (entry < entries.size() && entries[entry].event < begin) ++entry;
-    if (!range || range->contains(bar)) stretches_.push_back({bar, number, begin, end, entry});
+    if (shown.shows(bar)) stretches_.push_back({bar, number, begin, end, entry});
   }
 }
 

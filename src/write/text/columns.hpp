@@ -56,7 +56,7 @@ class BarSequence {
     std::size_t entry = 0;  ///< the first in LineAnalysis::events that does not stand before it
   };
 
-  void add_line(std::uint32_t number, const std::optional<BarRange>& range);
+  void add_line(std::uint32_t number, const PassageAnalysis& shown);
   void add_events(const Stretch& stretch, std::vector<ShownEvent>& shown) const;
 
   const Passage* passage_;

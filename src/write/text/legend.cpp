@@ -93,7 +93,7 @@ std::vector<LegendEntry> entries_for(const Used& used) {
 std::vector<LegendEntry> legend_of(const AnalysedScore& analysed) {
   Used used;
   for (const AnalysedPassage passage : analysed) {
-    for (const AnalysedLine line : passage) used.see(line, passage.found().bars);
+    for (const AnalysedLine line : passage) used.see(line, passage.found());
   }
   return entries_for(used);
 }
@@ -101,7 +101,7 @@ std::vector<LegendEntry> legend_of(const AnalysedScore& analysed) {
 std::vector<LegendEntry> legend_of(std::span<const AnalysedPassage> passages) {
   Used used;
   for (const AnalysedPassage& passage : passages) {
-    for (const AnalysedLine line : passage) used.see(line, std::nullopt);
+    for (const AnalysedLine line : passage) used.see(line, {});
   }
   return entries_for(used);
 }

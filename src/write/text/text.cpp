@@ -23,7 +23,7 @@ std::string head_text(const AnalysedScore& analysed, const AnalysedPassage& pass
                       const TextStyle& style) {
   std::string text = title_line(title_of(analysed, passage.written()), style);
   text += joined_lines(head_parts(passage), style);
-  for (const std::string& sentence : remarks_and_notes(passage)) {
+  for (const std::string& sentence : opening_sentences(passage)) {
     text += wrapped("", printable(sentence), style.columns);
   }
   return text;

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+/// The places of a passage that ask most of the hands (docs/rules.md, 6.4). What is counted, and
+/// what it counts, is our convention; the things counted are what the other rules found.
+namespace fingerturn {
+
+/// What a bar asks of the hands that play in it.
+struct BarDemand {
+  std::int32_t bar = 0;
+  std::size_t doubles = 0;   ///< that stand next to another double of the same hand
+  std::size_t passings = 0;  ///< of the thumb or of other fingers
+  std::size_t carries = 0;   ///< that are far, or fast, and are no leaps
+  std::size_t leaps = 0;
+  std::size_t findings = 0;  ///< of the watch list, other than leaps, swing rates, missing fingers
+  std::size_t points = 0;    ///< what all of it comes to
+
+  friend bool operator==(const BarDemand&, const BarDemand&) = default;
+};
+
+/// Bars to work at together.
+struct PracticePlace {
+  BarRange bars;                  ///< those that ask, with the bar before and the bar after
+  std::vector<BarDemand> asking;  ///< the bars among them that ask, rising
+};
+
+}  // namespace fingerturn

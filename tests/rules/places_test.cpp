@@ -1,0 +1,188 @@
+#include "catch.hpp"
+#include "fingerturn/fingerturn.hpp"
+
+#include <cstdint>
+#include <string>
+#include <utility>
+#include <vector>
+
+/// The places that ask most (docs/rules.md, 6.4): our convention, counted by hand.
+namespace fingerturn {
+namespace {
+
+AnalysedScore analysed(const std::string& text) {
+  const Source source("test", text);
+  const ReadResult result = read_notation(source);
+  REQUIRE(render(source, result.diagnostics) == "");
+  return AnalysedScore("test", result.score);
+}
+
+std::vector<PracticePlace> places_in(const AnalysedScore& shown) {
+  REQUIRE(shown.size() == 1);
+  REQUIRE(shown[0].found().places);
+  return *shown[0].found().places;
+}
+
+std::vector<PracticePlace> places_in(const std::string& text) {
+  return places_in(only_places(analysed(text)));
+}
+
+using Bars = std::vector<std::pair<std::int32_t, std::int32_t>>;
+
+Bars bars_of(const std::vector<PracticePlace>& places) {
+  Bars bars;
+  for (const PracticePlace& place : places) bars.emplace_back(place.bars.first, place.bars.last);
+  return bars;
+}
+
+/// Nothing in a row, nothing passed: a bar that asks nothing.
+constexpr const char* kEasy = " 1/4 C4:1 E:3 C:1 E:3 |";
+
+std::string easy(std::size_t bars) {
+  std::string text;
+  for (std::size_t i = 0; i < bars; ++i) text += kEasy;
+  return text;
+}
+
+TEST_CASE("a bar with a row of doubles is shown with the bars around it", "[rules][places]") {
+  // Single, single, double, double, double in the fourth bar.
+  const auto places = places_in("RH:" + easy(3) + " 1/4 C4:1 D:2 E:3 F:4 G:5 |" + easy(3));
+  REQUIRE(bars_of(places) == Bars{{3, 5}});
+  REQUIRE(places[0].asking.size() == 1);
+  CHECK(places[0].asking[0] == BarDemand{.bar = 4, .doubles = 3, .points = 3});
+}
+
+TEST_CASE("a lone double is no row", "[rules][places]") {
+  CHECK(places_in("RH:" + easy(3) + " 1/4 C4:1 D:2 E:3 C:1 |" + easy(3)).empty());
+}
+
+TEST_CASE("a row of doubles across a bar line counts where its doubles stand", "[rules][places]") {
+  const auto places = places_in("RH:" + easy(4) + " 1/4 C4:1 D:2 E:3 | F:4 G:5 D:2 C:1 |");
+  // A double before the line, then two behind it, and D C: single, double alone.
+  CHECK(places.empty());
+  const auto more = places_in("RH:" + easy(4) + " 1/4 C4:1 D:2 E:3 | F:4 G:5 F:4 E:3 D:1 |");
+  REQUIRE(bars_of(more) == Bars{{5, 6}});
+  // Two of the first row, and two of the way back.
+  CHECK(more[0].asking == std::vector{BarDemand{.bar = 6, .doubles = 4, .points = 4}});
+}
+
+TEST_CASE("passings and carries count one each", "[rules][places]") {
+  // Thumb under, carried by four white keys; then two doubles in a row.
+  const auto places = places_in("RH:" + easy(4) + " 1/8 C4:1 D:2 E:3 F:1 G:2 A:3 B:4 |" + easy(1));
+  REQUIRE(bars_of(places) == Bars{{4, 6}});
+  const BarDemand& asks = places[0].asking.at(0);
+  CHECK(asks.bar == 5);
+  CHECK(asks.passings == 1);
+  CHECK(asks.doubles == 2);
+  CHECK(asks.points == asks.doubles + asks.passings + asks.carries);
+}
+
+TEST_CASE("a carry that is not far counts where it is fast", "[rules][places]") {
+  // Three white keys in a sixteenth: 12 a second at quarter = 60, 24 at 120.
+  const std::string notes =
+      "RH:" + easy(2) + " 1/16 C4:3 A4:3 r r C4:3 A4:3 r r C4:3 A4:3 r r C4:3 A4:3 r r |" + easy(1);
+  const auto slow = places_in("tempo: 60\n" + notes);
+  const auto fast = places_in("tempo: 120\n" + notes);
+  REQUIRE(slow.size() == 1);
+  REQUIRE(fast.size() == 1);
+  CHECK(slow[0].asking.at(0).carries == 0);
+  CHECK(fast[0].asking.at(0).carries == 4);
+  CHECK(fast[0].asking[0].points == slow[0].asking[0].points + 4);
+}
+
+TEST_CASE("a leap counts two, a quick one three, and neither as a carry", "[rules][places]") {
+  const std::string notes = "RH:" + easy(3) + " 1/4 C4:1 C:1 C6:1 C:1 C4:1 |" + easy(3);
+  const auto leaps = places_in(notes);
+  REQUIRE(leaps.size() == 1);
+  CHECK(leaps[0].asking.at(0).leaps == 2);
+  CHECK(leaps[0].asking[0].carries == 0);
+  const auto quick = places_in("tempo: 200\n" + notes);
+  REQUIRE(quick.size() == 1);
+  CHECK(quick[0].asking.at(0).leaps == 2);
+  CHECK(quick[0].asking[0].points == leaps[0].asking[0].points + 2);
+}
+
+TEST_CASE("what is on the watch list counts by its level, once", "[rules][places]") {
+  // 2-4 over a sixth is two semitones past the practical: a caution. A third more: a strain.
+  const auto caution = places_in("RH:" + easy(3) + " 1/4 C4:2+A4:4 |" + easy(3));
+  REQUIRE(caution.size() == 1);
+  CHECK(caution[0].asking == std::vector{BarDemand{.bar = 4, .findings = 1, .points = 3}});
+  const auto strain = places_in("RH:" + easy(3) + " 1/4 C4:2+C5:4 |" + easy(3));
+  REQUIRE(strain.size() == 1);
+  CHECK(strain[0].asking == std::vector{BarDemand{.bar = 4, .findings = 1, .points = 5}});
+}
+
+TEST_CASE("missing fingers and fast swings count nothing", "[rules][places]") {
+  CHECK(places_in("RH:" + easy(3) + " 1/4 C4 D E F |" + easy(3)).empty());
+  CHECK(places_in("tempo: 200\nRH:" + easy(3) + " 1/32 C4:1 E:3 C:1 E:3 |" + easy(3)).empty());
+}
+
+TEST_CASE("both hands count together", "[rules][places]") {
+  const std::string row = " 1/4 C4:1 D:2 E:3 F:4 |";
+  const std::string mirrored = " 1/4 C3:1 B2:2 A:3 G:4 |";
+  CHECK(places_in("RH:" + easy(2) + row + easy(2)).empty());
+  const std::string still = " 1/4 C3:1 A2:3 C:1 A:3 |";
+  const auto places = places_in("RH:" + easy(2) + row + easy(2) + "\nLH:" + still + still +
+                                mirrored + still + still);
+  REQUIRE(bars_of(places) == Bars{{2, 4}});
+  CHECK(places[0].asking == std::vector{BarDemand{.bar = 3, .doubles = 4, .points = 4}});
+}
+
+TEST_CASE("places that meet are one, others stand apart", "[rules][places]") {
+  const std::string row = " 1/4 C4:1 D:2 E:3 F:4 G:5 |";
+  CHECK(bars_of(places_in("RH:" + row + easy(3) + row + easy(4))) == Bars{{1, 2}, {4, 6}});
+  CHECK(bars_of(places_in("RH:" + row + easy(2) + row + easy(4))) == Bars{{1, 5}});
+  CHECK(bars_of(places_in("RH:" + easy(5) + row)) == Bars{{5, 6}});
+}
+
+TEST_CASE("a bar must ask twice the average, or most of all", "[rules][places]") {
+  const std::string three = " 1/4 C4:1 D:2 E:3 F:4 G:5 |";
+  const std::string six = three.substr(0, three.size() - 2) + " F:4 E:3 D:2 C:1 |";
+  // On average 3 and 0: in an even passage all bars ask most.
+  CHECK(bars_of(places_in("RH:" + three + three + three)) == Bars{{1, 3}});
+  // 3, 3, 3, 6: 3.75 on average, and none asks 7.5.
+  CHECK(bars_of(places_in("RH:" + three + three + three + six)) == Bars{{3, 4}});
+  // 3, 0, 0, 0, 0, 6: 1.5 on average, and 3 is twice that.
+  CHECK(bars_of(places_in("RH:" + three + easy(4) + six)) == Bars{{1, 2}, {5, 6}});
+  // 3, 0, 0, 0, 6: 1.8 on average.
+  CHECK(bars_of(places_in("RH:" + three + easy(3) + six)) == Bars{{4, 5}});
+}
+
+TEST_CASE("only the places' bars are left, counted anew", "[rules][places]") {
+  const std::string row = " 1/4 C4:1 D:2 E:3 F:4 G:5 |";
+  const AnalysedScore shown = only_places(analysed("RH:" + row + easy(3) + row + easy(4)));
+  const AnalysedPassage passage = shown[0];
+  for (std::int32_t bar = 0; bar < 12; ++bar) {
+    CHECK(passage.found().shows(bar) == (bar == 1 || bar == 2 || (bar >= 4 && bar <= 6)));
+  }
+  for (const auto& [written, found] : passage[0]) CHECK(passage.found().shows(written.bar));
+  CHECK(passage[0].size() == 5 + 4 + 4 + 5 + 4);
+  CHECK(passage[0].found().totals.events == passage[0].size());
+}
+
+TEST_CASE("a row of doubles does not go on over bars that are left out", "[rules][places]") {
+  // The first shown bar ends with two doubles, the next begins with one that an easy note before it
+  // makes double.
+  const std::string row = " 1/4 C4:1 D:2 E:3 F:4 G:5 |";
+  const AnalysedScore all = analysed("RH:" + row + row);
+  const AnalysedScore first = only_bars(all, {1, 1});
+  CHECK(first[0][0].found().totals.longest_double_run == 3);
+  const AnalysedScore far = only_places(analysed("RH:" + easy(1) + row + easy(5) + row + easy(1)));
+  CHECK(far[0][0].found().totals.longest_double_run == 3);
+}
+
+TEST_CASE("places of some bars lie within them", "[rules][places]") {
+  const std::string row = " 1/4 C4:1 D:2 E:3 F:4 G:5 |";
+  const AnalysedScore some = only_bars(analysed("RH:" + row + easy(8) + row + easy(2)), {7, 10});
+  CHECK(bars_of(places_in(only_places(some))) == Bars{{9, 10}});
+}
+
+TEST_CASE("a score without notes has no places", "[rules][places]") {
+  const Source source("test", "passage: nothing\n");
+  const AnalysedScore shown = only_places(AnalysedScore("test", read_notation(source).score));
+  REQUIRE(shown.size() == 1);
+  CHECK(shown[0].found().places->empty());
+}
+
+}  // namespace
+}  // namespace fingerturn
