@@ -32,6 +32,13 @@ std::string lower_case(std::string_view text) {
   return lower;
 }
 
+std::string sentence_of(std::string words) {
+  if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') {
+    words[0] = static_cast<char>(words[0] - 'a' + 'A');
+  }
+  return words + '.';
+}
+
 bool is_in_lower_case(std::string_view text, std::string_view word) noexcept {
   return std::equal(text.begin(), text.end(), word.begin(), word.end(),
                     [](char letter, char wanted) { return lower_case_of(letter) == wanted; });

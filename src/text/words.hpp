@@ -15,6 +15,9 @@ constexpr char lower_case_of(char letter) noexcept {
 /// The text with the letters A to Z in lower case.
 std::string lower_case(std::string_view text);
 
+/// Words as a sentence: with a capital, where A to Z has one, and a full stop.
+std::string sentence_of(std::string words);
+
 /// Whether the text in lower case is this word, or ends with it.
 bool is_in_lower_case(std::string_view text, std::string_view word) noexcept;
 bool ends_in_lower_case(std::string_view text, std::string_view word) noexcept;

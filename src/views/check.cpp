@@ -4,6 +4,7 @@
 #include "score/diagnostic_codes.hpp"
 #include "score/timeline.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -107,14 +108,6 @@ std::vector<Found> Gatherer::take() {
     found_.push_back(std::move(*missing.first));
   }
   return std::move(found_);
-}
-
-/// A reader's words as a sentence.
-std::string sentence_of(std::string message) {
-  if (!message.empty() && message[0] >= 'a' && message[0] <= 'z') {
-    message[0] = static_cast<char>(message[0] - 'a' + 'A');
-  }
-  return message + '.';
 }
 
 /// A reader counts quarter notes where no meter is written; a finding has beats of a meter only.

@@ -15,7 +15,7 @@ for form in text html markdown; do
   run annotate --places --columns 120 --format "$form" lantern.passage
   status_is 0
   has out 'Shown is the place that asks most, with the bars around, by a sum of ours'
-  has out 'bars 2 to 4, for bar 3 with 3 points'
+  has out 'Bars 2 to 4 for bar 3 with 3 points'
   has out '3 doubles in rows'
   has out 'bar 3: with a light arm'
   lacks out 'keep the wrist loose'
@@ -35,6 +35,7 @@ run annotate --places --bars 4-6 lantern.passage
 status_is 0
 has out 'No bar stands out by what it asks'
 lacks out 'forearm'
+lacks out 'totals'
 
 # The notation written anew tells none.
 run annotate --places --format passage lantern.passage

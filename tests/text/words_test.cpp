@@ -39,6 +39,15 @@ TEST_CASE("words are known in capitals too") {
   CHECK_FALSE(ends_in_lower_case("a.mxl ", ".mxl"));
 }
 
+TEST_CASE("words become a sentence") {
+  CHECK(sentence_of("bar 4 is short") == "Bar 4 is short.");
+  CHECK(sentence_of("a") == "A.");
+  CHECK(sentence_of("z") == "Z.");
+  CHECK(sentence_of("4 bars") == "4 bars.");
+  CHECK(sentence_of("{") == "{.");
+  CHECK(sentence_of("") == ".");
+}
+
 TEST_CASE("a word that is close to none finds none") {
   const std::string word =
       GENERATE("", "x", "ha", "allegro", "tp", "comp", "passagework", "handxxx");

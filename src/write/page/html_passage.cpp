@@ -2,6 +2,7 @@
 
 #include "fingerturn/rule.hpp"
 #include "text/escape.hpp"
+#include "text/words.hpp"
 #include "write/page/picture_legend.hpp"
 #include "write/page/svg_picture.hpp"
 #include "write/shared/cues.hpp"
@@ -11,6 +12,7 @@
 
 #include <set>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <fmt/core.h>
@@ -29,11 +31,7 @@ void add_totals(HtmlPage& page, const AnalysedPassage& passage, int level) {
                 fmt::format("{}: {}.", hand_heading(line.hand), totals_words(line.totals)));
   }
   for (std::string words : {full_swing_words(passage), together_words(passage)}) {
-    if (words.empty()) continue;
-    if (words.front() >= 'a' && words.front() <= 'z') {
-      words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    }
-    add_element(page.out, "p", words + ".");
+    if (!words.empty()) add_element(page.out, "p", sentence_of(std::move(words)));
   }
 }
 
@@ -102,6 +100,7 @@ void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level)
       fmt::format("<p class=\"quiet\"><bdi>{}</bdi></p>\n", escaped_markup(head_line(passage)));
   for (const std::string& sentence : opening_sentences(passage))
     add_element(page.out, "p", sentence);
+  if (has_no_places(passage)) return;
   const std::vector<PagePart> parts = page_parts(passage);
   if (parts.empty()) return;
   if (parts.size() > 1) add_element(page.out, "p", hands_apart_words());

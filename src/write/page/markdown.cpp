@@ -148,6 +148,7 @@ void add_passage(TextFlow& flow, const AnalysedPassage& passage, const MarkdownS
   for (const std::string& sentence : opening_sentences(passage)) {
     out += '\n' + escaped_markdown(sentence) + '\n';
   }
+  if (has_no_places(passage)) return;
   const std::vector<PagePart> parts = page_parts(passage);
   if (parts.size() > 1) out += '\n' + escaped_markdown(hands_apart_words()) + '\n';
   for (const PagePart& part : parts) {

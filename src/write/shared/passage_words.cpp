@@ -2,6 +2,7 @@
 
 #include "text/numbers.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/text/signs.hpp"
 
@@ -122,8 +123,9 @@ std::string demand_words(const BarDemand& demand) {
 
 void add_places(const std::vector<PracticePlace>& places, std::vector<std::string>& sentences) {
   if (places.empty()) {
-    return sentences.push_back(
+    sentences.emplace_back(
         "No bar stands out by what it asks, so no place is shown (fingerturn explain places).");
+    return;
   }
   sentences.push_back(fmt::format(
       "Shown {} that ask{} most, with the bars around, by a sum of ours (fingerturn explain "
@@ -133,7 +135,8 @@ void add_places(const std::vector<PracticePlace>& places, std::vector<std::strin
   for (const PracticePlace& place : places) {
     std::vector<std::string> asking;
     for (const BarDemand& demand : place.asking) asking.push_back(demand_words(demand));
-    sentences.push_back(fmt::format("{}, for {}", to_string(place.bars), fmt::join(asking, "; ")));
+    sentences.push_back(
+        sentence_of(fmt::format("{} for {}", to_string(place.bars), fmt::join(asking, "; "))));
   }
 }
 
@@ -190,6 +193,10 @@ std::vector<std::string> opening_sentences(const AnalysedPassage& passage) {
   }
   if (passage.found().places) add_places(*passage.found().places, sentences);
   return sentences;
+}
+
+bool has_no_places(const AnalysedPassage& passage) noexcept {
+  return passage.found().places && passage.found().places->empty();
 }
 
 std::string head_line(const AnalysedPassage& passage) {

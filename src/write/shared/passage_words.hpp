@@ -25,6 +25,9 @@ std::string head_line(const AnalysedPassage& passage);
 /// reported, as in "bar 5: keep the wrist loose", and why these places, where they were asked for.
 std::vector<std::string> opening_sentences(const AnalysedPassage& passage);
 
+/// Whether places were asked for and there are none, so that nothing more is to be shown.
+bool has_no_places(const AnalysedPassage& passage) noexcept;
+
 /// "15 events, 1 preparatory, 6 single, 8 double": those that are not 0.
 std::string totals_words(const Totals& totals);
 

@@ -75,7 +75,7 @@ bool has_rows(const AnalysedScore& analysed) {
 void add_passage(TextOut& out, const AnalysedScore& analysed, const AnalysedPassage& passage,
                  const TextStyle& style) {
   out.add(head_text(analysed, passage, style));
-  if (passage.size() == 0) return;
+  if (passage.size() == 0 || has_no_places(passage)) return;
   // Rows of question marks would say the same at length.
   if (const std::size_t events = unfingered_events(passage)) {
     const std::string words = fmt::format(
