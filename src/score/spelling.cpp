@@ -14,7 +14,7 @@ std::optional<Step> step_of_letter(char letter) noexcept {
 
 std::string named_in_german(std::string_view name) {
   constexpr std::size_t kLongest = 5;  // "gisis"
-  if (name.empty() || name.size() > kLongest) return {};
+  if (name.size() < 2 || name.size() > kLongest) return {};
   std::string lower;
   for (const char letter : name) {
     lower += static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));

@@ -20,6 +20,11 @@ std::optional<Fraction> end_of(const Event& event, const Note& note) {
   return event.onset && value ? sum(*event.onset, *value) : std::nullopt;
 }
 
+/// Most notes are: what is played next begins when their time is over.
+bool is_over_when_next_begins(const Event& event, const Note& note) noexcept {
+  return !note.tied && !note.lasts && !event.rolls_on;
+}
+
 }  // namespace
 
 HeldKeys::Down* HeldKeys::find(const Pitch& pitch) {
@@ -37,6 +42,11 @@ void HeldKeys::let_go(const Event& event) {
   });
 }
 
+void HeldKeys::forget(const Pitch& pitch) {
+  std::erase_if(down_,
+                [&](const Down& down) { return midi_number(down.pitch) == midi_number(pitch); });
+}
+
 void HeldKeys::take(const Event& event, const Note& note) {
   Down* down = find(note.pitch);
   if (down == nullptr) down = &down_.emplace_back(Down{note.pitch, {}, {}, false});
@@ -47,7 +57,13 @@ void HeldKeys::take(const Event& event, const Note& note) {
 
 void HeldKeys::pass(const Event& event) {
   let_go(event);
-  for (const Note& note : event.notes) take(event, note);
+  for (const Note& note : event.notes) {
+    if (is_over_when_next_begins(event, note)) {
+      if (!down_.empty()) forget(note.pitch);
+    } else {
+      take(event, note);
+    }
+  }
 }
 
 bool HeldKeys::go_to(std::size_t event, std::vector<HeldKey>& held) {

@@ -39,6 +39,7 @@ class HeldKeys {
   void pass(const Event& event);
   void let_go(const Event& event);
   void take(const Event& event, const Note& note);
+  void forget(const Pitch& pitch);
   [[nodiscard]] Down* find(const Pitch& pitch);
 
   const Line& line_;

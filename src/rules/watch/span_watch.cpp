@@ -100,27 +100,37 @@ bool thumb_passes_on_black(const Strike& from, const Strike& to) noexcept {
   return from.departure.lowest == kThumb && black_before && !black_now;
 }
 
+/// The keys that two fingers strike one after the other, put into words only where they are said.
+struct KeysBetween {
+  Pitch from;
+  Pitch to;
+
+  [[nodiscard]] std::string words() const {
+    return fmt::format("{} to {}", to_string(from), to_string(to));
+  }
+};
+
 /// What is said of a passing; no rule where nothing is.
-Found found_passing(const Pair& pair, std::string_view keys, bool thumb_on_black) {
+Found found_passing(const Pair& pair, const KeysBetween& keys, bool thumb_on_black) {
   if (thumb_on_black) {
     return {kTwistRule.id, WatchLevel::caution,
             fmt::format("{}-{} pass one another ({}) with the thumb on a black key and the other "
                         "finger on a white one.",
-                        pair.from, pair.to, keys)};
+                        pair.from, pair.to, keys.words())};
   }
   if (pair.span >= pair.spans.least_practical) return {};
   return {kTwistRule.id, WatchLevel::info,
-          twist_words(pair, keys, "practical", pair.spans.least_practical)};
+          twist_words(pair, keys.words(), "practical", pair.spans.least_practical)};
 }
 
-Found found_between(const Pair& pair, std::string_view keys, const Strike& from, const Strike& to,
+Found found_between(const Pair& pair, const KeysBetween& keys, const Strike& from, const Strike& to,
                     Crossing crossing) {
   if (crossing != Crossing::none) {
     return found_passing(pair, keys, thumb_passes_on_black(from, to));
   }
   if (pair.span <= pair.spans.widest_comfortable) return {};
   return {kStretchRule.id, WatchLevel::info,
-          stretch_words(pair, keys, "comfortable", pair.spans.widest_comfortable)};
+          stretch_words(pair, keys.words(), "comfortable", pair.spans.widest_comfortable)};
 }
 
 bool is_comfortable(const Pair& pair) noexcept {
@@ -187,9 +197,8 @@ void find_span_between(const Line& line, const Strike& from, const Strike& to,
   const bool different = from.departure.known() && to.arrival.known() && leaves != arrives;
   if (!different || from.key == to.key) return;
   const Pair pair = pair_of(line.hand, leaves, from.key, arrives, to.key, reach_semitones);
-  const std::string keys =
-      fmt::format("{} to {}", to_string(struck_note(line.events[from.event]).pitch),
-                  to_string(struck_note(line.events[to.event]).pitch));
+  const KeysBetween keys{struck_note(line.events[from.event]).pitch,
+                         struck_note(line.events[to.event]).pitch};
   Found found = found_between(pair, keys, from, to, entry.crossing);
   if (found.rule.empty()) return;
   findings.push_back({found.rule, found.level, to.event, entry.index, std::move(found.message)});
