@@ -35,6 +35,9 @@ inline constexpr int kPublishedReach = 13;
 /// Keys no further apart than this, in semitones, one thumb covers.
 inline constexpr int kNeighbours = 2;
 
+/// What nobody takes with one hand, in semitones.
+inline constexpr int kNobodysSpan = 20;
+
 /// The spans of a pair of fingers in semitones: above 0 where the higher finger number is on the
 /// key further toward the fifth finger's side. A row of the table.
 struct FingerSpans {

@@ -44,6 +44,16 @@ TEST_CASE("keys that are held while others are struck", "[rules][turn]") {
       {"struck again", "1/8 C4:1=1/2 C4:2 E:3", ""},
       {"a rest lets go", "1/8 C4:1=1/2 r E:3", ""},
       {"a slower voice without times", "C4:1=1/2 E:3", ""},
+      {"nineteen semitones are in reach", "1/8 C3:5=1/2 G4:1", "1: C3 5"},
+      {"twenty are the pedal's, and stay so", "1/8 C3:5=1/2 Ab4:1 E3:3", ""},
+      {"so below", "1/8 Ab4:1=1/2 C3:5", ""},
+      {"of a chord one key is out of reach", "1/8 C3:5=1/2 E3:3+Ab4:1", ""},
+      {"the finger plays another key", "1/8 C4:2=1/2 D4:2 E:3", ""},
+      {"the finger of another key plays it", "1/8 C4:2=1/2+E4:4=1/2 F4:4", "1: C4 2"},
+      {"the thumb holds one neighbour and strikes the other", "1/8 C4:1=1/2 D4:1", "1: C4 1"},
+      {"and no key further away", "1/8 C4:1=1/2 D#4:1", ""},
+      {"a tie is the pedal's too", "1/4 C3:5~+E3:3 C3+Ab4:1", ""},
+      {"a finger that is not known may be any", "1/8 C4=1/2 D4:2", "1: C4 ?"},
       {"a tied note over other notes", "1/8 C4:1=1/4~ E:3 C4:1=1/4 G:5", "1: C4 1, 2: C4 1"},
   };
   for (const HeldCase& each : cases) {

@@ -48,7 +48,7 @@ layers() {
   only_ours src/text 'text|fingerturn'
   only_ours src/score 'score|text|fingerturn'
   only_ours src/hand 'hand|score|text|fingerturn'
-  only_ours src/read 'read|score|text|fingerturn'
+  only_ours src/read 'read|hand|score|text|fingerturn'
   only_ours src/rules 'rules|hand|score|text|fingerturn'
   only_ours src/scales 'scales|score|text|fingerturn'
   only_ours src/fingering 'fingering|scales|hand|score|text|fingerturn'

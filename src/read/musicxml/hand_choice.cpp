@@ -1,6 +1,7 @@
 #include "read/musicxml/hand_choice.hpp"
 
 #include "read/musicxml/beat_groups.hpp"
+#include "read/musicxml/reach.hpp"
 #include "read/musicxml/signed_notes.hpp"
 
 #include <algorithm>
@@ -12,25 +13,9 @@
 namespace fingerturn {
 namespace {
 
-/// What fingers 1 and 5 span in practice, and what nobody takes, in semitones.
-constexpr int kPracticalSpan = 15;
-constexpr int kNobodysSpan = 20;
-
 std::size_t place_of(Hand hand) { return static_cast<std::size_t>(hand); }
 Hand other_than(Hand hand) { return hand == Hand::right ? Hand::left : Hand::right; }
 int key_of(const WrittenNote& note) { return midi_number(note.note.pitch); }
-
-/// The lowest and the highest of some keys.
-struct Keys {
-  int lowest = kNobodysSpan * kNobodysSpan;
-  int highest = 0;
-
-  void add(int key) {
-    lowest = std::min(lowest, key);
-    highest = std::max(highest, key);
-  }
-  [[nodiscard]] int span() const { return std::max(highest - lowest, 0); }
-};
 
 /// What a voice does in the measure at hand.
 struct VoiceInMeasure {
@@ -43,6 +28,12 @@ struct VoiceInMeasure {
   [[nodiscard]] bool is_on_both() const { return !doubled && notes[0] > 0 && notes[1] > 0; }
 };
 
+/// The beat group of a voice in which the hand of its staff has left it to the other hand.
+struct LeftToOther {
+  std::size_t group = 0;
+  Hand hand = Hand::right;
+};
+
 using Places = std::span<const std::uint32_t>;
 
 class Choice {
@@ -52,7 +43,8 @@ class Choice {
         only_(only),
         groups_(beat_groups(part, [only](const WrittenNote& note) { return home(note, only); })),
         signed_(hands_by_signs(part)),
-        voices_(part.voice_count) {
+        voices_(part.voice_count),
+        left_(part.voice_count) {
     for (auto& ends : tied_until_) ends.fill(-1);
   }
 
@@ -95,6 +87,7 @@ class Choice {
       moment = next;
     }
     choose_for_grace_notes(begin, end);
+    for (std::uint32_t i = begin; i < end; ++i) left_[part_.notes[i].voice].reset();
   }
 
   void look_at(const WrittenNote& note) {
@@ -139,6 +132,7 @@ class Choice {
       chord = next;
     }
     if (!only_) {
+      for (const Hand hand : {Hand::left, Hand::right}) leave_as_before(moment, hand);
       for (const Hand hand : {Hand::left, Hand::right}) divide(moment, hand);
     }
     for (const std::uint32_t place : moment) note_tie(part_.notes[place]);
@@ -149,14 +143,17 @@ class Choice {
     if (!note.rolled) keys_.at(place_of(note.hand)).add(key_of(note));
   }
 
-  /// Notes of one voice on the other staff: its own hand has them where it can take all.
+  /// Notes of one voice on the other staff: its own hand has them where it can take all, but for
+  /// what it would strike together with others while the hand of that staff strikes nothing.
   void choose_for_visitors(Places chord) {
-    const Hand own = other_than(home(part_.notes[chord.front()]));
+    const Hand there = home(part_.notes[chord.front()]);
+    const Hand own = other_than(there);
     Keys keys = keys_.at(place_of(own));
+    const bool is_free_there = !keys.none() && keys_.at(place_of(there)).none();
     for (const std::uint32_t place : chord) {
       if (!part_.notes[place].rolled) keys.add(key_of(part_.notes[place]));
     }
-    const bool stays = keys.span() <= kPracticalSpan;
+    const bool stays = !is_free_there && keys.span() <= kPracticalSpan;
     for (const std::uint32_t place : chord) {
       WrittenNote& note = part_.notes[place];
       if (stays) {
@@ -167,11 +164,9 @@ class Choice {
     }
   }
 
-  /// What the hand would strike at once and no hand takes, the other hand gets a share of, where
-  /// it can take that.
-  void divide(Places moment, Hand hand) {
-    if (keys_.at(place_of(hand)).span() <= kPracticalSpan) return;
-    std::vector<std::uint32_t> nearest;  // to the other hand, first
+  /// What a hand strikes at the moment, what is nearest to the other hand first.
+  [[nodiscard]] std::vector<std::uint32_t> nearest_to_other(Places moment, Hand hand) const {
+    std::vector<std::uint32_t> nearest;
     for (const std::uint32_t place : moment) {
       const WrittenNote& note = part_.notes[place];
       if (note.hand == hand && !note.continues && !note.rolled) nearest.push_back(place);
@@ -181,13 +176,107 @@ class Choice {
       const int second = key_of(part_.notes[two]);
       return hand == Hand::left ? first > second : first < second;
     });
-    const std::size_t share = share_of_other(nearest, hand);
-    for (std::size_t i = 0; i < share; ++i) {
-      WrittenNote& note = part_.notes[nearest[i]];
-      note.hand = other_than(hand);
-      if (note.hand != home(note)) other_.reaches.push_back(bar_of(note));
-      add_key(note);
+    return nearest;
+  }
+
+  void leave_to_other(std::uint32_t place) {
+    WrittenNote& note = part_.notes[place];
+    note.hand = other_than(note.hand);
+    if (note.hand != home(note)) other_.reaches.push_back(bar_of(note));
+    left_[note.voice] = {groups_.of_note[place], note.hand};
+    add_key(note);
+  }
+
+  /// A voice of which the other hand has got something stays there to the end of its beat group,
+  /// and while that hand strikes nothing else to the end of the measure, where it can take it.
+  void leave_as_before(Places moment, Hand hand) {
+    for (const std::uint32_t place : nearest_to_other(moment, hand)) {
+      const WrittenNote& note = part_.notes[place];
+      const std::optional<LeftToOther>& left = left_[note.voice];
+      if (!left || left->hand == hand) continue;
+      const bool is_same_group = left->group == groups_.of_note[place];
+      if (!is_same_group && !keys_.at(place_of(left->hand)).none()) continue;
+      if (signed_[place] || note.hand != home(note) || voices_[note.voice].is_on_both()) continue;
+      if (!can_take(Places(&place, 1), moment, left->hand)) continue;
+      leave_to_other(place);
+      count_keys(moment, hand);
     }
+  }
+
+  void count_keys(Places moment, Hand hand) {
+    keys_.at(place_of(hand)) = {};
+    for (const std::uint32_t place : moment) {
+      const WrittenNote& note = part_.notes[place];
+      if (note.hand == hand && !note.continues) add_key(note);
+    }
+  }
+
+  /// Whether a hand can take these notes besides its own, by their keys and by printed fingers.
+  [[nodiscard]] bool can_take(Places more, Places moment, Hand hand) const {
+    Keys keys = keys_.at(place_of(hand));
+    for (const std::uint32_t place : more) keys.add(key_of(part_.notes[place]));
+    if (keys.span() > kPracticalSpan) return false;
+    return std::ranges::none_of(moment, [&](std::uint32_t own) {
+      const WrittenNote& note = part_.notes[own];
+      return note.hand == hand && !note.continues && !note.rolled && clashes(own, more, hand);
+    });
+  }
+
+  /// Whether the printed finger of a note goes with that of one of the others in no hand.
+  [[nodiscard]] bool clashes(std::uint32_t place, Places others, Hand hand) const {
+    return std::ranges::any_of(others, [&](std::uint32_t other) {
+      return other != place &&
+             fingers_clash(part_.notes[place].note, part_.notes[other].note, hand);
+    });
+  }
+
+  /// What the hand would strike at once and no hand takes, the other hand gets a share of, where
+  /// it can take that.
+  void divide(Places moment, Hand hand) {
+    const std::vector<std::uint32_t> nearest = nearest_to_other(moment, hand);
+    if (nearest.size() < 2) return;
+    const int span = keys_.at(place_of(hand)).span();
+    const bool is_wide = span > kPracticalSpan;
+    std::size_t share =
+        is_wide ? share_of_other(nearest, hand) : voice_for_idle_hand(nearest, hand);
+    if (share > 0 && is_wide) share = whole_chords(nearest, share, hand);
+    if (share == 0) return;
+    // What nobody takes is divided whatever fingers are printed.
+    const Places left = Places(nearest).first(share);
+    if (span < kNobodysSpan && !can_take(left, moment, other_than(hand))) return;
+    for (const std::uint32_t place : left) leave_to_other(place);
+    count_keys(moment, hand);
+  }
+
+  /// A share that does not part the notes of a voice, where the other hand can take them all and
+  /// something is left.
+  [[nodiscard]] std::size_t whole_chords(Places nearest, std::size_t share, Hand hand) const {
+    Keys other = keys_.at(place_of(other_than(hand)));
+    for (const std::uint32_t place : nearest.first(share)) other.add(key_of(part_.notes[place]));
+    std::size_t whole = share;
+    while (whole < nearest.size() &&
+           part_.notes[nearest[whole]].voice == part_.notes[nearest[share - 1]].voice) {
+      other.add(key_of(part_.notes[nearest[whole]]));
+      if (signed_[nearest[whole]] || other.span() > kPracticalSpan) return share;
+      ++whole;
+    }
+    return whole < nearest.size() ? whole : share;
+  }
+
+  /// Two voices of one staff whose printed fingers no hand takes at once, while the other hand
+  /// strikes nothing: how many of the notes are of the voice that is nearer to that hand.
+  [[nodiscard]] std::size_t voice_for_idle_hand(Places nearest, Hand hand) const {
+    if (!keys_.at(place_of(other_than(hand))).none()) return 0;
+    const std::uint32_t voice = part_.notes[nearest.front()].voice;
+    const auto is_of_another = [&](std::uint32_t place) {
+      return part_.notes[place].voice != voice || signed_[place].has_value();
+    };
+    const auto end = std::ranges::find_if(nearest, is_of_another);
+    const auto count = static_cast<std::size_t>(end - nearest.begin());
+    const bool clash = std::ranges::any_of(nearest.subspan(count), [&](std::uint32_t place) {
+      return clashes(place, nearest.first(count), hand);
+    });
+    return clash ? count : 0;
   }
 
   /// How many of the notes the other hand gets.
@@ -258,6 +347,7 @@ class Choice {
   BeatGroups groups_;
   std::vector<std::optional<Hand>> signed_;  ///< what the score says of each note
   std::vector<VoiceInMeasure> voices_;
+  std::vector<std::optional<LeftToOther>> left_;          ///< of each voice
   std::array<Keys, 2> keys_{};                            ///< struck now, by hand
   std::array<std::array<Ticks, kKeys>, 2> tied_until_{};  ///< by hand and key
   Ticks start_ = 0;                                       ///< of the measure

@@ -1,6 +1,9 @@
 #include "rules/turn/held_key.hpp"
 
+#include "hand/spans.hpp"
+
 #include <algorithm>
+#include <cstdlib>
 
 namespace fingerturn {
 namespace {
@@ -23,6 +26,18 @@ std::optional<Fraction> end_of(const Event& event, const Note& note) {
 /// Most notes are: what is played next begins when their time is over.
 bool is_over_when_next_begins(const Event& event, const Note& note) noexcept {
   return !note.tied && !note.lasts && !event.rolls_on;
+}
+
+/// Whether the hand cannot hold a key while it strikes: it is further away than any hand reaches,
+/// or its finger plays another. The thumb holds one of two neighbours and strikes the other.
+bool is_left_to_pedal(const Event& event, const Pitch& held, const std::optional<Finger>& finger) {
+  return std::ranges::any_of(event.notes, [&](const Note& note) {
+    if (note.held) return false;
+    const int distance = std::abs(midi_number(note.pitch) - midi_number(held));
+    const bool same_finger = finger && note.finger == finger;
+    return distance >= kNobodysSpan ||
+           (same_finger && (finger != kThumb || distance > kNeighbours));
+  });
 }
 
 }  // namespace
@@ -74,6 +89,8 @@ bool HeldKeys::go_to(std::size_t event, std::vector<HeldKey>& held) {
   for (const Note& note : now.notes) {
     if (note.held) take(now, note);
   }
+  std::erase_if(down_,
+                [&](const Down& down) { return is_left_to_pedal(now, down.pitch, down.finger); });
   for (const Down& down : down_) held.push_back({event, down.pitch, down.finger});
   return !down_.empty();
 }

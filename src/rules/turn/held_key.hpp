@@ -15,7 +15,9 @@ inline constexpr Rule kHeldKeyRule{
     "names the key and, where it is known, the finger that holds it. The hand is pinned there: the "
     "kind stands, but no swing around a held key can be full, so the event is left out of the "
     "swing "
-    "rate and of the tempo of full swings (6).",
+    "rate and of the tempo of full swings (6). A key that is 20 semitones or more from one that is "
+    "struck, or whose finger strikes another, is no longer held by the hand: the pedal may keep "
+    "it.",
     "Our convention."};
 
 /// Rule 2.9: goes through the events of a line and knows which keys are down.

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+#include "hand/spans.hpp"
+
+#include <algorithm>
+
+/// What a hand can strike at once.
+namespace fingerturn {
+
+/// What fingers 1 and 5 span in practice, in semitones.
+inline constexpr int kPracticalSpan = 15;
+
+/// The lowest and the highest of some keys.
+struct Keys {
+  int lowest = kNobodysSpan * kNobodysSpan;
+  int highest = 0;
+
+  void add(int key) {
+    lowest = std::min(lowest, key);
+    highest = std::max(highest, key);
+  }
+  [[nodiscard]] int span() const { return std::max(highest - lowest, 0); }
+  [[nodiscard]] bool none() const { return highest < lowest; }
+};
+
+/// Whether a hand cannot strike two notes at once with the fingers that they have; false where one
+/// of them has none.
+bool fingers_clash(const Note& one, const Note& other, Hand hand);
+
+}  // namespace fingerturn
