@@ -181,14 +181,17 @@ TEST_CASE("what is written is not asked about when it is read again") {
 
 TEST_CASE("comments and notes stand again before their bars") {
   const auto [text, written] = GENERATE(table<std::string, std::string>({
-      {"# above all\n#\n  #without a blank\npassage: a\nkey: 1 flat # not this\n# above the notes\n"
+      {"# above all\n#\n  #without a blank\npassage: a\nkey: 1 flat # behind\n# above the notes\n"
        "C4 | D |\n# before the third\nnote: loose\nE | F\n# at the end\n#",
-       "passage: a\nkey: 1 flat\n# above all\n#\n# without a blank\n# above the notes\nC4 | D4 |\n"
+       "passage: a\nkey: 1 flat\n# above all\n#\n# without a blank\n# behind\n# above the "
+       "notes\nC4 | D4 |\n"
        "# before the third\nnote: loose\nE4 | F4\n# at the end\n#\n"},
       {"passage: a\nC4\n# of the next\npassage: b\nD4",
        "passage: a\nC4\n\npassage: b\n# of the next\nD4\n"},
       {"passage: a\nC4\n# of this one\n\npassage: b\nD4",
        "passage: a\nC4\n# of this one\n\npassage: b\nD4\n"},
+      {"passage: a # title\nC4 D # first\nE | F # second\n# alone\nG | # third\n\n# last",
+       "passage: a\n# title\n# first\nC4 D4 E4 |\n# second\nF4 G4 |\n# alone\n# third\n# last\n"},
       {"# c\npassage: a\npassage: b", "passage: a\n# c\n\npassage: b\n"},
       {"passage: a\nnote: alone\n# and this", "passage: a\n# and this\nnote: alone\n"},
       {"RH: C4 |\n# here\nRH: D |\nLH: C3 | D |",

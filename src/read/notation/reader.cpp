@@ -55,11 +55,11 @@ class NotationReader {
     if (!is_notation()) return {{}, reporter_.take(), {}};
     for (std::size_t number = 1; number <= source_.line_count(); ++number) {
       const TextPiece line{source_.line_text(number), source_.line_start(number)};
-      if (const std::optional<TextPiece> comment = comment_in(line)) {
-        add_comment(comment->text);
-      } else {
-        read_line(trimmed(without_comment(line)));
-      }
+      const TextPiece said = without_comment(line);
+      const std::optional<TextPiece> comment = comment_in(line.from(said.text.size()));
+      if (comment) add_comment(comment->text);
+      // A comment alone ends no paragraph, as an empty line does.
+      if (!comment || !trimmed(said).text.empty()) read_line(trimmed(said));
     }
     if (builder_) hand_over_comments();
     finish_passage();
