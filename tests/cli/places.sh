@@ -37,6 +37,13 @@ has out 'No bar stands out by what it asks'
 lacks out 'forearm'
 lacks out 'totals'
 
+# What is not fingered is not known to ask anything.
+run annotate --places lantern.passage
+lacks out 'Fingers are missing'
+echo '1/4 C4 r D:2 E:3' >unfingered.passage
+run annotate --places --columns 120 unfingered.passage
+has out 'Fingers are missing, and what asks most may be there: --suggest fills them in.'
+
 # The notation written anew tells none.
 run annotate --places --format passage lantern.passage
 status_is 2

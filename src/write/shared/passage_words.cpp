@@ -6,6 +6,7 @@
 #include "write/shared/note_words.hpp"
 #include "write/text/signs.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
@@ -121,7 +122,18 @@ std::string demand_words(const BarDemand& demand) {
                      fmt::join(parts, ", "));
 }
 
-void add_places(const std::vector<PracticePlace>& places, std::vector<std::string>& sentences) {
+bool lacks_fingers(const Passage& passage) noexcept {
+  return std::ranges::any_of(passage.lines, [](const Line& line) {
+    return !std::ranges::all_of(line.events, &Event::is_fingered);
+  });
+}
+
+void add_places(const AnalysedPassage& passage, std::vector<std::string>& sentences) {
+  const std::vector<PracticePlace>& places = *passage.found().places;
+  if (lacks_fingers(passage.written())) {
+    sentences.emplace_back(
+        "Fingers are missing, and what asks most may be there: --suggest fills them in.");
+  }
   if (places.empty()) {
     sentences.emplace_back(
         "No bar stands out by what it asks, so no place is shown (fingerturn explain places).");
@@ -191,7 +203,7 @@ std::vector<std::string> opening_sentences(const AnalysedPassage& passage) {
     if (!passage.found().shows(note.bar)) continue;
     sentences.push_back(fmt::format("bar {}: {}", note.bar, note.value));
   }
-  if (passage.found().places) add_places(*passage.found().places, sentences);
+  if (passage.found().places) add_places(passage, sentences);
   return sentences;
 }
 
