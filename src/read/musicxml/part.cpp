@@ -229,7 +229,9 @@ class PartReader {
     // notes say.
     const bool takes_time = chord_->takes_time && duration > 0;
     note.grace = first ? part_.notes[*first].grace : !takes_time;
-    note.duration = note.grace ? 0 : duration;
+    if (!note.grace) {
+      note.duration = first && duration == 0 ? part_.notes[*first].duration : duration;
+    }
     note.measure = this_measure();
     note.staff = staff_of(element);
     note.breath_after = element.breath_after;
