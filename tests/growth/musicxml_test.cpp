@@ -110,6 +110,55 @@ std::string many_keyboards(std::size_t count, std::size_t title) {
          std::string(title, ' ') + "</movement-title></score-partwise>";
 }
 
+struct WrittenKey {
+  std::string pitch;  ///< as an element
+  int duration = 0;
+  int voice = 0;
+  int staff = 0;
+};
+
+std::string note_of(const WrittenKey& key, const std::string& chord, const std::string& finger) {
+  return "<note>" + chord + key.pitch + "<duration>" + std::to_string(key.duration) +
+         "</duration><voice>" + std::to_string(key.voice) + "</voice><staff>" +
+         std::to_string(key.staff) + "</staff><notations><technical><fingering>" + finger +
+         "</fingering></technical></notations></note>";
+}
+
+/// A chord of one key so many times.
+std::string chord_of(const WrittenKey& key, const std::string& finger, std::size_t times) {
+  std::string chord = note_of(key, "", finger);
+  for (std::size_t i = 1; i < times; ++i) chord += note_of(key, "<chord/>", finger);
+  return chord;
+}
+
+std::string on_two_staves(const std::string& notes) {
+  return "<score-partwise><part-list><score-part id=\"1\"><part-name>Piano</part-name>"
+         "</score-part></part-list><part id=\"1\"><measure><attributes><divisions>4</divisions>"
+         "<staves>2</staves></attributes>" +
+         notes + "</measure></part></score-partwise>";
+}
+
+constexpr const char* kE5 = "<pitch><step>E</step><octave>5</octave></pitch>";
+constexpr const char* kC5 = "<pitch><step>C</step><octave>5</octave></pitch>";
+constexpr const char* kC4 = "<pitch><step>C</step><octave>4</octave></pitch>";
+constexpr const char* kB3 = "<pitch><step>B</step><octave>3</octave></pitch>";
+constexpr const char* kF2 = "<pitch><step>F</step><octave>2</octave></pitch>";
+
+/// Two voices of one staff whose fingers may not go together, while the other hand is idle.
+std::string two_full_voices(std::size_t times) {
+  return on_two_staves(chord_of({kE5, 4, 1, 1}, "5", times) +
+                       "<backup><duration>4</duration></backup>" +
+                       chord_of({kC5, 4, 2, 1}, "1", times));
+}
+
+/// A voice that the left hand cannot take and leaves to the right, and that goes on with a full
+/// chord.
+std::string full_voice_left_to_other(std::size_t times) {
+  return on_two_staves(note_of({kC4, 1, 5, 2}, "", "1") + chord_of({kB3, 3, 5, 2}, "1", times) +
+                       "<backup><duration>4</duration></backup>" +
+                       note_of({kF2, 4, 6, 2}, "", "5"));
+}
+
 /// Names of equal length for which the zip library keeps one place in its table of names.
 PackedFiles files_of_like_names(std::size_t count) {
   constexpr std::size_t kLetters = 14;
@@ -168,6 +217,13 @@ TEST_CASE("growth: musicxml: very many keyboards") {
       [](std::size_t times) { return steps_of_score(many_keyboards(times, 0)); }, kFew));
   CHECK(grows_in_proportion(
       [](std::size_t times) { return steps_of_score(many_keyboards(times, 100 * times)); }, kFew));
+}
+
+TEST_CASE("growth: musicxml: very many notes at once of which the hands are to be chosen") {
+  CHECK(grows_in_proportion(
+      [](std::size_t times) { return steps_of_score(two_full_voices(times)); }));
+  CHECK(grows_in_proportion(
+      [](std::size_t times) { return steps_of_score(full_voice_left_to_other(times)); }));
 }
 
 TEST_CASE("growth: musicxml: one keyboard more than are read") {

@@ -17,6 +17,12 @@ std::size_t place_of(Hand hand) { return static_cast<std::size_t>(hand); }
 Hand other_than(Hand hand) { return hand == Hand::right ? Hand::left : Hand::right; }
 int key_of(const WrittenNote& note) { return midi_number(note.note.pitch); }
 
+/// The beat group of a voice in which the hand of its staff has left it to the other hand.
+struct LeftToOther {
+  std::size_t group = 0;
+  Hand hand = Hand::right;
+};
+
 /// What a voice does in the measure at hand.
 struct VoiceInMeasure {
   MomentsByHand notes{};
@@ -24,17 +30,15 @@ struct VoiceInMeasure {
   std::optional<std::uint32_t> main;  ///< the last note that was come to, from the end
   /// It plays two things at a time, and so is really two voices of one name, one on each staff.
   bool doubled = false;
+  std::optional<LeftToOther> left;
 
   [[nodiscard]] bool is_on_both() const { return !doubled && notes[0] > 0 && notes[1] > 0; }
 };
 
-/// The beat group of a voice in which the hand of its staff has left it to the other hand.
-struct LeftToOther {
-  std::size_t group = 0;
-  Hand hand = Hand::right;
-};
-
 using Places = std::span<const std::uint32_t>;
+
+/// More than this two hands do not strike at once, whatever fingers are printed.
+constexpr std::size_t kMostStruck = 24;
 
 class Choice {
  public:
@@ -43,8 +47,7 @@ class Choice {
         only_(only),
         groups_(beat_groups(part, [only](const WrittenNote& note) { return home(note, only); })),
         signed_(hands_by_signs(part)),
-        voices_(part.voice_count),
-        left_(part.voice_count) {
+        voices_(part.voice_count) {
     for (auto& ends : tied_until_) ends.fill(-1);
   }
 
@@ -87,7 +90,6 @@ class Choice {
       moment = next;
     }
     choose_for_grace_notes(begin, end);
-    for (std::uint32_t i = begin; i < end; ++i) left_[part_.notes[i].voice].reset();
   }
 
   void look_at(const WrittenNote& note) {
@@ -143,6 +145,10 @@ class Choice {
     if (!note.rolled) keys_.at(place_of(note.hand)).add(key_of(note));
   }
 
+  [[nodiscard]] const VoiceInMeasure& voice_of(std::uint32_t place) const {
+    return voices_[part_.notes[place].voice];
+  }
+
   /// Notes of one voice on the other staff: its own hand has them where it can take all, but for
   /// what it would strike together with others while the hand of that staff strikes nothing.
   void choose_for_visitors(Places chord) {
@@ -164,13 +170,18 @@ class Choice {
     }
   }
 
-  /// What a hand strikes at the moment, what is nearest to the other hand first.
-  [[nodiscard]] std::vector<std::uint32_t> nearest_to_other(Places moment, Hand hand) const {
-    std::vector<std::uint32_t> nearest;
+  [[nodiscard]] std::vector<std::uint32_t> struck_by(Hand hand, Places moment) const {
+    std::vector<std::uint32_t> struck;
     for (const std::uint32_t place : moment) {
       const WrittenNote& note = part_.notes[place];
-      if (note.hand == hand && !note.continues && !note.rolled) nearest.push_back(place);
+      if (note.hand == hand && !note.continues && !note.rolled) struck.push_back(place);
     }
+    return struck;
+  }
+
+  /// What a hand strikes at the moment, what is nearest to the other hand first.
+  [[nodiscard]] std::vector<std::uint32_t> nearest_to_other(Places moment, Hand hand) const {
+    std::vector<std::uint32_t> nearest = struck_by(hand, moment);
     std::stable_sort(nearest.begin(), nearest.end(), [&](std::uint32_t one, std::uint32_t two) {
       const int first = key_of(part_.notes[one]);
       const int second = key_of(part_.notes[two]);
@@ -183,32 +194,32 @@ class Choice {
     WrittenNote& note = part_.notes[place];
     note.hand = other_than(note.hand);
     if (note.hand != home(note)) other_.reaches.push_back(bar_of(note));
-    left_[note.voice] = {groups_.of_note[place], note.hand};
+    voices_[note.voice].left = {groups_.of_note[place], note.hand};
     add_key(note);
   }
 
   /// A voice of which the other hand has got something stays there to the end of its beat group,
   /// and while that hand strikes nothing else to the end of the measure, where it can take it.
   void leave_as_before(Places moment, Hand hand) {
+    const bool any_left = std::ranges::any_of(
+        moment, [this](std::uint32_t place) { return voice_of(place).left.has_value(); });
+    if (!any_left) return;
     for (const std::uint32_t place : nearest_to_other(moment, hand)) {
       const WrittenNote& note = part_.notes[place];
-      const std::optional<LeftToOther>& left = left_[note.voice];
+      const std::optional<LeftToOther>& left = voice_of(place).left;
       if (!left || left->hand == hand) continue;
       const bool is_same_group = left->group == groups_.of_note[place];
       if (!is_same_group && !keys_.at(place_of(left->hand)).none()) continue;
-      if (signed_[place] || note.hand != home(note) || voices_[note.voice].is_on_both()) continue;
+      if (signed_[place] || note.hand != home(note) || voice_of(place).is_on_both()) continue;
       if (!can_take(Places(&place, 1), moment, left->hand)) continue;
       leave_to_other(place);
-      count_keys(moment, hand);
     }
+    count_keys(moment, hand);
   }
 
   void count_keys(Places moment, Hand hand) {
     keys_.at(place_of(hand)) = {};
-    for (const std::uint32_t place : moment) {
-      const WrittenNote& note = part_.notes[place];
-      if (note.hand == hand && !note.continues) add_key(note);
-    }
+    for (const std::uint32_t place : struck_by(hand, moment)) add_key(part_.notes[place]);
   }
 
   /// Whether a hand can take these notes besides its own, by their keys and by printed fingers.
@@ -216,30 +227,38 @@ class Choice {
     Keys keys = keys_.at(place_of(hand));
     for (const std::uint32_t place : more) keys.add(key_of(part_.notes[place]));
     if (keys.span() > kPracticalSpan) return false;
-    return std::ranges::none_of(moment, [&](std::uint32_t own) {
-      const WrittenNote& note = part_.notes[own];
-      return note.hand == hand && !note.continues && !note.rolled && clashes(own, more, hand);
+    return moment.size() > kMostStruck || !clash(struck_by(hand, moment), more, hand);
+  }
+
+  /// Whether the hand cannot strike one of the notes at once with one of the others, with the
+  /// fingers that are printed.
+  [[nodiscard]] bool clash(Places notes, Places others, Hand hand) const {
+    return std::ranges::any_of(notes, [&](std::uint32_t one) {
+      return std::ranges::any_of(others, [&](std::uint32_t other) {
+        return one != other && !goes_with(part_.notes[one], part_.notes[other], hand);
+      });
     });
   }
 
-  /// Whether the printed finger of a note goes with that of one of the others in no hand.
-  [[nodiscard]] bool clashes(std::uint32_t place, Places others, Hand hand) const {
-    return std::ranges::any_of(others, [&](std::uint32_t other) {
-      return other != place &&
-             fingers_clash(part_.notes[place].note, part_.notes[other].note, hand);
-    });
+  [[nodiscard]] bool goes_with(const WrittenNote& one, const WrittenNote& other, Hand hand) const {
+    if (!one.note.finger || !other.note.finger) return true;
+    const int width = key_of(other) - key_of(one);
+    const bool is_near = (width > 0) == (hand == Hand::right);
+    const WrittenNote& near = is_near ? one : other;
+    const WrittenNote& far = is_near ? other : one;
+    return spans_.is_practical(*near.note.finger, *far.note.finger, std::abs(width));
   }
 
   /// What the hand would strike at once and no hand takes, the other hand gets a share of, where
   /// it can take that.
   void divide(Places moment, Hand hand) {
+    if (moment.size() < 2) return;
     const std::vector<std::uint32_t> nearest = nearest_to_other(moment, hand);
     if (nearest.size() < 2) return;
     const int span = keys_.at(place_of(hand)).span();
     const bool is_wide = span > kPracticalSpan;
-    std::size_t share =
-        is_wide ? share_of_other(nearest, hand) : voice_for_idle_hand(nearest, hand);
-    if (share > 0 && is_wide) share = whole_chords(nearest, share, hand);
+    const std::size_t share = is_wide ? whole_chords(nearest, share_of_other(nearest, hand), hand)
+                                      : voice_for_idle_hand(nearest, hand);
     if (share == 0) return;
     // What nobody takes is divided whatever fingers are printed.
     const Places left = Places(nearest).first(share);
@@ -251,6 +270,7 @@ class Choice {
   /// A share that does not part the notes of a voice, where the other hand can take them all and
   /// something is left.
   [[nodiscard]] std::size_t whole_chords(Places nearest, std::size_t share, Hand hand) const {
+    if (share == 0) return 0;
     Keys other = keys_.at(place_of(other_than(hand)));
     for (const std::uint32_t place : nearest.first(share)) other.add(key_of(part_.notes[place]));
     std::size_t whole = share;
@@ -267,16 +287,14 @@ class Choice {
   /// strikes nothing: how many of the notes are of the voice that is nearer to that hand.
   [[nodiscard]] std::size_t voice_for_idle_hand(Places nearest, Hand hand) const {
     if (!keys_.at(place_of(other_than(hand))).none()) return 0;
+    if (nearest.size() > kMostStruck) return 0;
     const std::uint32_t voice = part_.notes[nearest.front()].voice;
     const auto is_of_another = [&](std::uint32_t place) {
       return part_.notes[place].voice != voice || signed_[place].has_value();
     };
     const auto end = std::ranges::find_if(nearest, is_of_another);
     const auto count = static_cast<std::size_t>(end - nearest.begin());
-    const bool clash = std::ranges::any_of(nearest.subspan(count), [&](std::uint32_t place) {
-      return clashes(place, nearest.first(count), hand);
-    });
-    return clash ? count : 0;
+    return clash(nearest.first(count), nearest.subspan(count), hand) ? count : 0;
   }
 
   /// How many of the notes the other hand gets.
@@ -347,7 +365,7 @@ class Choice {
   BeatGroups groups_;
   std::vector<std::optional<Hand>> signed_;  ///< what the score says of each note
   std::vector<VoiceInMeasure> voices_;
-  std::vector<std::optional<LeftToOther>> left_;          ///< of each voice
+  SpanTable spans_{std::nullopt};
   std::array<Keys, 2> keys_{};                            ///< struck now, by hand
   std::array<std::array<Ticks, kKeys>, 2> tied_until_{};  ///< by hand and key
   Ticks start_ = 0;                                       ///< of the measure

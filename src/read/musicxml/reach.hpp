@@ -1,6 +1,5 @@
 #pragma once
 
-#include "fingerturn/score.hpp"
 #include "hand/spans.hpp"
 
 #include <algorithm>
@@ -23,9 +22,5 @@ struct Keys {
   [[nodiscard]] int span() const { return std::max(highest - lowest, 0); }
   [[nodiscard]] bool none() const { return highest < lowest; }
 };
-
-/// Whether a hand cannot strike two notes at once with the fingers that they have; false where one
-/// of them has none.
-bool fingers_clash(const Note& one, const Note& other, Hand hand);
 
 }  // namespace fingerturn
