@@ -1,7 +1,9 @@
 #include "catch.hpp"
 #include "fingerturn/fingerturn.hpp"
 
+#include <algorithm>
 #include <cstdint>
+#include <iterator>
 #include <string>
 #include <utility>
 #include <vector>
@@ -161,14 +163,20 @@ TEST_CASE("only the places' bars are left, counted anew", "[rules][places]") {
 }
 
 TEST_CASE("a row of doubles does not go on over bars that are left out", "[rules][places]") {
-  // The first shown bar ends with two doubles, the next begins with one that an easy note before it
-  // makes double.
+  // What is shown before the gap ends with two doubles, what is shown after it begins with two.
   const std::string row = " 1/4 C4:1 D:2 E:3 F:4 G:5 |";
-  const AnalysedScore all = analysed("RH:" + row + row);
-  const AnalysedScore first = only_bars(all, {1, 1});
-  CHECK(first[0][0].found().totals.longest_double_run == 3);
-  const AnalysedScore far = only_places(analysed("RH:" + easy(1) + row + easy(5) + row + easy(1)));
-  CHECK(far[0][0].found().totals.longest_double_run == 3);
+  const std::string ends = " 1/4 E4:3 C:1 D:2 E:3 F:4 |";
+  const std::string begins = " 1/4 F4:4 G:5 C4:1 E:3 |";
+  const AnalysedScore some =
+      only_places(analysed("RH:" + easy(3) + row + ends + easy(4) + begins + row + easy(3)));
+  REQUIRE(bars_of(places_in(some)) == Bars{{3, 5}, {10, 12}});
+  const std::vector<EventAnalysis>& events = some[0][0].found().events;
+  const auto after_gap = std::ranges::find(events, 10, [&](const EventAnalysis& event) {
+    return some[0][0].written().events[event.event].bar;
+  });
+  CHECK(std::prev(after_gap)->rotation == Rotation::double_rotation);
+  CHECK(after_gap->rotation == Rotation::double_rotation);
+  CHECK(some[0][0].found().totals.longest_double_run == 3);
 }
 
 TEST_CASE("places of some bars lie within them", "[rules][places]") {

@@ -48,3 +48,15 @@ TEST_CASE("reports say nothing of where a note stood in its source") {
   REQUIRE(plain == shifted);
   CHECK(all_reports(plain) == all_reports(shifted));
 }
+
+TEST_CASE("a comment changes no report but the passage") {
+  const std::string text = "RH: 1/4 C4:1 D:2 E:3~ E ||\n";
+  const Score plain = read_notation(Source("a", text)).score;
+  const Score told = read_notation(Source("a", "RH: 1/4 C4:1 D:2 E:3~ E || # slowly\n")).score;
+  std::vector<std::string> reports = all_reports(plain);
+  std::vector<std::string> with_comment = all_reports(told);
+  CHECK(reports.back() != with_comment.back());
+  reports.pop_back();
+  with_comment.pop_back();
+  CHECK(reports == with_comment);
+}
