@@ -207,9 +207,8 @@ struct PassageAnalysis {
   std::optional<double> full_swing_tempo;     ///< of the hand for which it is slower
   std::optional<int> reach_semitones;         ///< the reach that the watch list was fitted to
   std::optional<double> quarters_per_minute;  ///< the tempo taken instead of the written ones
-  /// The bars that were asked for, rising and apart from one another; none where all were.
-  std::optional<std::vector<BarRange>> bars;
-  /// The places that ask most, of which these are the bars; none where they were not asked for.
+  std::optional<BarRange> bars;               ///< where only these bars were asked for
+  /// Where only the places that ask most were asked for, of these bars: rising and apart.
   std::optional<std::vector<PracticePlace>> places;
 
   /// Whether a bar is among those that were asked for.

@@ -98,6 +98,7 @@ struct Line {
   std::vector<Event> events;
   std::vector<BarLine> bar_lines;
 
+  [[nodiscard]] bool is_fingered() const noexcept;  ///< whether every struck note has a finger
   friend bool operator==(const Line&, const Line&) = default;
 };
 

@@ -2,8 +2,6 @@
 #include "fingering/line_fingering.hpp"
 #include "fingerturn/fingering.hpp"
 
-#include <algorithm>
-
 namespace fingerturn {
 namespace {
 
@@ -17,9 +15,7 @@ void add_difficulties(const Passage& passage, PassageAnalysis& found) {
 }  // namespace
 
 std::optional<double> difficulty_of(const Line& line, std::optional<int> reach_semitones) {
-  const bool complete = std::all_of(line.events.begin(), line.events.end(),
-                                    [](const Event& event) { return event.is_fingered(); });
-  if (!complete) return std::nullopt;
+  if (!line.is_fingered()) return std::nullopt;
   return finger_line(line, kFittedWeights, {reach_semitones, 1}).front().difficulty;
 }
 
@@ -29,7 +25,7 @@ AnalysedScore with_difficulties(AnalysedScore analysed) {
     const Passage& passage = analysed.score_.passages[p];
     // Places apart from one another are no line that could be fingered.
     if (found.places) continue;
-    add_difficulties(found.bars ? only_bars(passage, found.bars->front()) : passage, found);
+    add_difficulties(found.bars ? only_bars(passage, *found.bars) : passage, found);
   }
   return analysed;
 }

@@ -40,7 +40,7 @@ SpanTable::SpanTable(std::optional<int> reach_semitones) {
 }
 
 bool SpanTable::is_practical(Finger near, Finger far, std::int32_t width) const noexcept {
-  if (near == far) return near == kThumb && width <= kNeighbours;
+  if (near == far) return takes_both(near, width);
   const FingerSpans& spans = of(near, far);
   const std::int32_t span = far > near ? width : -width;
   return span >= spans.least_practical && span <= spans.widest_practical;

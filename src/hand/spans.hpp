@@ -35,6 +35,12 @@ inline constexpr int kPublishedReach = 13;
 /// Keys no further apart than this, in semitones, one thumb covers.
 inline constexpr int kNeighbours = 2;
 
+/// Whether one finger takes two keys so many semitones apart: the thumb does, where they are
+/// neighbours.
+constexpr bool takes_both(Finger finger, int semitones) noexcept {
+  return finger == kThumb && semitones <= kNeighbours;
+}
+
 /// What nobody takes with one hand, in semitones.
 inline constexpr int kNobodysSpan = 20;
 

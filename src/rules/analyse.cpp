@@ -36,8 +36,8 @@ void keep_shown(const PassageAnalysis& shown, const Line& written, LineAnalysis&
   line.totals = totals_of(written, line.events);
 }
 
-void show_only(std::vector<BarRange> bars, const Passage& passage, PassageAnalysis& found) {
-  found.bars = std::move(bars);
+/// Leaves only what stands in the bars that are shown.
+void keep_shown(const Passage& passage, PassageAnalysis& found) {
   for (std::size_t l = 0; l < passage.lines.size(); ++l) {
     keep_shown(found, passage.lines[l], found.lines[l]);
   }
@@ -67,9 +67,11 @@ AnalysedScore::AnalysedScore(std::string name, Score score, const AnalyseOptions
     : name_(std::move(name)), score_(std::move(score)), analysis_(analyse(score_, options)) {}
 
 bool PassageAnalysis::shows(std::int32_t bar) const noexcept {
-  if (!bars) return true;
-  const auto after = std::ranges::upper_bound(*bars, bar, {}, &BarRange::first);
-  return after != bars->begin() && std::prev(after)->contains(bar);
+  if (bars && !bars->contains(bar)) return false;
+  if (!places) return true;
+  const auto first_bar = [](const PracticePlace& place) { return place.bars.first; };
+  const auto after = std::ranges::upper_bound(*places, bar, {}, first_bar);
+  return after != places->begin() && std::prev(after)->bars.contains(bar);
 }
 
 std::span<const HeldKey> AnalysedLine::held_at(std::size_t event) const noexcept {
@@ -91,7 +93,9 @@ std::optional<AnalysedLine> AnalysedPassage::of_hand(Hand hand) const noexcept {
 
 AnalysedScore only_bars(AnalysedScore analysed, BarRange bars) {
   for (std::size_t p = 0; p < analysed.size(); ++p) {
-    show_only({bars}, analysed.score_.passages[p], analysed.analysis_.passages[p]);
+    PassageAnalysis& found = analysed.analysis_.passages[p];
+    found.bars = bars;
+    keep_shown(analysed.score_.passages[p], found);
   }
   return analysed;
 }
@@ -100,9 +104,7 @@ AnalysedScore only_places(AnalysedScore analysed) {
   for (std::size_t p = 0; p < analysed.size(); ++p) {
     PassageAnalysis& found = analysed.analysis_.passages[p];
     found.places = places_of(analysed[p]);
-    std::vector<BarRange> bars;
-    for (const PracticePlace& place : *found.places) bars.push_back(place.bars);
-    show_only(std::move(bars), analysed.score_.passages[p], found);
+    keep_shown(analysed.score_.passages[p], found);
   }
   return analysed;
 }

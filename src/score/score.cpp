@@ -59,6 +59,8 @@ bool Event::is_fingered() const noexcept {
                      [](const Note& note) { return note.held || note.finger; });
 }
 
+bool Line::is_fingered() const noexcept { return std::ranges::all_of(events, &Event::is_fingered); }
+
 double Tempo::quarters_per_minute() const noexcept { return per_minute * 4 * to_double(beat_unit); }
 
 bool is_plausible(const Meter& meter) noexcept {

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-/// Words that somebody typed, against those that are known.
+/// Words that somebody typed, against those that are known, and words as sentences.
 namespace fingerturn {
 
 /// The letters A to Z in lower case, any other as it is.

@@ -83,7 +83,7 @@ TEST_CASE("some bars leave the score whole and count anew what was found", "[rul
     CHECK(line[0].written.bar == 2);
   }
   REQUIRE(bar[0].found().bars.has_value());
-  CHECK(bar[0].found().bars->front().first == 2);
+  CHECK(bar[0].found().bars->first == 2);
 }
 
 }  // namespace

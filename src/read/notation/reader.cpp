@@ -55,11 +55,12 @@ class NotationReader {
     if (!is_notation()) return {{}, reporter_.take(), {}};
     for (std::size_t number = 1; number <= source_.line_count(); ++number) {
       const TextPiece line{source_.line_text(number), source_.line_start(number)};
-      const TextPiece said = without_comment(line);
-      const std::optional<TextPiece> comment = comment_in(line.from(said.text.size()));
+      const TextPiece before_comment = without_comment(line);
+      const std::optional<TextPiece> comment = comment_in(line.from(before_comment.text.size()));
       if (comment) add_comment(comment->text);
+      const TextPiece said = trimmed(before_comment);
       // A comment alone ends no paragraph, as an empty line does.
-      if (!comment || !trimmed(said).text.empty()) read_line(trimmed(said));
+      if (!comment || !said.text.empty()) read_line(said);
     }
     if (builder_) hand_over_comments();
     finish_passage();

@@ -29,14 +29,13 @@ bool is_over_when_next_begins(const Event& event, const Note& note) noexcept {
 }
 
 /// Whether the hand cannot hold a key while it strikes: it is further away than any hand reaches,
-/// or its finger plays another. The thumb holds one of two neighbours and strikes the other.
+/// or its finger plays another and does not take both.
 bool is_left_to_pedal(const Event& event, const Pitch& held, const std::optional<Finger>& finger) {
   return std::ranges::any_of(event.notes, [&](const Note& note) {
     if (note.held) return false;
     const int distance = std::abs(midi_number(note.pitch) - midi_number(held));
     const bool same_finger = finger && note.finger == finger;
-    return distance >= kNobodysSpan ||
-           (same_finger && (finger != kThumb || distance > kNeighbours));
+    return distance >= kNobodysSpan || (same_finger && !takes_both(*finger, distance));
   });
 }
 

@@ -88,8 +88,7 @@ void find_one_finger_twice(const Line& line, const Strike& strike, std::size_t i
                            std::vector<Finding>& findings) {
   for_each_neighbours(line.events[strike.event], [&](const Note& lower, const Note& upper) {
     if (lower.finger != upper.finger) return;
-    const bool thumb_on_neighbours =
-        lower.finger == kThumb && semitones_between(lower, upper) <= kNeighbours;
+    const bool thumb_on_neighbours = takes_both(*lower.finger, semitones_between(lower, upper));
     const std::string keys =
         fmt::format("{} and {}", to_string(lower.pitch), to_string(upper.pitch));
     findings.push_back(

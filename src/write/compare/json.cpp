@@ -61,10 +61,9 @@ void add_hand(JsonWriter& json, const HandComparison& hand) {
   });
 }
 
-void add_bars(JsonWriter& json, const PassageAnalysis& shown) {
-  if (!shown.bars) return json.raw("null");
-  const std::array ends{shown.bars->front().first, shown.bars->back().last};
-  json.list(ends, [&](std::int32_t bar) { json.value(bar); });
+void add_bars(JsonWriter& json, const std::optional<BarRange>& bars) {
+  if (!bars) return json.raw("null");
+  json.list(std::array{bars->first, bars->last}, [&](std::int32_t bar) { json.value(bar); });
 }
 
 void add_comparison(JsonWriter& json, const Comparison& comparison) {
@@ -73,7 +72,7 @@ void add_comparison(JsonWriter& json, const Comparison& comparison) {
     json.member<"title">(comparison.title);
     json.member<"composer">(text_or_none(first.written().composer));
     json.member<"meter">(first_meter(first.written()));
-    json.member<"bars">([&] { add_bars(json, first.found()); });
+    json.member<"bars">([&] { add_bars(json, first.found().bars); });
     json.member<"fingerings">([&] {
       json.list(comparison.fingerings,
                 [&](const NamedPassage& fingering) { json.value(fingering.name); });

@@ -20,6 +20,12 @@ std::string counted(std::size_t count, std::string_view one, std::string_view ma
   return fmt::format("{} {}", count, count == 1 ? one : many);
 }
 
+/// Adds what is counted, unless there is none.
+void add_counted(std::vector<std::string>& parts, std::size_t count, std::string_view one,
+                 std::string_view many) {
+  if (count > 0) parts.push_back(counted(count, one, many));
+}
+
 std::string hands_words(const Passage& passage) {
   if (passage.lines.empty()) return "no notes";
   if (passage.lines.size() > 1) return "both hands";
@@ -110,27 +116,18 @@ std::string size_words(const AnalysedPassage& passage) {
 /// What a bar asks, in words: "4 doubles in rows, 1 passing".
 std::string demand_words(const BarDemand& demand) {
   std::vector<std::string> parts;
-  const auto add = [&parts](std::size_t count, std::string_view one, std::string_view many) {
-    if (count > 0) parts.push_back(counted(count, one, many));
-  };
-  add(demand.doubles, "double of a row", "doubles in rows");
-  add(demand.passings, "passing", "passings");
-  add(demand.carries, "far or fast carry", "far or fast carries");
-  add(demand.leaps, "leap", "leaps");
-  add(demand.findings, "thing to watch", "things to watch");
+  add_counted(parts, demand.doubles, "double of a row", "doubles in rows");
+  add_counted(parts, demand.passings, "passing", "passings");
+  add_counted(parts, demand.carries, "far or fast carry", "far or fast carries");
+  add_counted(parts, demand.leaps, "leap", "leaps");
+  add_counted(parts, demand.findings, "thing to watch", "things to watch");
   return fmt::format("bar {} with {} points ({})", demand.bar, demand.points,
                      fmt::join(parts, ", "));
 }
 
-bool lacks_fingers(const Passage& passage) noexcept {
-  return std::ranges::any_of(passage.lines, [](const Line& line) {
-    return !std::ranges::all_of(line.events, &Event::is_fingered);
-  });
-}
-
 void add_places(const AnalysedPassage& passage, std::vector<std::string>& sentences) {
   const std::vector<PracticePlace>& places = *passage.found().places;
-  if (lacks_fingers(passage.written())) {
+  if (!std::ranges::all_of(passage.written().lines, &Line::is_fingered)) {
     sentences.emplace_back(
         "Fingers are missing, and what asks most may be there: --suggest fills them in.");
   }
@@ -191,9 +188,7 @@ std::vector<std::string> head_parts(const AnalysedPassage& passage) {
   if (analysis.reach_semitones) {
     parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
   }
-  if (analysis.bars && !analysis.places) {
-    for (const BarRange& bars : *analysis.bars) parts.push_back(to_string(bars));
-  }
+  if (analysis.bars && !analysis.places) parts.push_back(to_string(*analysis.bars));
   return parts;
 }
 
@@ -222,26 +217,21 @@ std::string head_line(const AnalysedPassage& passage) {
 
 std::string totals_words(const Totals& totals) {
   std::vector<std::string> parts{counted(totals.events, "event", "events")};
-  const auto add = [&parts](std::size_t count, std::string_view one, std::string_view many) {
-    if (count > 0) parts.push_back(counted(count, one, many));
-  };
-  add(totals.preparatory, "preparatory", "preparatory");
-  add(totals.single_rotations, "single", "single");
-  add(totals.double_rotations, "double", "double");
-  add(totals.level_events, "level", "level");
-  add(totals.undetermined, "undetermined", "undetermined");
-  add(totals.swings, "swing", "swings");
-  add(totals.crossings, "crossing", "crossings");
+  add_counted(parts, totals.preparatory, "preparatory", "preparatory");
+  add_counted(parts, totals.single_rotations, "single", "single");
+  add_counted(parts, totals.double_rotations, "double", "double");
+  add_counted(parts, totals.level_events, "level", "level");
+  add_counted(parts, totals.undetermined, "undetermined", "undetermined");
+  add_counted(parts, totals.swings, "swing", "swings");
+  add_counted(parts, totals.crossings, "crossing", "crossings");
   if (totals.longest_double_run > 1) {
     parts.push_back(fmt::format("longest run of doubles {}", totals.longest_double_run));
   }
   if (totals.carried > 0) parts.push_back(carried_words(totals));
-  add(totals.moves_in, "move in", "moves in");
-  add(totals.moves_out, "move out", "moves out");
+  add_counted(parts, totals.moves_in, "move in", "moves in");
+  add_counted(parts, totals.moves_out, "move out", "moves out");
   if (totals.arcs > 1) parts.push_back(fmt::format("{} arcs", totals.arcs));
-  std::string text;
-  for (const std::string& part : parts) text += (text.empty() ? "" : ", ") + part;
-  return text;
+  return fmt::format("{}", fmt::join(parts, ", "));
 }
 
 std::string full_swing_words(const AnalysedPassage& passage) {

@@ -12,7 +12,7 @@ namespace fingerturn {
 struct Used {
   void see(const EventAnalysis& found) noexcept;
   void see(const Event& event) noexcept;
-  /// All of a line, or what of it stands in these bars.
+  /// What of a line stands in the bars that are shown.
   void see(const AnalysedLine& line, const PassageAnalysis& shown);
 
   [[nodiscard]] bool has(Rotation rotation) const noexcept {
