@@ -1,0 +1,277 @@
+#include "write/notated/bars.hpp"
+
+#include "score/timeline.hpp"
+#include "write/notated/grouping.hpp"
+#include "write/notated/signs_needed.hpp"
+#include "write/notated/ticks.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace fingerturn {
+namespace {
+
+/// The events of a line in one bar.
+using BarEvents = std::vector<ShownEvent>;
+
+BarEvents events_of(const BarColumns& columns, std::size_t line) {
+  BarEvents events;
+  for (const Column& column : columns.columns) {
+    if (column.events[line]) events.push_back(*column.events[line]);
+  }
+  return events;
+}
+
+Fraction first_onset(const BarColumns& columns) {
+  const auto& [first, second] = columns.columns.front().events;
+  return *(first ? first : second)->event->onset;
+}
+
+/// A length that no note says stays one chord without a value.
+void add_values(NotatedVoice& written, NotatedChord chord, Ticks ticks) {
+  const std::optional<Fraction> length = reduced(chord.length, ticks);
+  const std::vector<NoteValue> values = length ? values_of(*length) : std::vector<NoteValue>();
+  if (values.empty()) {
+    written.push_back(std::move(chord));
+    return;
+  }
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    NotatedChord piece = chord;
+    piece.value = values[i];
+    piece.length = in_ticks(length_of(values[i]), ticks);
+    for (NotatedHead& head : piece.heads) {
+      head.tied_to |= i > 0;
+      head.tied_on |= i + 1 < values.size();
+    }
+    chord.onset += piece.length;
+    written.push_back(std::move(piece));
+  }
+}
+
+/// The signs that stand on an event rather than on its heads.
+void take_signs_of(const Event& event, NotatedChord& chord) {
+  chord.breath_after |= event.breath_after;
+  chord.rolled |= event.rolls_on;
+  if (event.ornament != Ornament::none) chord.ornament = event.ornament;
+}
+
+BarLineStyle bar_line_at(const Line& line, std::size_t event) {
+  const auto found = std::ranges::lower_bound(line.bar_lines, event, {}, &BarLine::before_event);
+  const bool is_there = found != line.bar_lines.end() && found->before_event == event;
+  return is_there ? found->style : BarLineStyle::single;
+}
+
+/// A hand in a bar.
+class BarHand {
+ public:
+  BarHand(const Line& line, BarEvents events, Ticks start, std::optional<Ticks> ticks)
+      : line_(&line), events_(std::move(events)), start_(start), ticks_(ticks) {}
+
+  [[nodiscard]] Ticks length() const {
+    Ticks length = 0;
+    for (const ShownEvent& shown : events_) {
+      length = std::max(length, onset_of(*shown.event) + duration_of(*shown.event));
+    }
+    return length;
+  }
+
+  /// What is written in a bar of that length. `going_on` sounds from the bar before, and takes what
+  /// goes on into the next.
+  NotatedHand written(Ticks length, std::vector<Sounding>& going_on) const {
+    if (!ticks_) return in_a_row();
+    NotatedHand hand = voices_of(sounding(length, going_on));
+    for (const ShownEvent& shown : events_) take_signs(*shown.event, shown.place, hand);
+    for (NotatedVoice& voice : hand.voices) set_values(voice);
+    add_rests(length, hand);
+    add_grace_notes(hand);
+    return hand;
+  }
+
+ private:
+  [[nodiscard]] Ticks onset_of(const Event& event) const {
+    return ticks_ ? in_ticks(*event.onset, *ticks_) - start_ : 0;
+  }
+  [[nodiscard]] Ticks duration_of(const Event& event) const {
+    return ticks_ ? in_ticks(*event.duration, *ticks_) : 0;
+  }
+
+  /// How long the chord is to which a struck event belongs: what is rolled has the length of the
+  /// note that ends the roll.
+  [[nodiscard]] Ticks chord_length(std::size_t event) const {
+    while (line_->events[event].rolls_on && event + 1 < line_->events.size()) ++event;
+    return duration_of(line_->events[event]);
+  }
+
+  [[nodiscard]] std::vector<Sounding> sounding(Ticks length,
+                                               std::vector<Sounding>& going_on) const {
+    std::vector<Sounding> found = std::exchange(going_on, {});
+    for (const auto& [event, place, entry] : events_) {
+      if (event->grace) continue;
+      const Ticks onset = onset_of(*event);
+      const Ticks of_chord = chord_length(place);
+      for (std::size_t i = 0; i < event->notes.size(); ++i) {
+        const Note& note = event->notes[i];
+        const Ticks lasts = note.lasts ? in_ticks(*note.lasts, *ticks_) : of_chord;
+        if (lasts <= 0) continue;
+        found.push_back({{place, i}, note.pitch, onset, onset + lasts, note.held, note.tied});
+      }
+    }
+    for (Sounding& head : found) {
+      if (head.end <= length) continue;
+      going_on.push_back({head.place, head.pitch, 0, head.end - length, true, head.tied_on});
+      head.end = length;
+      head.tied_on = true;
+    }
+    return found;
+  }
+
+  static void take_signs(const Event& event, std::size_t place, NotatedHand& hand) {
+    for (NotatedVoice& voice : hand.voices) {
+      for (NotatedChord& chord : voice) {
+        const bool is_of_event = std::ranges::any_of(
+            chord.heads, [&](const NotatedHead& head) { return head.place.event == place; });
+        if (is_of_event) take_signs_of(event, chord);
+      }
+    }
+  }
+
+  void set_values(NotatedVoice& voice) const {
+    NotatedVoice written;
+    for (NotatedChord& chord : voice) add_values(written, std::move(chord), *ticks_);
+    voice = std::move(written);
+  }
+
+  void add_rests(Ticks length, NotatedHand& hand) const {
+    NotatedVoice& voice = hand.voices[0];
+    for (const auto& [event, place, entry] : events_) {
+      if (!event->is_rest()) continue;
+      NotatedChord rest{.event = place, .onset = onset_of(*event), .length = duration_of(*event)};
+      if (rest.length <= 0) continue;
+      NotatedVoice rests;
+      if (rest.onset == 0 && rest.length == length) {
+        rest.value = NoteValue{};
+        rests.push_back(rest);
+      } else {
+        add_values(rests, rest, *ticks_);
+      }
+      const auto after = std::ranges::find_if(
+          voice, [&](const NotatedChord& chord) { return chord.onset > rest.onset; });
+      voice.insert(after, rests.begin(), rests.end());
+    }
+  }
+
+  /// Grace notes stand before the note that they lead to, in its voice.
+  void add_grace_notes(NotatedHand& hand) const {
+    NotatedVoice graces;
+    for (const auto& [event, place, entry] : events_) {
+      if (event->grace) {
+        graces.push_back(chord_of(*event, place));
+        graces.back().grace = true;
+        graces.back().onset = onset_of(*event);
+      } else if (!graces.empty()) {
+        insert_graces(std::exchange(graces, {}), place, hand);
+      }
+    }
+    if (!graces.empty()) {
+      hand.voices[0].insert(hand.voices[0].end(), graces.begin(), graces.end());
+    }
+  }
+
+  static void insert_graces(NotatedVoice graces, std::size_t before, NotatedHand& hand) {
+    const std::int8_t halvings = graces.size() > 1 ? 4 : 3;
+    for (NotatedChord& grace : graces) grace.value = NoteValue{halvings};
+    for (NotatedVoice& voice : hand.voices) {
+      const auto main = std::ranges::find_if(voice, [&](const NotatedChord& chord) {
+        return chord.event == before ||
+               std::ranges::any_of(chord.heads, [&](const NotatedHead& head) {
+                 return head.place.event == before;
+               });
+      });
+      if (main == voice.end()) continue;
+      voice.insert(main, graces.begin(), graces.end());
+      return;
+    }
+    hand.voices[0].insert(hand.voices[0].begin(), graces.begin(), graces.end());
+  }
+
+  static NotatedChord chord_of(const Event& event, std::size_t place) {
+    NotatedChord chord{.event = place};
+    for (std::size_t i = 0; i < event.notes.size(); ++i) {
+      const Note& note = event.notes[i];
+      chord.heads.push_back({{place, i}, note.pitch, {}, note.held, note.tied});
+    }
+    take_signs_of(event, chord);
+    return chord;
+  }
+
+  /// Without times, one chord after another.
+  [[nodiscard]] NotatedHand in_a_row() const {
+    NotatedHand hand;
+    for (const auto& [event, place, entry] : events_) {
+      NotatedChord& chord = hand.voices[0].emplace_back(chord_of(*event, place));
+      chord.grace = event->grace;
+      chord.onset = static_cast<Ticks>(hand.voices[0].size()) - 1;
+      chord.length = 1;
+    }
+    return hand;
+  }
+
+  const Line* line_;
+  BarEvents events_;
+  Ticks start_;
+  std::optional<Ticks> ticks_;
+};
+
+}  // namespace
+
+NotatedBars::NotatedBars(const AnalysedPassage& passage, SharedLines lines)
+    : passage_(&passage.written()),
+      sequence_(passage, std::move(lines)),
+      ticks_(fingerturn::ticks_in_whole(passage.written())),
+      going_on_(sequence_.lines().size()) {
+  if (passage_->keys.empty()) chosen_key_ = key_with_fewest_signs(*passage_);
+}
+
+std::optional<NotatedBar> NotatedBars::next() {
+  if (number_ == sequence_.size()) return std::nullopt;
+  const BarColumns columns = sequence_[number_];
+  NotatedBar bar{.bar = columns.bar};
+  bar.follows = number_ == 0 || columns.bar <= last_bar_ + 1;
+  if (!bar.follows) going_on_.assign(going_on_.size(), {});
+  std::vector<BarHand> hands;
+  if (ticks_) bar.start = in_ticks(first_onset(columns), *ticks_);
+  for (std::size_t line = 0; line < lines().size(); ++line) {
+    hands.emplace_back(lines()[line].written(), events_of(columns, line), bar.start, ticks_);
+    bar.length = std::max(bar.length, hands.back().length());
+  }
+  set_changes(bar);
+  const BeamGroups groups = beam_groups(meter_ ? &*meter_ : nullptr, bar.length, number_ == 0,
+                                        ticks_.value_or(Ticks{1} << (kMostHalvings + 2)));
+  for (std::size_t line = 0; line < hands.size(); ++line) {
+    NotatedHand& hand = bar.hands.emplace_back(hands[line].written(bar.length, going_on_[line]));
+    for (NotatedVoice& voice : hand.voices) group_voice(voice, groups);
+    set_signs(hand, *key_);
+    set_bar_lines(line, columns, hand);
+  }
+  last_bar_ = columns.bar;
+  ++number_;
+  return bar;
+}
+
+void NotatedBars::set_changes(NotatedBar& bar) {
+  const Meter* const meter = meter_in_bar(*passage_, bar.bar);
+  if (meter != nullptr && meter_ != *meter) bar.meter = meter_ = *meter;
+  const KeySignature key = passage_->keys.empty() ? chosen_key_ : key_in_bar(*passage_, bar.bar);
+  if (!key_ || key_->fifths != key.fifths) bar.key = key;
+  key_ = key;
+}
+
+void NotatedBars::set_bar_lines(std::size_t line, const BarColumns& columns,
+                                NotatedHand& hand) const {
+  const BarEvents events = events_of(columns, line);
+  if (events.empty()) return;
+  hand.left = bar_line_at(lines()[line].written(), events.front().place);
+  hand.right = bar_line_at(lines()[line].written(), events.back().place + 1);
+}
+
+}  // namespace fingerturn
