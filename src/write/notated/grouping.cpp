@@ -1,7 +1,7 @@
 #include "write/notated/grouping.hpp"
 
 #include <set>
-#include <span>
+#include <vector>
 
 namespace fingerturn {
 namespace {
@@ -12,13 +12,24 @@ bool takes_beam(const NotatedChord& chord) {
   return !chord.is_rest() && chord.value && chord.value->halvings >= kEighth;
 }
 
-/// A row of chords from `begin` up to `end`, if it is more than one.
-void set_parts(NotatedVoice& voice, std::size_t begin, std::size_t end,
-               BeamPart NotatedChord::*part) {
+using Row = std::vector<NotatedChord*>;
+
+/// The neighbours of a row from `begin` up to `end`, if they are more than one.
+void set_parts(const Row& row, std::size_t begin, std::size_t end, BeamPart NotatedChord::*part) {
   if (end - begin < 2) return;
-  for (std::size_t i = begin; i < end; ++i) voice[i].*part = BeamPart::inside;
-  voice[begin].*part = BeamPart::begins;
-  voice[end - 1].*part = BeamPart::ends;
+  for (std::size_t i = begin; i < end; ++i) row[i]->*part = BeamPart::inside;
+  row[begin]->*part = BeamPart::begins;
+  row[end - 1]->*part = BeamPart::ends;
+}
+
+/// Beams over what belongs together in a row.
+template <typename Belong>
+void beam_runs(const Row& row, const Belong& belong) {
+  for (std::size_t begin = 0, end = 0; begin < row.size(); begin = end) {
+    end = begin + 1;
+    while (end < row.size() && belong(*row[end - 1], *row[end])) ++end;
+    set_parts(row, begin, end, &NotatedChord::beam);
+  }
 }
 
 /// The wide groups that have something besides plain eighths.
@@ -34,7 +45,7 @@ std::set<Ticks> quick_groups(const NotatedVoice& voice, const BeamGroups& groups
   return quick;
 }
 
-void set_beams(NotatedVoice& voice, const BeamGroups& groups) {
+void set_beams(NotatedVoice& voice, const Row& mains, const BeamGroups& groups) {
   const std::set<Ticks> quick = quick_groups(voice, groups);
   const auto is_one_group = [&](Ticks one, Ticks other) {
     const Ticks wide = (one - groups.first) / groups.wide;
@@ -42,33 +53,36 @@ void set_beams(NotatedVoice& voice, const BeamGroups& groups) {
     return !quick.contains(wide) ||
            (one - groups.first) / groups.group == (other - groups.first) / groups.group;
   };
-  const auto belong = [&](const NotatedChord& before, const NotatedChord& after) {
-    if (before.grace != after.grace || !takes_beam(before) || !takes_beam(after)) return false;
-    return before.grace ||
-           (before.onset + before.length == after.onset && is_one_group(before.onset, after.onset));
-  };
-  for (std::size_t begin = 0, end = 0; begin < voice.size(); begin = end) {
-    end = begin + 1;
-    while (end < voice.size() && belong(voice[end - 1], voice[end])) ++end;
-    set_parts(voice, begin, end, &NotatedChord::beam);
-  }
+  beam_runs(mains, [&](const NotatedChord& before, const NotatedChord& after) {
+    return takes_beam(before) && takes_beam(after) && before.onset + before.length == after.onset &&
+           is_one_group(before.onset, after.onset);
+  });
+}
+
+/// Grace notes that follow one another share a beam.
+void set_grace_beams(NotatedVoice& voice) {
+  Row row;
+  for (NotatedChord& chord : voice) row.push_back(&chord);
+  beam_runs(row, [](const NotatedChord& before, const NotatedChord& after) {
+    return before.grace && after.grace && takes_beam(before) && takes_beam(after);
+  });
 }
 
 /// A tuplet ends where, from its beginning, plain values fill the time again.
-void set_tuplets(NotatedVoice& voice, const BeamGroups& groups) {
+void set_tuplets(const Row& mains, const BeamGroups& groups) {
   const auto is_tuplet = [](const NotatedChord& chord) {
-    return !chord.grace && chord.value && chord.value->in_tuplet();
+    return chord.value && chord.value->in_tuplet();
   };
-  for (std::size_t begin = 0, end = 0; begin < voice.size(); begin = end) {
+  for (std::size_t begin = 0, end = 0; begin < mains.size(); begin = end) {
     end = begin + 1;
-    if (!is_tuplet(voice[begin])) continue;
-    Ticks length = voice[begin].length;
-    while (length % groups.unit != 0 && end < voice.size() && is_tuplet(voice[end]) &&
-           voice[end].value->actual == voice[begin].value->actual &&
-           voice[end - 1].onset + voice[end - 1].length == voice[end].onset) {
-      length += voice[end++].length;
+    if (!is_tuplet(*mains[begin])) continue;
+    Ticks length = mains[begin]->length;
+    while (length % groups.unit != 0 && end < mains.size() && is_tuplet(*mains[end]) &&
+           mains[end]->value->actual == mains[begin]->value->actual &&
+           mains[end - 1]->onset + mains[end - 1]->length == mains[end]->onset) {
+      length += mains[end++]->length;
     }
-    set_parts(voice, begin, end, &NotatedChord::tuplet);
+    set_parts(mains, begin, end, &NotatedChord::tuplet);
   }
 }
 
@@ -92,8 +106,13 @@ BeamGroups beam_groups(const Meter* meter, Ticks bar_length, bool is_upbeat, Tic
 }
 
 void group_voice(NotatedVoice& voice, const BeamGroups& groups) {
-  set_beams(voice, groups);
-  set_tuplets(voice, groups);
+  Row mains;
+  for (NotatedChord& chord : voice) {
+    if (!chord.grace) mains.push_back(&chord);
+  }
+  set_beams(voice, mains, groups);
+  set_grace_beams(voice);
+  set_tuplets(mains, groups);
 }
 
 }  // namespace fingerturn

@@ -135,7 +135,7 @@ def main():
     with open(target + ".hpp", "w", encoding="utf-8") as file:
         file.write(
             "// Made by make_outlines.py.\n#pragma once\n\n"
-            '#include "write/page/glyphs/outline.hpp"\n\n#include <cstdint>\n\n'
+            '#include "write/page/ink/outline.hpp"\n\n#include <cstdint>\n\n'
             "namespace fingerturn {\n\n/// The musical signs of which there is an outline.\n"
             f"enum class Glyph : std::uint8_t {{\n  {names}\n}};\n\n"
             f"inline constexpr std::size_t kGlyphs = {len(SIGNS)};\n\n"

@@ -1,7 +1,7 @@
 // Made by make_outlines.py.
 #pragma once
 
-#include "write/page/glyphs/outline.hpp"
+#include "write/page/ink/outline.hpp"
 
 #include <cstdint>
 

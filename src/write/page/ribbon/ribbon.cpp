@@ -1,0 +1,361 @@
+#include "write/page/ribbon/ribbon.hpp"
+
+#include "write/shared/note_words.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+#include <string>
+
+#include <fmt/core.h>
+
+namespace fingerturn {
+namespace {
+
+constexpr double kRing = 0.34;
+constexpr double kDigit = 1.78;  // the size of letters: 8 point and a little
+constexpr double kStackedDigit = 1.6;
+constexpr double kLabel = 1.65;
+constexpr double kDigitBelow = 0.36;  // from the middle of a digit to its foot, in its size
+constexpr double kSwing = 2.6;
+constexpr double kDoubleSwing = 3;
+constexpr double kMiddle = kRibbonHeight / 2;
+constexpr double kBowBend = 1.1;
+
+double height_of(std::optional<Direction> play) {
+  if (!play) return kMiddle;
+  return *play == Direction::right ? 0 : kRibbonHeight;
+}
+
+struct Fingers {
+  std::vector<std::string> words;  ///< of what is struck, lowest first
+  bool suggested = true;
+};
+
+/// What a node shows of an event.
+struct Node {
+  const AnalysedEvent event;
+  Fingers fingers;
+  std::optional<Direction> play;
+  double x = 0;
+
+  [[nodiscard]] double y() const { return height_of(play); }
+  [[nodiscard]] bool is_level() const { return event.found.rotation == Rotation::level; }
+};
+
+Fingers fingers_of(const AnalysedLine& line, const AnalysedEvent& event) {
+  constexpr std::size_t kLongest = 5;
+  Fingers fingers;
+  for (const Note& note : event.written.notes) {
+    if (note.held) continue;
+    std::string words =
+        finger_words(fingers_on_key(line.written(), event.found.event, note), false);
+    if (words.size() > kLongest) words = words.substr(0, 3) + "..";
+    fingers.words.push_back(std::move(words));
+    fingers.suggested = fingers.suggested && note.suggested && note.finger;
+  }
+  return fingers;
+}
+
+Node node_of(const AnalysedLine& line, std::size_t number, double x) {
+  const AnalysedEvent event = line[number];
+  std::optional<Direction> play;
+  if (event.found.side) play = direction_of(line.hand(), *event.found.side);
+  return {event, fingers_of(line, event), play, x};
+}
+
+std::string joined(const std::vector<std::string>& words) {
+  std::string all;
+  for (const std::string& word : words) {
+    if (!all.empty()) all += ' ';
+    all += word;
+  }
+  return all;
+}
+
+/// Half the width of a node without its ring.
+double half_width(const Node& node) {
+  constexpr double kInset = 0.55;
+  if (!node.is_level()) {
+    return std::max(kNodeRadius, text_width(joined(node.fingers.words), kDigit) / 2 + kInset);
+  }
+  double widest = 0;
+  for (const std::string& word : node.fingers.words) {
+    widest = std::max(widest, text_width(word, kStackedDigit));
+  }
+  return std::max(kNodeRadius, widest / 2 + kInset);
+}
+
+InkStyle style_of(Rotation rotation) {
+  switch (rotation) {
+    case Rotation::preparatory:
+      return InkStyle::corners;
+    case Rotation::single_rotation:
+      return InkStyle::single;
+    case Rotation::double_rotation:
+      return InkStyle::filled;
+    case Rotation::level:
+      return InkStyle::level;
+    case Rotation::undetermined:
+      break;
+  }
+  return InkStyle::open;
+}
+
+InkStyle finger_style(const Node& node) {
+  if (node.event.found.rotation == Rotation::double_rotation) return InkStyle::on_filled;
+  return node.fingers.suggested ? InkStyle::suggested : InkStyle::strong;
+}
+
+Ink finger_ink(const Node& node, std::string words, double y, double size) {
+  return text_ink(InkKind::finger,
+                  {std::move(words), {node.x, y + kDigitBelow * size}, size, Anchor::middle},
+                  finger_style(node));
+}
+
+/// A chord that is struck level reaches over both lines, its fingers as the keys lie.
+void draw_level(const Node& node, Inks& inks) {
+  const double half = half_width(node);
+  const double top = -kNodeRadius;
+  const double bottom = kRibbonHeight + kNodeRadius;
+  inks.push_back(plate_ink(InkKind::node, {node.x - half, top, node.x + half, bottom}, kNodeRadius,
+                           InkStyle::level));
+  const auto count = static_cast<double>(node.fingers.words.size());
+  const double step =
+      std::min(kStackedDigit * 0.95, (bottom - top - kStackedDigit) / std::max(1.0, count - 1));
+  const double size = std::min(kStackedDigit, step * 1.1);
+  double y = kMiddle + step * (count - 1) / 2;
+  for (const std::string& word : node.fingers.words) {
+    inks.push_back(finger_ink(node, word, y, count > 1 ? size : kStackedDigit));
+    y -= step;
+  }
+}
+
+void draw_node(const Node& node, Inks& inks) {
+  if (node.is_level()) return draw_level(node, inks);
+  constexpr double kCorner = 0.15;
+  const double half = half_width(node);
+  const double y = node.y();
+  const auto plate = [&](double reach) {
+    return Box{node.x - half - reach, y - kNodeRadius - reach, node.x + half + reach,
+               y + kNodeRadius + reach};
+  };
+  const InkStyle style = style_of(node.event.found.rotation);
+  if (style == InkStyle::filled) {
+    inks.push_back(
+        plate_ink(InkKind::node, plate(kRing / 2), kNodeRadius + kRing / 2, InkStyle::ring));
+    inks.push_back(plate_ink(InkKind::node, plate(-kRing / 2), kNodeRadius - kRing / 2, style));
+  } else {
+    inks.push_back(plate_ink(InkKind::node, plate(0),
+                             style == InkStyle::corners ? kCorner : kNodeRadius, style));
+  }
+  inks.push_back(finger_ink(node, joined(node.fingers.words), y, kDigit));
+}
+
+void draw_turn(double x, double y, Inks& inks) {
+  constexpr double kRadius = 0.3;
+  inks.push_back(plate_ink(InkKind::turn, {x - kRadius, y - kRadius, x + kRadius, y + kRadius},
+                           kRadius, InkStyle::prepare));
+}
+
+/// What leads into a node: where the forearm was, and since when.
+struct Before {
+  double x = 0;
+  double y = 0;
+};
+
+void draw_flat(double from, double to, double y, Inks& inks) {
+  if (to <= from) return;
+  Ink ink = line_ink(InkKind::swing, {from, y}, {to, y}, 0.3);
+  ink.style = InkStyle::play;
+  inks.push_back(std::move(ink));
+}
+
+/// A swing out first, then into the node; the forearm turns half way.
+void draw_back_and_play(const Node& node, Point from, double turn_x, Inks& inks) {
+  const double turn_y = height_of(node.event.found.prepare);
+  inks.push_back(swing_ink(from, {turn_x, turn_y}, InkStyle::prepare));
+  inks.push_back(swing_ink({turn_x, turn_y}, {node.x, node.y()}, InkStyle::play));
+  draw_turn(turn_x, turn_y, inks);
+}
+
+void draw_swing_into(const Node& node, const std::optional<Before>& before, Inks& inks) {
+  if (!node.play) return;
+  if (!before) {
+    constexpr double kLead = 2.1;
+    constexpr double kTurn = 1.5;
+    if (node.event.found.prepare) {
+      draw_back_and_play(node, {node.x - kLead, kMiddle}, node.x - kTurn, inks);
+    }
+    return;
+  }
+  const bool doubled = node.event.found.prepare.has_value();
+  const double begin = std::max(before->x, node.x - (doubled ? kDoubleSwing : kSwing));
+  draw_flat(before->x, begin, before->y, inks);
+  if (doubled) {
+    draw_back_and_play(node, {begin, before->y}, (begin + node.x) / 2, inks);
+  } else {
+    inks.push_back(swing_ink({begin, before->y}, {node.x, node.y()}, InkStyle::play));
+  }
+}
+
+/// Whether the swing into an event comes from the event before it.
+bool leads_on(const AnalysedLine& line, std::size_t number) {
+  if (number == 0 || number >= line.size()) return false;
+  const EventAnalysis& before = line[number - 1].found;
+  const EventAnalysis& now = line[number].found;
+  return now.side && before.side && before.gesture == now.gesture;
+}
+
+void draw_bow(const Crossing crossing, double from, double to, Inks& inks) {
+  constexpr double kAir = 0.35;
+  const double top = kRibbonHeight + kNodeRadius + kAir;
+  const auto bow = [&](double y, double bend) {
+    inks.push_back(bow_ink(InkKind::bow, {from, y}, {to, y}, bend));
+  };
+  if (crossing != Crossing::finger_over_thumb) bow(top, kBowBend);
+  if (crossing != Crossing::thumb_under) bow(top + kBowBend, -kBowBend);
+}
+
+struct Label {
+  InkKind kind;
+  double x;
+  std::string words;
+};
+
+bool overlap_along(const Box& one, const Box& other) {
+  constexpr double kAir = 0.3;
+  return one.left < other.right + kAir && other.left < one.right + kAir;
+}
+
+/// Labels in rows: each in the row nearest to the ribbon that has room.
+void draw_labels(const std::vector<Label>& labels, double y, double step, Inks& inks) {
+  std::vector<std::vector<Box>> rows;
+  for (const Label& label : labels) {
+    const bool is_flag = label.kind == InkKind::watch_flag;
+    Ink ink = text_ink(label.kind, {label.words, {label.x, 0}, kLabel, Anchor::middle},
+                       is_flag ? InkStyle::strong : InkStyle::plain);
+    std::size_t row = 0;
+    const auto is_taken = [&](const Box& other) { return overlap_along(ink.box, other); };
+    while (row < rows.size() && std::ranges::any_of(rows[row], is_taken)) ++row;
+    if (row == rows.size()) rows.emplace_back();
+    ink.move(0, y + step * static_cast<double>(row));
+    rows[row].push_back(ink.box);
+    if (is_flag) {
+      constexpr double kInset = 0.28;
+      const Box& box = ink.box;
+      inks.push_back(plate_ink(InkKind::watch_flag,
+                               {box.left - kInset, box.top, box.right + kInset, box.bottom}, 0.2,
+                               InkStyle::open));
+    }
+    inks.push_back(std::move(ink));
+  }
+}
+
+std::string carry_words(double carry) {
+  const double size = std::abs(carry);
+  const bool is_whole = size == std::floor(size);
+  return fmt::format("{}{:.{}f}", carry > 0 ? "→" : "←", size, is_whole ? 0 : 1);
+}
+
+std::vector<Label> labels_of(const Node& node, const WatchNumbers& watch) {
+  std::vector<Label> labels;
+  const double carry = node.event.found.carry.value_or(0);
+  if (std::abs(carry) >= 1) labels.push_back({InkKind::carry, node.x, carry_words(carry)});
+  const auto [first, last] = watch.equal_range(node.event.found.event);
+  for (auto number = first; number != last; ++number) {
+    labels.push_back({InkKind::watch_flag, node.x, std::to_string(number->second)});
+  }
+  return labels;
+}
+
+class RibbonDrawing {
+ public:
+  RibbonDrawing(const AnalysedLine& line, const RibbonPart& part, const WatchNumbers& watch)
+      : line_(line), part_(part), watch_(watch) {}
+
+  Inks draw() {
+    for (const double y : {0.0, kRibbonHeight}) {
+      inks_.push_back(line_ink(InkKind::ribbon_line, {part_.begin, y}, {part_.end, y}, 0.1));
+    }
+    std::vector<Node> nodes;
+    for (const RibbonNode& node : part_.nodes) {
+      nodes.push_back(node_of(line_, node.number, node.x));
+    }
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+      const std::size_t number = part_.nodes[i].number;
+      draw_swing_into(nodes[i], before(nodes, i, number), inks_);
+      add_bow(nodes, i);
+    }
+    draw_way_out(nodes);
+    for (const Node& node : nodes) draw_node(node, inks_);
+    add_labels(nodes);
+    return std::move(inks_);
+  }
+
+ private:
+  /// What leads into a node: the node before it, or where the forearm was in the system before.
+  [[nodiscard]] std::optional<Before> before(const std::vector<Node>& nodes, std::size_t i,
+                                             std::size_t number) const {
+    if (!leads_on(line_, number)) return std::nullopt;
+    if (i > 0) return Before{nodes[i - 1].x, nodes[i - 1].y()};
+    return Before{part_.begin, node_of(line_, number - 1, 0).y()};
+  }
+
+  void draw_way_out(const std::vector<Node>& nodes) {
+    if (nodes.empty() || !leads_on(line_, part_.nodes.back().number + 1)) return;
+    draw_flat(nodes.back().x, part_.end, nodes.back().y(), inks_);
+  }
+
+  void add_bow(const std::vector<Node>& nodes, std::size_t i) {
+    constexpr double kHalfBow = 3;
+    const Crossing crossing = nodes[i].event.found.crossing;
+    if (crossing == Crossing::none) return;
+    bows_ = true;
+    draw_bow(crossing, i > 0 ? nodes[i - 1].x : nodes[i].x - kHalfBow, nodes[i].x, inks_);
+  }
+
+  void add_labels(const std::vector<Node>& nodes) {
+    constexpr double kAir = 0.5;
+    constexpr double kStep = 1.9;
+    std::vector<Label> labels;
+    for (const Node& node : nodes) {
+      for (Label& label : labels_of(node, watch_)) labels.push_back(std::move(label));
+    }
+    if (line_.hand() == Hand::right) return draw_labels(labels, -kNodeRadius - kAir, -kStep, inks_);
+    const double below = kRibbonHeight + kNodeRadius + kRing + (bows_ ? kBowBend + kAir : 0);
+    draw_labels(labels, below + kLabel, kStep, inks_);
+  }
+
+  const AnalysedLine& line_;
+  const RibbonPart& part_;
+  const WatchNumbers& watch_;
+  Inks inks_;
+  bool bows_ = false;
+};
+
+}  // namespace
+
+NodeRoom room_of(const AnalysedLine& line, std::size_t number) {
+  const Node node = node_of(line, number, 0);
+  const double half = half_width(node);
+  switch (node.event.found.rotation) {
+    case Rotation::preparatory:
+      return {half + 1.2, half + 0.1};
+    case Rotation::double_rotation:
+      return {half + 0.75, half + kRing / 2};
+    case Rotation::single_rotation:
+      return {half + 0.5, half + 0.1};
+    case Rotation::level:
+    case Rotation::undetermined:
+      break;
+  }
+  return {half + 0.25, half + 0.1};
+}
+
+Inks draw_ribbon(const AnalysedLine& line, const RibbonPart& part, const WatchNumbers& watch) {
+  return RibbonDrawing(line, part, watch).draw();
+}
+
+}  // namespace fingerturn

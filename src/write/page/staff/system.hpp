@@ -1,0 +1,66 @@
+#pragma once
+
+#include "write/notated/bars.hpp"
+#include "write/page/ribbon/ribbon.hpp"
+#include "write/page/staff/moments.hpp"
+#include "write/page/staff/spacing.hpp"
+#include "write/page/staff/staff.hpp"
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <deque>
+#include <optional>
+#include <vector>
+
+/// The systems of a page: staves and ribbons, filled to the margin with whole bars.
+namespace fingerturn {
+
+/// A system; its upper left corner is at 0.
+struct System {
+  double width = 0;
+  double height = 0;
+  Inks inks;
+  std::int32_t first_bar = 0;
+  std::int32_t last_bar = 0;
+  /// The struck events of each line that it shows: numbers from, and up to.
+  std::vector<std::array<std::size_t, 2>> events;
+};
+
+/// The numbers of the findings, by the events of each line.
+using WatchNumbersOfLines = std::vector<WatchNumbers>;
+
+/// Makes the systems of lines of a passage, one after another. Two lines must have all their
+/// onsets.
+class SystemMaker {
+ public:
+  /// The passage and the numbers must outlive it. `width` is in staff spaces.
+  SystemMaker(const AnalysedPassage& passage, SharedLines lines, const WatchNumbersOfLines& watch,
+              double width);
+
+  /// The next system; none after the last.
+  std::optional<System> next();
+
+ private:
+  struct Row;
+
+  bool has_bar(std::size_t number);
+  [[nodiscard]] std::vector<BarEnds> ends_of(std::size_t count);
+  [[nodiscard]] double begin_of_first();
+  std::size_t bars_that_fit();
+  void split_first();
+  [[nodiscard]] Row justified(std::size_t count);
+
+  SharedLines lines_;
+  const WatchNumbersOfLines& watch_;
+  double width_;
+  NotatedBars bars_;
+  std::vector<Readings> readings_;
+  std::size_t read_ = 0;
+  std::deque<MeasuredBar> waiting_;
+  std::vector<OpenTies> ties_;
+  KeySignature key_;
+  std::size_t made_ = 0;
+};
+
+}  // namespace fingerturn
