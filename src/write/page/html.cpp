@@ -1,7 +1,7 @@
 #include "text/escape.hpp"
 #include "write/page/html_passage.hpp"
 #include "write/page/html_style.hpp"
-#include "write/page/svg_style.hpp"
+#include "write/page/ink/ink_svg.hpp"
 #include "write/shared/passage_words.hpp"
 
 #include <string>
@@ -49,7 +49,7 @@ void add_passages(HtmlPage& page, const AnalysedScore& analysed) {
 /// Everything before the body's content: what the page is called and how it looks.
 std::string page_head(std::string_view title) {
   return fmt::format("{}<title>{}</title>\n<style>\n{}{}</style>\n</head>\n<body>\n", kHead, title,
-                     page_style(), picture_style()) +
+                     page_style(), ink_style()) +
          fmt::format("<header><h1><bdi>{}</bdi></h1></header>\n", title);
 }
 
@@ -57,6 +57,13 @@ std::string page_foot() {
   std::string foot = "</main>\n<footer class=\"caution\">\n<h2>Caution</h2>\n";
   add_element(foot, "p", caution());
   return foot + "</footer>\n</body>\n</html>\n";
+}
+
+/// The outlines that the music refers to.
+std::string outlines_of(const GlyphsUsed& used) {
+  std::string out = R"(<svg class="outlines" aria-hidden="true" width="0" height="0"><defs>)";
+  add_outlines(out, used);
+  return out + "</defs></svg>\n";
 }
 
 }  // namespace
@@ -68,7 +75,7 @@ std::string write_html(const AnalysedScore& analysed, const PageStyle& style) {
 }
 
 void write_html(const AnalysedScore& analysed, const PageStyle& style, const TextSink& sink) {
-  HtmlPage page{{sink, page_head(escaped_markup(title_of(analysed)))}};
+  HtmlPage page{{sink, page_head(escaped_markup(title_of(analysed)))}, {}};
   page.unfolded = style.unfolded;
   if (analysed.size() > 1) add_contents(page.out, analysed);
   page.out += "<main>\n";
@@ -79,6 +86,7 @@ void write_html(const AnalysedScore& analysed, const PageStyle& style, const Tex
   }
   add_legend(page, analysed);
   add_sources(page, analysed);
+  page.out += outlines_of(page.used);
   page.out += page_foot();
   page.finish();
 }

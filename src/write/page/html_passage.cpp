@@ -3,12 +3,10 @@
 #include "fingerturn/rule.hpp"
 #include "text/escape.hpp"
 #include "text/words.hpp"
-#include "write/page/picture_legend.hpp"
-#include "write/page/svg_picture.hpp"
+#include "write/page/legend_line.hpp"
 #include "write/shared/cues.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/shared/passage_words.hpp"
-#include "write/text/legend.hpp"
 
 #include <set>
 #include <string_view>
@@ -35,58 +33,65 @@ void add_totals(HtmlPage& page, const AnalysedPassage& passage, int level) {
   }
 }
 
-void add_finding(std::string& out, const AnalysedLine& line, const Finding& finding,
-                 bool names_hand) {
+std::string_view open_word(const HtmlPage& page) { return page.unfolded ? " open=\"\"" : ""; }
+
+void add_item(std::string& out, const WatchItem& item, bool names_hand) {
+  const Finding& finding = *item.finding;
+  std::string bars = bars_words(item.bars);
+  if (!names_hand) bars.front() = 'B';
   out += fmt::format(
-      R"(<li>{} {} <span class="level">({})</span> {} [<a href="#source-{}">{}</a>]</li>)",
-      names_hand ? fmt::format("{}, bar", hand_heading(line.hand())) : "Bar",
-      line.event_of(finding).bar, name_of(finding.level), escaped_markup(finding.message),
-      finding.rule, finding.rule);
+      R"(<li>{}{} <span class="level">({})</span> {} <a href="#source-{}">{}</a></li>)",
+      names_hand ? fmt::format("{}, ", hand_heading(item.hand)) : "", bars, name_of(finding.level),
+      escaped_markup(finding.message), finding.rule, finding.rule);
   out += '\n';
 }
 
-void add_watch_list(HtmlPage& page, const AnalysedPassage& passage, int level) {
-  std::string list;
-  for (const AnalysedLine line : passage) {
-    for (const Finding& finding : line.found().watch) {
-      add_finding(list, line, finding, passage.size() > 1);
-    }
-  }
-  add_heading(page.out, level, "Watch list");
-  if (list.empty()) {
-    add_element(page.out, "p", "Nothing to watch was found.");
-  } else {
-    page.out += "<ul class=\"watch\">\n" + list + "</ul>\n";
-  }
+void add_items(std::string& out, std::string_view tag, const std::vector<WatchItem>& items,
+               bool names_hand) {
+  out += fmt::format("<{} class=\"watch\">\n", tag);
+  for (const WatchItem& item : items) add_item(out, item, names_hand);
+  out += fmt::format("</{}>\n", tag);
 }
 
-void add_reason(std::string& out, const AnalysedLine& line, const AnalysedEvent& event) {
+/// What asks for care, with the numbers that stand in the music, and what is for information.
+void add_watch_list(HtmlPage& page, const AnalysedPassage& passage, const WatchList& list,
+                    int level) {
+  add_heading(page.out, level, "Watch list");
+  if (list.items.empty()) {
+    add_element(page.out, "p", "Nothing that asks for care was found.");
+  } else {
+    add_items(page.out, "ol", list.items, passage.size() > 1);
+  }
+  if (list.remarks.empty()) return;
+  page.out += fmt::format("<details{}><summary>For information: {}</summary>\n", open_word(page),
+                          list.remarks.size());
+  add_items(page.out, "ul", list.remarks, passage.size() > 1);
+  page.out += "</details>\n";
+}
+
+void add_study_row(std::string& out, const AnalysedLine& line, const AnalysedEvent& event) {
   const auto& [written, entry] = event;
   out += fmt::format(
-      R"(<tr><td>{}</td><td class="name">{}</td><td><span class="cue">{}.</span> {}</td></tr>)",
+      R"(<tr><td>{}</td><th scope="row">{}</th><td>{}</td><td class="cue">{}.</td><td>{}</td></tr>)",
       written.bar, escaped_markup(event_words(line.written(), entry.event)),
-      escaped_markup(cue_of(entry, line.hand())), escaped_markup(reason_of(entry, line.hand())));
+      name_of(entry.rotation), escaped_markup(cue_of(entry, line.hand())),
+      escaped_markup(reason_of(entry, line.hand())));
   out += '\n';
 }
 
-void add_reasons(HtmlPage& page, const AnalysedLine& line) {
+void add_study(HtmlPage& page, const AnalysedLine& line) {
   if (line.size() == 0) return;
   page.out += fmt::format(
       "<details{}><summary>{}: a cue and the reason for every note</summary>\n"
-      R"(<table class="reasons"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
-      "<th scope=\"col\">how and why</th></tr></thead><tbody>\n",
-      page.unfolded ? " open=\"\"" : "", hand_heading(line.hand()));
+      R"(<table class="study"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
+      R"(<th scope="col">rotation</th><th scope="col">cue</th><th scope="col">why</th></tr></thead>)"
+      "<tbody>\n",
+      open_word(page), hand_heading(line.hand()));
   for (const AnalysedEvent event : line) {
-    add_reason(page.out, line, event);
+    add_study_row(page.out, line, event);
     page.hand_on();
   }
   page.out += "</tbody></table></details>\n";
-}
-
-/// Rows of the text report that the page does not have, or explains beside its samples.
-bool is_explained(std::string_view label) {
-  static const std::set<std::string_view> kExplained{"rotation", "forearm", "crossing"};
-  return kExplained.contains(label);
 }
 
 }  // namespace
@@ -101,38 +106,31 @@ void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level)
   for (const std::string& sentence : opening_sentences(passage))
     add_element(page.out, "p", sentence);
   if (has_no_places(passage)) return;
-  const std::vector<PagePart> parts = page_parts(passage);
+  const WatchList list = watch_list_of(passage);
+  const std::vector<MusicPart> parts = music_parts(passage, list);
   if (parts.empty()) return;
   if (parts.size() > 1) add_element(page.out, "p", hands_apart_words());
-  for (const PagePart& part : parts) {
+  for (const MusicPart& part : parts) {
     if (parts.size() > 1) add_heading(page.out, level, hand_heading(part.lines.front().hand()));
-    add_systems(page, part);
+    add_music(page, passage, part);
   }
+  add_watch_list(page, passage, list, level);
   add_totals(page, passage, level);
-  add_watch_list(page, passage, level);
-  for (const AnalysedLine line : passage) add_reasons(page, line);
+  for (const AnalysedLine line : passage) add_study(page, line);
 }
 
 void add_legend(HtmlPage& page, const AnalysedScore& analysed) {
-  page.out += "<section aria-labelledby=\"legend\">\n<h2 id=\"legend\">Legend</h2>\n";
-  page.out += "<ul class=\"samples\">\n";
-  for (const LegendSample& sample : picture_legend(analysed)) {
-    page.out += "<li>";
-    add_sample(page.out, sample,
-               fmt::format(R"( style="width:{:.2f}em;height:{:.2f}em")", kSampleWidth / 12,
-                           sample_height(sample) / 12));
-    page.out += fmt::format("<span>{}</span></li>\n", escaped_markup(sample.words));
+  constexpr double kEmOfSpace = 0.55;
+  page.out += "<section class=\"legend\" aria-label=\"Legend\">\n<ul>\n";
+  for (const LegendDrawing& drawing : legend_drawings(analysed)) {
+    page.out += fmt::format(R"(<li><svg class="music" aria-hidden="true" viewBox="0 0 {0} {1}" )"
+                            R"(style="width:{2:.2f}em;height:{3:.2f}em">)",
+                            drawing.width, drawing.height, drawing.width * kEmOfSpace,
+                            drawing.height * kEmOfSpace);
+    add_inks(page.out, drawing.inks, page.used);
+    page.out += fmt::format("</svg><span>{}</span></li>\n", escaped_markup(drawing.words));
   }
-  page.out += "</ul>\n<div class=\"words\">\n";
-  for (const std::string_view note : picture_notes(analysed)) add_element(page.out, "p", note);
-  std::string list;
-  for (const LegendEntry& entry : legend_of(analysed)) {
-    if (is_explained(entry.label)) continue;
-    if (!entry.label.empty()) add_element(list, "dt", entry.label);
-    add_element(list, "dd", entry.words);
-  }
-  if (!list.empty()) page.out += "<dl class=\"rows\">\n" + list + "</dl>\n";
-  page.out += "</div>\n</section>\n";
+  page.out += "</ul>\n</section>\n";
 }
 
 void add_sources(HtmlPage& page, const AnalysedScore& analysed) {
@@ -144,7 +142,8 @@ void add_sources(HtmlPage& page, const AnalysedScore& analysed) {
   }
   if (named.empty()) return;
   page.out +=
-      "<section aria-labelledby=\"sources\">\n<h2 id=\"sources\">Sources of the watch "
+      "<section class=\"sources\" aria-labelledby=\"sources\">\n<h2 id=\"sources\">Sources of the "
+      "watch "
       "list</h2>\n<dl class=\"words\">\n";
   for (const Rule& rule : rules()) {
     if (!named.contains(rule.id)) continue;

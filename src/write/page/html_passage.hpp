@@ -1,7 +1,7 @@
 #pragma once
 
 #include "fingerturn/analysed.hpp"
-#include "write/page/html_systems.hpp"
+#include "write/page/html_music.hpp"
 
 #include <string>
 #include <string_view>
@@ -15,7 +15,7 @@ void add_element(std::string& out, std::string_view tag, std::string_view text);
 /// All that is said of a passage below its heading; headings in it begin at this level.
 void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level);
 
-/// What the picture and the rows mean.
+/// What the page shows, in a line or two of samples.
 void add_legend(HtmlPage& page, const AnalysedScore& analysed);
 
 /// The sources of the rules that the watch lists name; nothing where they name none.

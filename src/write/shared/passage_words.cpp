@@ -255,4 +255,13 @@ std::string together_words(const AnalysedPassage& passage) {
          places_words(places_of(right, together));
 }
 
+std::string_view hand_heading(Hand hand) noexcept {
+  return hand == Hand::right ? "Right hand" : "Left hand";
+}
+
+std::string_view hands_apart_words() noexcept {
+  return "Not all note values are known, so the hands stand one after the other and the notes "
+         "evenly.";
+}
+
 }  // namespace fingerturn

@@ -37,4 +37,10 @@ std::string full_swing_words(const AnalysedPassage& passage);
 /// How the hands go together; empty where that is not known or nothing is struck together.
 std::string together_words(const AnalysedPassage& passage);
 
+/// "Right hand", as a heading has it.
+std::string_view hand_heading(Hand hand) noexcept;
+
+/// The sentence for passages whose hands stand one after the other.
+std::string_view hands_apart_words() noexcept;
+
 }  // namespace fingerturn

@@ -66,8 +66,13 @@ enum class InkStyle : std::uint8_t {
   on_filled,
   suggested,
   strong,
-  quiet
+  quiet,
+  flag,
+  suggested_on_filled
 };
+
+/// The size of a finger in its node, in staff spaces: letters of 8 point.
+inline constexpr double kFingerSize = 1.78;
 
 struct GlyphInk {
   Glyph glyph;

@@ -14,7 +14,6 @@ namespace fingerturn {
 namespace {
 
 constexpr double kRing = 0.34;
-constexpr double kDigit = 1.78;  // the size of letters: 8 point and a little
 constexpr double kStackedDigit = 1.6;
 constexpr double kLabel = 1.65;
 constexpr double kDigitBelow = 0.36;  // from the middle of a digit to its foot, in its size
@@ -78,7 +77,7 @@ std::string joined(const std::vector<std::string>& words) {
 double half_width(const Node& node) {
   constexpr double kInset = 0.55;
   if (!node.is_level()) {
-    return std::max(kNodeRadius, text_width(joined(node.fingers.words), kDigit) / 2 + kInset);
+    return std::max(kNodeRadius, text_width(joined(node.fingers.words), kFingerSize) / 2 + kInset);
   }
   double widest = 0;
   for (const std::string& word : node.fingers.words) {
@@ -104,8 +103,11 @@ InkStyle style_of(Rotation rotation) {
 }
 
 InkStyle finger_style(const Node& node) {
-  if (node.event.found.rotation == Rotation::double_rotation) return InkStyle::on_filled;
-  return node.fingers.suggested ? InkStyle::suggested : InkStyle::strong;
+  const bool filled = node.event.found.rotation == Rotation::double_rotation;
+  if (node.fingers.suggested) {
+    return filled ? InkStyle::suggested_on_filled : InkStyle::suggested;
+  }
+  return filled ? InkStyle::on_filled : InkStyle::strong;
 }
 
 Ink finger_ink(const Node& node, std::string words, double y, double size) {
@@ -150,7 +152,7 @@ void draw_node(const Node& node, Inks& inks) {
     inks.push_back(plate_ink(InkKind::node, plate(0),
                              style == InkStyle::corners ? kCorner : kNodeRadius, style));
   }
-  inks.push_back(finger_ink(node, joined(node.fingers.words), y, kDigit));
+  inks.push_back(finger_ink(node, joined(node.fingers.words), y, kFingerSize));
 }
 
 void draw_turn(double x, double y, Inks& inks) {
@@ -247,7 +249,7 @@ void draw_labels(const std::vector<Label>& labels, double y, double step, Inks& 
       const Box& box = ink.box;
       inks.push_back(plate_ink(InkKind::watch_flag,
                                {box.left - kInset, box.top, box.right + kInset, box.bottom}, 0.2,
-                               InkStyle::open));
+                               InkStyle::flag));
     }
     inks.push_back(std::move(ink));
   }

@@ -134,7 +134,9 @@ class StaffDrawing {
 
   void draw_tuplet(const std::vector<PlacedChord>& voice, std::size_t begin, std::size_t last) {
     constexpr double kDigitHeight = 1.55;
-    const bool above = voice[begin].chord.stem_up;
+    std::size_t first_note = begin;
+    while (first_note < last && voice[first_note].chord.chord->is_rest()) ++first_note;
+    const bool above = voice[first_note].chord.stem_up;
     const double left = voice[begin].x;
     const double right = voice[last].x + kHeadWidth;
     const bool beamed = voice[begin].chord.chord->beam == BeamPart::begins &&

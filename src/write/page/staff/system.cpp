@@ -11,6 +11,7 @@ constexpr double kClefGap = 0.55;
 constexpr double kSignGap = 0.65;
 constexpr double kSmallClef = 0.75;
 constexpr double kRepeatRoom = 1.2;
+constexpr double kLeastHead = 7.4;  // the names of the ribbon's lines stand above it
 constexpr double kLeastStretch = 0.55;
 constexpr double kFullStretch = 1;
 constexpr double kLooseStretch = 1.7;  // of a last system that is not full
@@ -108,19 +109,19 @@ class SystemDrawing {
   SystemDrawing(const SharedLines& lines, const BarsInSystem& system, double begin)
       : lines_(lines), system_(system), begin_(begin), end_(system.places.back().end) {}
 
-  System draw(KeySignature key, bool follows, std::vector<OpenTies>& ties,
+  System draw(KeySignature key, bool is_last, std::vector<OpenTies>& ties,
               const WatchNumbersOfLines& watch) {
     for (std::size_t hand = 0; hand < lines_.size(); ++hand) {
       staves_.push_back(staff_of(hand, key, ties[hand]));
     }
-    number_bars(follows);
+    number_bars();
     set_staves_apart();
     for (std::size_t hand = 0; hand < lines_.size(); ++hand) add_ribbon(hand, watch[hand]);
     for (std::size_t hand = 0; hand < lines_.size(); ++hand) {
       move_all(staves_[hand], 0, tops_[hand]);
       append(inks_, std::move(staves_[hand]));
     }
-    draw_bar_lines();
+    draw_bar_lines(is_last);
     if (lines_.size() > 1) draw_brace();
     return finished();
   }
@@ -169,10 +170,9 @@ class SystemDrawing {
   }
 
   /// The number of each bar stands over its beginning, above what is there.
-  void number_bars(bool follows) {
+  void number_bars() {
     constexpr double kSize = 1.6;
     constexpr double kAir = 0.45;
-    (void)follows;
     Skyline sky(end_ + 2);
     sky.add(staves_.front());
     for (std::size_t i = 0; i < system_.bars.size(); ++i) {
@@ -199,7 +199,7 @@ class SystemDrawing {
   }
 
   void add_ribbon(std::size_t hand, const WatchNumbers& watch) {
-    constexpr double kBeforeFirst = 2.6;
+    constexpr double kBeforeFirst = 2;
     constexpr double kNameSize = 1.6;
     constexpr double kNameGap = 0.3;
     RibbonPart part;
@@ -244,13 +244,13 @@ class SystemDrawing {
     }
   }
 
-  void draw_bar_lines() {
+  void draw_bar_lines(bool is_last) {
     upright(begin_, kThin);
     for (std::size_t i = 0; i < system_.bars.size(); ++i) {
       const MeasuredBar& bar = system_.bars[i];
       const double x = i == 0 ? system_.first : system_.places[i].begin;
       if (!bar.goes_on && begins_repeat(left_of(*bar.bar))) begin_repeat(x, i > 0);
-      if (bar.ends) end_bar(i);
+      if (bar.ends) end_bar(i, is_last && i + 1 == system_.bars.size());
     }
   }
 
@@ -274,13 +274,12 @@ class SystemDrawing {
     dots(x + 0.9);
   }
 
-  void end_bar(std::size_t i) {
+  void end_bar(std::size_t i, bool is_end) {
     const double x = system_.places[i].end;
-    const BarLineStyle style = right_of(*system_.bars[i].bar);
-    switch (style) {
+    switch (right_of(*system_.bars[i].bar)) {
       case BarLineStyle::double_bar:
-        upright(x - 0.55, kThin);
-        upright(x, kThin);
+        upright(x - (is_end ? 0.85 : 0.55), kThin);
+        upright(is_end ? x - kThick / 2 : x - kThin / 2, is_end ? kThick : kThin);
         return;
       case BarLineStyle::repeat_end:
       case BarLineStyle::repeat_both:
@@ -360,7 +359,7 @@ bool SystemMaker::has_bar(std::size_t number) {
 
 double SystemMaker::begin_of_first() {
   const double begin = lines_.size() > 1 ? kBraceRoom : 0.1;
-  double end = begin;
+  double end = kLeastHead;
   for (std::size_t hand = 0; hand < lines_.size(); ++hand) {
     end = std::max(end, head_of(waiting_.front(), hand, key_, begin).end);
   }
@@ -443,12 +442,11 @@ std::optional<System> SystemMaker::next() {
   Row row = justified(waiting_.front().ends ? bars_that_fit() : 1);
   const BarsInSystem bars{row.bars, row.places, row.first};
   System system = SystemDrawing(lines_, bars, lines_.size() > 1 ? kBraceRoom : 0.1)
-                      .draw(key_, made_ > 0, ties_, watch_);
+                      .draw(key_, row.is_last, ties_, watch_);
   system.width = width_;
   for (const MeasuredBar& bar : row.bars) {
     if (bar.bar->key) key_ = *bar.bar->key;
   }
-  ++made_;
   return system;
 }
 

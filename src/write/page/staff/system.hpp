@@ -60,7 +60,6 @@ class SystemMaker {
   std::deque<MeasuredBar> waiting_;
   std::vector<OpenTies> ties_;
   KeySignature key_;
-  std::size_t made_ = 0;
 };
 
 }  // namespace fingerturn

@@ -1,4 +1,4 @@
-#include "write/page/layout.hpp"
+#include "write/markdown/layout.hpp"
 
 #include "write/text/rows.hpp"
 

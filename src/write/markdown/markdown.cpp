@@ -1,7 +1,7 @@
 #include "fingerturn/report.hpp"
 #include "text/escape.hpp"
 #include "text/text_out.hpp"
-#include "write/page/part.hpp"
+#include "write/markdown/part.hpp"
 #include "write/shared/cues.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/shared/passage_words.hpp"

@@ -1,4 +1,4 @@
-#include "write/page/part.hpp"
+#include "write/markdown/part.hpp"
 
 #include "write/shared/cues.hpp"
 #include "write/shared/note_words.hpp"
@@ -36,14 +36,6 @@ std::vector<PagePart> page_parts(const AnalysedPassage& passage) {
   return parts;
 }
 
-std::vector<HandDrawer> drawers_of(const PagePart& part) {
-  std::vector<HandDrawer> drawers;
-  for (std::size_t i = 0; i < part.lines.size(); ++i) {
-    drawers.emplace_back(HandPicture(part.layout, part.lines[i].written(), i));
-  }
-  return drawers;
-}
-
 bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem& system) {
   if (!only_where_needed(row)) return true;
   bool found = false;
@@ -62,26 +54,6 @@ std::size_t most_notes(const PagePart& part, std::size_t line, const PageSystem&
                  [&](const ShownEvent& shown) { most = std::max(most, note_cells(shown).size()); });
   }
   return most;
-}
-
-std::string words_of_piece(const PagePart& part, std::size_t number, const Piece& piece) {
-  const Line& line = part.lines[number].written();
-  std::string words;
-  visit_events(part, number, piece, [&](const ShownEvent& shown) {
-    if (shown.entry == nullptr) return;
-    words += words.empty() ? "" : ". ";
-    words += event_words(line, shown.place) + ": " + cue_of(*shown.entry, line.hand);
-  });
-  return words.empty() ? "Nothing is struck here." : words + ".";
-}
-
-std::string_view hand_heading(Hand hand) noexcept {
-  return hand == Hand::right ? "Right hand" : "Left hand";
-}
-
-std::string_view hands_apart_words() noexcept {
-  return "Not all note values are known, so the hands stand one after the other and the notes "
-         "evenly.";
 }
 
 }  // namespace fingerturn

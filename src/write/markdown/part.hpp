@@ -1,8 +1,7 @@
 #pragma once
 
 #include "fingerturn/report.hpp"
-#include "write/page/layout.hpp"
-#include "write/page/svg_hand.hpp"
+#include "write/markdown/layout.hpp"
 #include "write/text/rows.hpp"
 
 #include <array>
@@ -17,9 +16,6 @@ struct PagePart {
   SharedLines lines;
   PageLayout layout;
 };
-
-/// What draws the hands of a part, one for each line; the part must outlive it.
-std::vector<HandDrawer> drawers_of(const PagePart& part);
 
 /// The parts of a passage: both hands above one another, or one after the other where it is not
 /// known which notes sound together.
@@ -36,14 +32,5 @@ bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem
 
 /// The most notes that an event of the system has, at least 1.
 std::size_t most_notes(const PagePart& part, std::size_t line, const PageSystem& system);
-
-/// "C4:1 swing right, play left; D4:2 play right": what the picture of a piece shows, in words.
-std::string words_of_piece(const PagePart& part, std::size_t number, const Piece& piece);
-
-/// "Right hand", as a heading has it.
-std::string_view hand_heading(Hand hand) noexcept;
-
-/// The sentence for passages whose hands stand one after the other.
-std::string_view hands_apart_words() noexcept;
 
 }  // namespace fingerturn

@@ -1,0 +1,32 @@
+#include "write/page/html_music.hpp"
+
+#include <string_view>
+
+#include <fmt/core.h>
+
+namespace fingerturn {
+namespace {
+
+void add_systems(HtmlPage& page, const AnalysedPassage& passage, const MusicPart& part,
+                 double width, std::string_view name) {
+  page.out += fmt::format("<div class=\"systems {}\">\n", name);
+  SystemMaker maker(passage, part.lines, part.watch, width);
+  while (const std::optional<System> system = maker.next()) {
+    page.out +=
+        fmt::format(R"(<svg class="music" role="img" aria-label="{}" viewBox="0 0 {} {:.2f}">)",
+                    words_of(*system), width, system->height);
+    add_inks(page.out, system->inks, page.used);
+    page.out += "</svg>\n";
+    page.hand_on();
+  }
+  page.out += "</div>\n";
+}
+
+}  // namespace
+
+void add_music(HtmlPage& page, const AnalysedPassage& passage, const MusicPart& part) {
+  add_systems(page, passage, part, kSheetWidth, "wide");
+  add_systems(page, passage, part, kNarrowWidth, "narrow");
+}
+
+}  // namespace fingerturn

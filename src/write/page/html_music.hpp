@@ -1,0 +1,19 @@
+#pragma once
+
+#include "text/text_out.hpp"
+#include "write/page/ink/ink_svg.hpp"
+#include "write/page/music.hpp"
+
+namespace fingerturn {
+
+/// A page that grows.
+struct HtmlPage : TextFlow {
+  GlyphsUsed used;        ///< the outlines that it refers to
+  bool unfolded = false;  ///< PageStyle::unfolded
+};
+
+/// The systems of a part, once for sheets and screens and once for telephones: the style sheet
+/// shows one of the two.
+void add_music(HtmlPage& page, const AnalysedPassage& passage, const MusicPart& part);
+
+}  // namespace fingerturn
