@@ -61,8 +61,8 @@ class GoldenReports(unittest.TestCase):
     def test_words_stand_once_and_are_used(self):
         self.change("last-tram.musicxml", "&#10;", " ")
         self.expect_fault("last-tram.musicxml is not as it is written anew")
-        self.change("scale.html", "⟦rest⟧", self.folder.words()["rest"])
-        self.expect_fault("scale.html is not as it is written anew")
+        self.change("scale.md", "⟦rest⟧", self.folder.words()["rest"])
+        self.expect_fault("scale.md is not as it is written anew")
         self.folder.write("caution.txt", self.folder.read("caution.txt") + "gone: nobody says it\n")
         self.expect_fault('no report says what is called "gone": nobody says it')
 

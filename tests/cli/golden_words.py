@@ -54,12 +54,12 @@ class Picture(Markup):
     paragraph = '(<text [^>]*>)(⟦[^<]*)(?=</text>)'
 
     def lines(self, opening, text):
-        """Lines across the page, or beside a small picture, each with a place of its own."""
-        begin, y, end = re.fullmatch(r'(.* y=")(\d+)(">)', opening).groups()
-        across = ' x="12"' in begin
-        lines = broken(text, 108 if across else 38)
+        """Lines across the sheet, each with a place of its own."""
+        begin, y, end = re.fullmatch(r'(.* y=")([0-9.]+)(".*>)', opening).groups()
+        places = (f"{float(y) + 2.6 * i:.2f}".rstrip("0").rstrip(".") for i in range(len(text)))
         return "</text>\n".join(
-            f"{begin}{int(y) + 15 * i}{end}{self.escape(line)}" for i, line in enumerate(lines))
+            f"{begin}{place}{end}{self.escape(line)}"
+            for place, line in zip(places, broken(text, 116)))
 
 
 class Score(Markup):

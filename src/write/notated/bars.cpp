@@ -6,6 +6,8 @@
 #include "write/notated/ticks.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 #include <utility>
 
 namespace fingerturn {
@@ -61,6 +63,43 @@ BarLineStyle bar_line_at(const Line& line, std::size_t event) {
   return is_there ? found->style : BarLineStyle::single;
 }
 
+/// The keys that go down in a bar; a key that is struck again was let go before.
+class KeysDown {
+ public:
+  explicit KeysDown(std::vector<Sounding> going_on) : found_(std::move(going_on)) {
+    for (std::size_t i = 0; i < found_.size(); ++i) last_[midi_number(found_[i].pitch)] = i;
+  }
+
+  void add(const Sounding& head) {
+    const auto [last, is_new] = last_.try_emplace(midi_number(head.pitch), found_.size());
+    if (!is_new) {
+      Sounding& before = found_[last->second];
+      if (before.end > head.onset) {
+        before.end = head.onset;
+        before.tied_on = head.tied_to;
+      }
+      last->second = found_.size();
+    }
+    found_.push_back(head);
+  }
+
+  /// What sounds in a bar of that length; what sounds on is tied, and goes on from its beginning.
+  std::vector<Sounding> until(Ticks length, std::vector<Sounding>& going_on) {
+    std::erase_if(found_, [](const Sounding& head) { return head.end <= head.onset; });
+    for (Sounding& head : found_) {
+      if (head.end <= length) continue;
+      going_on.push_back({head.place, head.pitch, 0, head.end - length, true, head.tied_on});
+      head.end = length;
+      head.tied_on = true;
+    }
+    return std::move(found_);
+  }
+
+ private:
+  std::vector<Sounding> found_;
+  std::map<int, std::size_t> last_;
+};
+
 /// A hand in a bar.
 class BarHand {
  public:
@@ -80,7 +119,7 @@ class BarHand {
   NotatedHand written(Ticks length, std::vector<Sounding>& going_on) const {
     if (!ticks_) return in_a_row();
     NotatedHand hand = voices_of(sounding(length, going_on));
-    for (const ShownEvent& shown : events_) take_signs(*shown.event, shown.place, hand);
+    take_signs(hand);
     for (NotatedVoice& voice : hand.voices) set_values(voice);
     add_rests(length, hand);
     add_grace_notes(hand);
@@ -104,7 +143,7 @@ class BarHand {
 
   [[nodiscard]] std::vector<Sounding> sounding(Ticks length,
                                                std::vector<Sounding>& going_on) const {
-    std::vector<Sounding> found = std::exchange(going_on, {});
+    KeysDown keys(std::exchange(going_on, {}));
     for (const auto& [event, place, entry] : events_) {
       if (event->grace) continue;
       const Ticks onset = onset_of(*event);
@@ -113,24 +152,26 @@ class BarHand {
         const Note& note = event->notes[i];
         const Ticks lasts = note.lasts ? in_ticks(*note.lasts, *ticks_) : of_chord;
         if (lasts <= 0) continue;
-        found.push_back({{place, i}, note.pitch, onset, onset + lasts, note.held, note.tied});
+        keys.add({{place, i}, note.pitch, onset, onset + lasts, note.held, note.tied});
       }
     }
-    for (Sounding& head : found) {
-      if (head.end <= length) continue;
-      going_on.push_back({head.place, head.pitch, 0, head.end - length, true, head.tied_on});
-      head.end = length;
-      head.tied_on = true;
-    }
-    return found;
+    return keys.until(length, going_on);
   }
 
-  static void take_signs(const Event& event, std::size_t place, NotatedHand& hand) {
+  void take_signs(NotatedHand& hand) const {
+    std::map<std::size_t, const Event*> signed_events;
+    for (const auto& [event, place, entry] : events_) {
+      const bool has_sign =
+          event->breath_after || event->rolls_on || event->ornament != Ornament::none;
+      if (has_sign && !event->grace) signed_events.emplace(place, event);
+    }
+    if (signed_events.empty()) return;
     for (NotatedVoice& voice : hand.voices) {
       for (NotatedChord& chord : voice) {
-        const bool is_of_event = std::ranges::any_of(
-            chord.heads, [&](const NotatedHead& head) { return head.place.event == place; });
-        if (is_of_event) take_signs_of(event, chord);
+        for (const NotatedHead& head : chord.heads) {
+          const auto found = signed_events.find(head.place.event);
+          if (found != signed_events.end() && !head.tied_to) take_signs_of(*found->second, chord);
+        }
       }
     }
   }
@@ -142,56 +183,77 @@ class BarHand {
   }
 
   void add_rests(Ticks length, NotatedHand& hand) const {
-    NotatedVoice& voice = hand.voices[0];
+    NotatedVoice rests;
     for (const auto& [event, place, entry] : events_) {
       if (!event->is_rest()) continue;
       NotatedChord rest{.event = place, .onset = onset_of(*event), .length = duration_of(*event)};
       if (rest.length <= 0) continue;
-      NotatedVoice rests;
       if (rest.onset == 0 && rest.length == length) {
         rest.value = NoteValue{};
-        rests.push_back(rest);
+        rests.push_back(std::move(rest));
       } else {
-        add_values(rests, rest, *ticks_);
+        add_values(rests, std::move(rest), *ticks_);
       }
-      const auto after = std::ranges::find_if(
-          voice, [&](const NotatedChord& chord) { return chord.onset > rest.onset; });
-      voice.insert(after, rests.begin(), rests.end());
     }
+    NotatedVoice& voice = hand.voices[0];
+    const auto first_rest = static_cast<std::ptrdiff_t>(voice.size());
+    append_all(voice, rests);
+    std::ranges::inplace_merge(voice, voice.begin() + first_rest, {}, &NotatedChord::onset);
   }
 
   /// Grace notes stand before the note that they lead to, in its voice.
   void add_grace_notes(NotatedHand& hand) const {
-    NotatedVoice graces;
+    std::map<std::size_t, NotatedVoice> graces;  // by the event that they lead to
+    NotatedVoice waiting;
     for (const auto& [event, place, entry] : events_) {
       if (event->grace) {
-        graces.push_back(chord_of(*event, place));
-        graces.back().grace = true;
-        graces.back().onset = onset_of(*event);
-      } else if (!graces.empty()) {
-        insert_graces(std::exchange(graces, {}), place, hand);
+        waiting.push_back(chord_of(*event, place));
+        waiting.back().grace = true;
+        waiting.back().onset = onset_of(*event);
+      } else if (!waiting.empty()) {
+        graces.emplace(place, with_grace_values(std::exchange(waiting, {})));
       }
     }
     if (!graces.empty()) {
-      hand.voices[0].insert(hand.voices[0].end(), graces.begin(), graces.end());
+      for (NotatedVoice& voice : hand.voices) insert_graces(graces, voice);
     }
+    NotatedVoice left = with_grace_values(std::move(waiting));
+    for (auto& [event, group] : graces) append_all(left, group);
+    append_all(hand.voices[0], left);
+    std::ranges::stable_sort(hand.voices[0], {}, &NotatedChord::onset);
   }
 
-  static void insert_graces(NotatedVoice graces, std::size_t before, NotatedHand& hand) {
-    const std::int8_t halvings = graces.size() > 1 ? 4 : 3;
-    for (NotatedChord& grace : graces) grace.value = NoteValue{halvings};
-    for (NotatedVoice& voice : hand.voices) {
-      const auto main = std::ranges::find_if(voice, [&](const NotatedChord& chord) {
-        return chord.event == before ||
-               std::ranges::any_of(chord.heads, [&](const NotatedHead& head) {
-                 return head.place.event == before;
-               });
-      });
-      if (main == voice.end()) continue;
-      voice.insert(main, graces.begin(), graces.end());
-      return;
+  static NotatedVoice with_grace_values(NotatedVoice graces) {
+    constexpr std::int8_t kEighth = 3;
+    constexpr std::int8_t kSixteenth = 4;
+    for (NotatedChord& grace : graces) {
+      grace.value = NoteValue{graces.size() > 1 ? kSixteenth : kEighth};
     }
-    hand.voices[0].insert(hand.voices[0].begin(), graces.begin(), graces.end());
+    return graces;
+  }
+
+  static void append_all(NotatedVoice& voice, NotatedVoice& more) {
+    voice.insert(voice.end(), std::make_move_iterator(more.begin()),
+                 std::make_move_iterator(more.end()));
+  }
+
+  /// Takes the groups of grace notes whose event the voice has.
+  static void insert_graces(std::map<std::size_t, NotatedVoice>& graces, NotatedVoice& voice) {
+    NotatedVoice written;
+    const auto take = [&](std::size_t event) {
+      const auto group = graces.find(event);
+      if (group == graces.end()) return;
+      append_all(written, group->second);
+      graces.erase(group);
+    };
+    for (NotatedChord& chord : voice) {
+      take(chord.event);
+      for (const NotatedHead& head : chord.heads) {
+        if (!head.tied_to) take(head.place.event);
+      }
+      written.push_back(std::move(chord));
+    }
+    voice = std::move(written);
   }
 
   static NotatedChord chord_of(const Event& event, std::size_t place) {

@@ -14,14 +14,14 @@
 namespace fingerturn {
 
 /// Where a note stands in its line.
-struct NotePlace {
+struct HeadPlace {
   std::size_t event = 0;  ///< in Line::events
   std::size_t note = 0;   ///< in Event::notes
 };
 
 /// A note head.
 struct NotatedHead {
-  NotePlace place;
+  HeadPlace place;
   Pitch pitch;
   std::optional<std::int8_t> sign;  ///< the accidental before it, where it needs one
   bool tied_to = false;             ///< from the head before it on its key

@@ -9,7 +9,7 @@ namespace fingerturn {
 /// A key that is down for a time, before it is known in which voice it is written. Times are
 /// counted from the beginning of the bar.
 struct Sounding {
-  NotePlace place;
+  HeadPlace place;
   Pitch pitch;
   Ticks onset = 0;
   Ticks end = 0;

@@ -54,7 +54,7 @@ void add_items(std::string& out, std::string_view tag, const std::vector<WatchIt
 }
 
 /// What asks for care, with the numbers that stand in the music, and what is for information.
-void add_watch_list(HtmlPage& page, const AnalysedPassage& passage, const WatchList& list,
+void add_watch_list(HtmlPage& page, const AnalysedPassage& passage, const PageWatchList& list,
                     int level) {
   add_heading(page.out, level, "Watch list");
   if (list.items.empty()) {
@@ -106,7 +106,7 @@ void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level)
   for (const std::string& sentence : opening_sentences(passage))
     add_element(page.out, "p", sentence);
   if (has_no_places(passage)) return;
-  const WatchList list = watch_list_of(passage);
+  const PageWatchList list = watch_list_of(passage);
   const std::vector<MusicPart> parts = music_parts(passage, list);
   if (parts.empty()) return;
   if (parts.size() > 1) add_element(page.out, "p", hands_apart_words());

@@ -98,9 +98,10 @@ std::vector<LegendDrawing> legend_drawings(const AnalysedScore& analysed) {
     found.push_back(drawing(letters("2", InkStyle::suggested), kSide, "slanted: finger suggested"));
   }
   if (used.has_sides()) {
-    found.push_back(drawing(lines(), kWide,
-                            "upper line: to the right; lower: to the left, for both hands; full: "
-                            "the swing that plays, dashed: the one that prepares"));
+    found.push_back(
+        drawing(lines(), kWide,
+                "upper line: to the right, lower: to the left, for both hands; full: plays, "
+                "dashed: prepares"));
   }
   return found;
 }

@@ -4,7 +4,7 @@
 
 namespace fingerturn {
 
-std::vector<MusicPart> music_parts(const AnalysedPassage& passage, const WatchList& list) {
+std::vector<MusicPart> music_parts(const AnalysedPassage& passage, const PageWatchList& list) {
   const SharedLines lines = lines_of(passage);
   if (lines.empty()) return {};
   if (lines.size() < 2 || all_onsets_known(passage.written())) {

@@ -25,7 +25,7 @@ struct MusicPart {
 
 /// The parts of a passage: both hands above one another, or one after the other where it is not
 /// known which notes sound together.
-std::vector<MusicPart> music_parts(const AnalysedPassage& passage, const WatchList& list);
+std::vector<MusicPart> music_parts(const AnalysedPassage& passage, const PageWatchList& list);
 
 /// "Bars 3 to 6": which music a system shows.
 std::string words_of(const System& system);

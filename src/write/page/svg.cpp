@@ -28,8 +28,18 @@ constexpr double kTitle = 3.2;
 constexpr double kText = 1.8;
 constexpr double kLine = 2.6;
 constexpr double kFoot = 4;  // what the line at the foot of a sheet takes
-constexpr int kColumns = 100;
+constexpr int kColumns = 116;
 constexpr int kTitleColumns = 56;
+
+/// How many sheets there are, and how high they are.
+struct SheetSizes {
+  std::size_t count = 0;
+  double height = 0;
+};
+
+double top_of(std::size_t sheet) {
+  return static_cast<double>(sheet) * (kSheetHeight + kBetweenSheets);
+}
 
 /// Sheets that fill from above.
 class Sheets : public TextFlow {
@@ -43,6 +53,7 @@ class Sheets : public TextFlow {
     if (y_ > kMargin) y_ += gap;
     move_all(inks, kMargin, y_);
     add_inks(out, inks, used_);
+    out += '\n';
     y_ += height;
     hand_on();
   }
@@ -62,33 +73,31 @@ class Sheets : public TextFlow {
 
   void add_room(double height) { y_ += height; }
 
-  void end() {
-    end_sheet();
+  /// Where all is on one sheet, that is no longer than it need be.
+  SheetSizes end() {
+    SheetSizes sizes{count_, kSheetHeight};
+    if (count_ == 1) sizes.height = std::min(kSheetHeight, y_ + kFoot + kMargin);
+    end_sheet(sizes.height);
     finish();
+    return sizes;
   }
 
-  [[nodiscard]] double height() const {
-    return static_cast<double>(count_) * (kSheetHeight + kBetweenSheets) - kBetweenSheets;
-  }
   [[nodiscard]] const GlyphsUsed& used() const noexcept { return used_; }
 
  private:
   void begin_sheet() {
-    if (count_ > 0) end_sheet();
-    out += fmt::format(
-        R"svg(<g transform="translate(0 {:.2f})"><rect class="paper" width="{}" height="{:.2f}"/>)svg",
-        static_cast<double>(count_) * (kSheetHeight + kBetweenSheets), kSheet, kSheetHeight);
-    out += '\n';
+    if (count_ > 0) end_sheet(kSheetHeight);
+    out += fmt::format("<g transform=\"translate(0 {:.2f})\">\n", top_of(count_));
     ++count_;
     y_ = kMargin;
   }
 
-  void end_sheet() {
+  void end_sheet(double height) {
     constexpr std::size_t kLongest = 60;
     std::string title = title_;
     if (title.size() > kLongest) title = wrapped("", title, static_cast<int>(kLongest));
     title.resize(std::min(title.size(), title.find('\n')));
-    const double y = kSheetHeight - kMargin;
+    const double y = height - kMargin;
     const double right = kMargin + kSheetWidth;
     const Inks foot{
         text_ink(InkKind::words, {title, {kMargin, y}, kText}, InkStyle::quiet),
@@ -104,7 +113,7 @@ class Sheets : public TextFlow {
   double y_ = kMargin;
 };
 
-void add_watch_list(Sheets& sheets, const WatchList& list, bool names_hand) {
+void add_watch_list(Sheets& sheets, const PageWatchList& list, bool names_hand) {
   if (list.items.empty()) return;
   sheets.add_room(kLine);
   for (std::size_t i = 0; i < list.items.size(); ++i) {
@@ -123,7 +132,7 @@ void add_passage(Sheets& sheets, const AnalysedScore& analysed, const AnalysedPa
     sheets.add_words(sentence, kText, kColumns, InkStyle::quiet);
   }
   if (has_no_places(passage)) return;
-  const WatchList list = watch_list_of(passage);
+  const PageWatchList list = watch_list_of(passage);
   const std::vector<MusicPart> parts = music_parts(passage, list);
   if (parts.size() > 1) sheets.add_words(hands_apart_words(), kText, kColumns, InkStyle::quiet);
   for (const MusicPart& part : parts) {
@@ -162,20 +171,22 @@ constexpr std::string_view kSheetStyle =
     ".paper{fill:#fff;stroke:none}\n"
     "@media screen and (prefers-color-scheme:dark){.music .paper{fill:#14181d}}\n";
 
-/// Draws everything but the opening, which tells how high the drawing is and which outlines it
-/// uses: known once it is drawn.
+/// What is known once all is drawn: how high the drawing is, and which outlines it uses.
 struct Drawn {
-  double height = 0;
+  SheetSizes sheets;
   GlyphsUsed used;
+
+  [[nodiscard]] double height() const { return top_of(sheets.count - 1) + sheets.height; }
 };
 
+/// Draws everything but the opening, which tells those.
 Drawn draw(const AnalysedScore& analysed, const TextSink& sink) {
   Sheets sheets(sink, printable(title_of(analysed)));
   for (const AnalysedPassage passage : analysed) add_passage(sheets, analysed, passage);
   add_legend(sheets, analysed);
   sheets.add_words(caution(), kText, kColumns, InkStyle::quiet);
-  sheets.end();
-  return {sheets.height(), sheets.used()};
+  const SheetSizes sizes = sheets.end();
+  return {sizes, sheets.used()};
 }
 
 std::string opening(const AnalysedScore& analysed, const Drawn& drawn) {
@@ -185,14 +196,19 @@ std::string opening(const AnalysedScore& analysed, const Drawn& drawn) {
                       R"(aria-labelledby="title description" width="{:.1f}mm" height="{:.1f}mm" )"
                       R"(viewBox="0 0 {:.2f} {:.2f}">)"
                       "\n",
-                      kSheet * kStaffSpace, drawn.height * kStaffSpace, kSheet, drawn.height);
+                      kSheet * kStaffSpace, drawn.height() * kStaffSpace, kSheet, drawn.height());
   text += fmt::format("<title id=\"title\">{}</title>\n", escaped_markup(title_of(analysed)));
   text +=
       "<desc id=\"description\">The music, and beside each staff the forearm's swing through time "
       "with the fingers: up is to the right, down to the left.</desc>\n";
   text += fmt::format("<style>\n{}{}</style>\n<defs>\n", ink_style(), kSheetStyle);
   add_outlines(text, drawn.used);
-  return text + "</defs>\n";
+  text += "</defs>\n";
+  for (std::size_t sheet = 0; sheet < drawn.sheets.count; ++sheet) {
+    text += fmt::format("<rect class=\"paper\" y=\"{:.2f}\" width=\"{}\" height=\"{:.2f}\"/>\n",
+                        top_of(sheet), kSheet, drawn.sheets.height);
+  }
+  return text;
 }
 
 }  // namespace

@@ -37,8 +37,8 @@ class Items {
 
 }  // namespace
 
-WatchList watch_list_of(const AnalysedPassage& passage) {
-  WatchList list;
+PageWatchList watch_list_of(const AnalysedPassage& passage) {
+  PageWatchList list;
   Items items;
   Items remarks;
   for (const AnalysedLine line : passage) {

@@ -16,13 +16,13 @@ struct WatchItem {
   std::vector<std::int32_t> bars;    ///< rising, each once
 };
 
-struct WatchList {
+struct PageWatchList {
   std::vector<WatchItem> items;                ///< what asks for care, the first with the number 1
   std::vector<WatchItem> remarks;              ///< what is said for information
   std::vector<WatchNumbers> numbers_of_lines;  ///< of the items, on the events of each line
 };
 
-WatchList watch_list_of(const AnalysedPassage& passage);
+PageWatchList watch_list_of(const AnalysedPassage& passage);
 
 /// "bar 3", "bars 3, 5 and 7".
 std::string bars_words(const std::vector<std::int32_t>& bars);

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -87,13 +88,11 @@ TEST_CASE("pages and pictures of scores made by chance are well-formed") {
     const AnalysedScore report("test.passage", score);
     const pugi::xml_document page = parsed(write_html(report));
     std::size_t events = 0;
-    for (const Passage& passage : score.passages) {
-      for (const Line& line : passage.lines) events += line.events.size();
+    for (const AnalysedPassage passage : report) {
+      for (const AnalysedLine line : passage) events += line.size();
     }
-    // Every event has a cell in the row of its notes.
-    CHECK(
-        all_of(page, "//table[@class='piece']//tr[starts-with(@class,'note')]/td[text()]").size() ==
-        events);
+    // Every struck event has a row in the tables for study.
+    CHECK(all_of(page, "//table[@class='study']/tbody/tr").size() == events);
     CHECK(parsed(write_svg(report)).document_element().name() == "svg"s);
     CHECK(has(write_markdown(report, {}), std::string(caution().substr(0, 40))));
   }
@@ -111,13 +110,14 @@ TEST_CASE("a page holds totals, watch list with sources, reasons, legend and cau
   const AnalysedScore music = analysed("passage: Lantern Street\n1/4 C4:1 D:2 E F:1 | G:2 A:3");
   const std::string page = write_html(music);
   CHECK(has(page, "Right hand: 6 events, "));
-  CHECK(has(page, "The finger is missing. [<a href=\"#source-missing-finger\">"));
+  CHECK(has(page, "The finger is missing. <a href=\"#source-missing-finger\">"));
   CHECK(has(page, "<dt id=\"source-missing-finger\">"));
   CHECK(has(page, "<dd>Our convention.</dd>"));
   for (const EventAnalysis& entry : music[0][0].found().events) {
     CHECK(has(page, reason_of(entry, Hand::right)));
   }
-  CHECK(has(page, "<h2 id=\"legend\">Legend</h2>"));
+  CHECK(has(page, "aria-label=\"Legend\""));
+  CHECK(has(page, "<span>double: swing back first, then play</span>"));
   CHECK(has(page, std::string(caution())));
 }
 
@@ -134,26 +134,56 @@ TEST_CASE("a page of several passages begins with its contents") {
   CHECK(all_of(parsed(write_html(analysed("C4:1"))), "//nav").empty());
 }
 
-TEST_CASE("systems break at bars, and long bars at beats") {
-  const pugi::xml_document page = parsed(write_html(analysed(long_passage(3))));
-  std::vector<std::string> captions;
-  for (const pugi::xml_node& system : all_of(page, "//div[@class='system']")) {
-    for (const pugi::xml_node& caption : all_of(system, ".//caption")) {
-      captions.push_back(text_in(caption));
-    }
-    captions.emplace_back("/");
-  }
-  CHECK(captions == std::vector<std::string>{"bar 1", "(bar 1)", "bar 2", "(bar 2)", "/", "bar 3",
-                                             "(bar 3)", "/"});
-}
-
 TEST_CASE("some bars of an analysis make a page of these bars") {
   const AnalysedScore bars = only_bars(analysed(long_passage(4)), {2, 3});
-  const std::string page = write_html(bars);
-  CHECK(has(page, ">bar 2<"));
-  CHECK(has(page, ">bar 3<"));
-  CHECK_FALSE(has(page, ">bar 1<"));
-  CHECK_FALSE(has(page, ">bar 4<"));
+  const pugi::xml_document page = parsed(write_html(bars));
+  for (const pugi::xml_node& number : all_of(page, "//*[contains(@class,'slant')]")) {
+    CAPTURE(text_in(number));
+    CHECK((text_in(number) == "2" || text_in(number) == "3"));
+  }
+  CHECK(all_of(page, "//table[@class='study']/tbody/tr").size() == 16);
+}
+
+TEST_CASE("a page is set once for sheets and once for telephones, each system with a name") {
+  const pugi::xml_document page = parsed(write_html(analysed(long_passage(6))));
+  for (const char* name : {"wide", "narrow"}) {
+    const std::string path = "//div[@class='systems " + std::string(name) + "']/*[@role='img']";
+    const std::vector<pugi::xml_node> systems = all_of(page, path.c_str());
+    REQUIRE(systems.size() > 1);
+    CHECK(std::string(systems.front().attribute("aria-label").value()).starts_with("Bar"));
+  }
+  const auto systems_in = [&](const std::string& name) {
+    return all_of(page, ("//div[@class='systems " + name + "']/*").c_str()).size();
+  };
+  CHECK(systems_in("narrow") > systems_in("wide"));
+}
+
+TEST_CASE("a page has the outline of every sign that it shows, and no other") {
+  for (const std::string& text :
+       {write_html(analysed(long_passage(2))), write_svg(analysed("1/4 C#4:1 r 1/1 D:2 |"))}) {
+    const pugi::xml_document page = parsed(text);
+    std::set<std::string> used;
+    for (const pugi::xml_node& use : all_of(page, "//use")) {
+      used.insert(std::string(use.attribute("href").value()).substr(1));
+    }
+    std::set<std::string> there;
+    for (const pugi::xml_node& outline : all_of(page, "//defs/path")) {
+      there.insert(outline.attribute("id").value());
+    }
+    CHECK_FALSE(used.empty());
+    CHECK(used == there);
+  }
+}
+
+TEST_CASE("a picture is paged: each sheet has its title and number") {
+  const pugi::xml_document picture = parsed(write_svg(analysed(long_passage(60))));
+  const std::vector<pugi::xml_node> sheets = all_of(picture, "/svg/g");
+  REQUIRE(sheets.size() > 1);
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    const std::vector<pugi::xml_node> words = all_of(sheets[i], "text");
+    CHECK(text_in(words[words.size() - 2]) == "long");
+    CHECK(text_in(words.back()) == std::to_string(i + 1));
+  }
 }
 
 TEST_CASE("hands of unknown note values stand one after the other, and the page says so") {

@@ -37,8 +37,4 @@ std::vector<pugi::xml_node> all_of(const pugi::xml_node& node, const char* path)
   return nodes;
 }
 
-std::vector<pugi::xml_node> drawn(const pugi::xml_node& document, const std::string& name) {
-  return all_of(document, ("//*[@role='img']//*[@class='" + name + "']").c_str());
-}
-
 }  // namespace fingerturn::tests

@@ -22,7 +22,4 @@ std::string text_in(const pugi::xml_node& node);
 /// The elements below a node that an XPath gives.
 std::vector<pugi::xml_node> all_of(const pugi::xml_node& node, const char* path);
 
-/// The elements of a class in the pictures of the notes; those of the legend do not count.
-std::vector<pugi::xml_node> drawn(const pugi::xml_node& document, const std::string& name);
-
 }  // namespace fingerturn::tests

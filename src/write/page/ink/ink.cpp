@@ -88,12 +88,13 @@ double text_width(std::string_view words, double size) {
 
 Ink text_ink(InkKind kind, TextInk text, InkStyle style) {
   constexpr double kAbove = 0.75;
-  constexpr double kBelow = 0.22;
+  // Numbers do not reach below the line on which they stand.
+  const double below = kind == InkKind::finger || kind == InkKind::bar_number ? 0.02 : 0.22;
   const double width = text_width(text.words, text.size);
   double left = text.at.x;
   if (text.anchor == Anchor::middle) left -= width / 2;
   if (text.anchor == Anchor::end) left -= width;
-  const Box box{left, text.at.y - kAbove * text.size, left + width, text.at.y + kBelow * text.size};
+  const Box box{left, text.at.y - kAbove * text.size, left + width, text.at.y + below * text.size};
   return {kind, style, box, std::move(text)};
 }
 

@@ -50,6 +50,7 @@ Fingers fingers_of(const AnalysedLine& line, const AnalysedEvent& event) {
     if (note.held) continue;
     std::string words =
         finger_words(fingers_on_key(line.written(), event.found.event, note), false);
+    std::ranges::replace(words, '>', '-');
     if (words.size() > kLongest) words = words.substr(0, 3) + "..";
     fingers.words.push_back(std::move(words));
     fingers.suggested = fingers.suggested && note.suggested && note.finger;
@@ -232,18 +233,18 @@ bool overlap_along(const Box& one, const Box& other) {
 }
 
 /// Labels in rows: each in the row nearest to the ribbon that has room.
-void draw_labels(const std::vector<Label>& labels, double y, double step, Inks& inks) {
-  std::vector<std::vector<Box>> rows;
+void draw_labels(const std::vector<Label>& labels, double y, double step, double end, Inks& inks) {
+  std::vector<Box> rows;  // the last label of each
   for (const Label& label : labels) {
     const bool is_flag = label.kind == InkKind::watch_flag;
     Ink ink = text_ink(label.kind, {label.words, {label.x, 0}, kLabel, Anchor::middle},
                        is_flag ? InkStyle::strong : InkStyle::plain);
+    ink.move(std::min(0.0, end - ink.box.right), 0);
     std::size_t row = 0;
-    const auto is_taken = [&](const Box& other) { return overlap_along(ink.box, other); };
-    while (row < rows.size() && std::ranges::any_of(rows[row], is_taken)) ++row;
+    while (row < rows.size() && overlap_along(ink.box, rows[row])) ++row;
     if (row == rows.size()) rows.emplace_back();
     ink.move(0, y + step * static_cast<double>(row));
-    rows[row].push_back(ink.box);
+    rows[row] = ink.box;
     if (is_flag) {
       constexpr double kInset = 0.28;
       const Box& box = ink.box;
@@ -325,9 +326,10 @@ class RibbonDrawing {
     for (const Node& node : nodes) {
       for (Label& label : labels_of(node, watch_)) labels.push_back(std::move(label));
     }
-    if (line_.hand() == Hand::right) return draw_labels(labels, -kNodeRadius - kAir, -kStep, inks_);
+    const double reach = kNodeRadius + kRing + kAir;
+    if (line_.hand() == Hand::right) return draw_labels(labels, -reach, -kStep, part_.end, inks_);
     const double below = kRibbonHeight + kNodeRadius + kRing + (bows_ ? kBowBend + kAir : 0);
-    draw_labels(labels, below + kLabel, kStep, inks_);
+    draw_labels(labels, below + kLabel, kStep, part_.end, inks_);
   }
 
   const AnalysedLine& line_;

@@ -46,7 +46,9 @@ class Spacing {
     }
     if (bar.moments.empty()) wanted = first + kEmptyBar * stretch_;
     double end = wanted;
-    for (const Filled& hand : filled_) end = std::max(end, hand.staff + kLastGap);
+    for (const Filled& hand : filled_) {
+      end = std::max({end, hand.staff + kLastGap, hand.ribbon});
+    }
     spaced.end = end + ends.after;
     return spaced;
   }

@@ -250,58 +250,10 @@ class StaffDrawing {
   Inks inks_;
 };
 
-constexpr std::array kSharpPlaces{8, 5, 9, 6, 3, 7, 4};
-constexpr std::array kFlatPlaces{4, 7, 3, 6, 2, 5, 1};
-
 }  // namespace
 
 Inks draw_staff(const BarsInSystem& system, std::size_t hand, OpenTies& ties) {
   return StaffDrawing(system, hand, ties).draw();
-}
-
-Inks draw_clef(Reading reading, double x, double scale) {
-  constexpr double kGLine = 3;
-  constexpr double kFLine = 1;
-  const Glyph clef = clef_of(reading);
-  return {glyph_ink(InkKind::clef, clef, {x, clef == Glyph::g_clef ? kGLine : kFLine}, scale)};
-}
-
-Inks draw_key(KeySignature key, KeySignature before, Reading reading, double x) {
-  constexpr double kGap = 0.12;
-  const KeySignature drawn = key.fifths == 0 ? before : key;
-  const int lower = clef_of(reading) == Glyph::g_clef ? 0 : 2;
-  Inks inks;
-  for (int i = 0; i < std::abs(drawn.fifths); ++i) {
-    const auto place = static_cast<std::size_t>(i);
-    const int position =
-        (drawn.fifths > 0 ? kSharpPlaces.at(place) : kFlatPlaces.at(place)) - lower;
-    Glyph glyph = drawn.fifths > 0 ? Glyph::sharp : Glyph::flat;
-    if (key.fifths == 0) glyph = Glyph::natural;
-    inks.push_back(glyph_ink(InkKind::key_sign, glyph, {x, y_of(position)}));
-    x = inks.back().box.right + kGap;
-  }
-  return inks;
-}
-
-Inks draw_meter(const Meter& meter, double x) {
-  const auto row = [](int number, double y) {
-    Inks inks;
-    double right = 0;
-    for (const char digit : std::to_string(number)) {
-      const auto place = static_cast<std::size_t>(digit - '0');
-      const auto glyph = static_cast<Glyph>(static_cast<std::size_t>(Glyph::meter_0) + place);
-      inks.push_back(glyph_ink(InkKind::meter, glyph, {right, y}));
-      right = inks.back().box.right;
-    }
-    return inks;
-  };
-  Inks upper = row(meter.beats, 1);
-  Inks lower = row(meter.beat_type, 3);
-  const double width = std::max(box_of(upper).right, box_of(lower).right);
-  move_all(upper, x + (width - box_of(upper).right) / 2, 0);
-  move_all(lower, x + (width - box_of(lower).right) / 2, 0);
-  append(upper, std::move(lower));
-  return upper;
 }
 
 }  // namespace fingerturn

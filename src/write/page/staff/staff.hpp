@@ -31,9 +31,4 @@ struct BarsInSystem {
 /// tuplets and signs. Ties that go on are left in `ties`.
 Inks draw_staff(const BarsInSystem& system, std::size_t hand, OpenTies& ties);
 
-/// A clef, the signs of a key and a meter, each from `x` on; the width is that of the ink.
-Inks draw_clef(Reading reading, double x, double scale);
-Inks draw_key(KeySignature key, KeySignature before, Reading reading, double x);
-Inks draw_meter(const Meter& meter, double x);
-
 }  // namespace fingerturn

@@ -45,9 +45,12 @@ class SystemMaker {
   struct Row;
 
   bool has_bar(std::size_t number);
+  void add_parts(MeasuredBar bar);
   [[nodiscard]] std::vector<BarEnds> ends_of(std::size_t count);
   [[nodiscard]] double begin_of_first();
   std::size_t bars_that_fit();
+  /// Where the first bar would end, were it no longer than so many moments.
+  [[nodiscard]] double end_of_first(std::size_t moments);
   void split_first();
   [[nodiscard]] Row justified(std::size_t count);
 
