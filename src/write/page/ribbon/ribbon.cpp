@@ -1,5 +1,6 @@
 #include "write/page/ribbon/ribbon.hpp"
 
+#include "write/page/ink/skyline.hpp"
 #include "write/shared/note_words.hpp"
 
 #include <algorithm>
@@ -14,7 +15,6 @@ namespace fingerturn {
 namespace {
 
 constexpr double kRing = 0.34;
-constexpr double kStackedDigit = 1.6;
 constexpr double kLabel = 1.65;
 constexpr double kDigitBelow = 0.36;  // from the middle of a digit to its foot, in its size
 constexpr double kSwing = 2.6;
@@ -82,7 +82,7 @@ double half_width(const Node& node) {
   }
   double widest = 0;
   for (const std::string& word : node.fingers.words) {
-    widest = std::max(widest, text_width(word, kStackedDigit));
+    widest = std::max(widest, text_width(word, kFingerSize));
   }
   return std::max(kNodeRadius, widest / 2 + kInset);
 }
@@ -111,27 +111,26 @@ InkStyle finger_style(const Node& node) {
   return filled ? InkStyle::on_filled : InkStyle::strong;
 }
 
-Ink finger_ink(const Node& node, std::string words, double y, double size) {
-  return text_ink(InkKind::finger,
-                  {std::move(words), {node.x, y + kDigitBelow * size}, size, Anchor::middle},
-                  finger_style(node));
+Ink finger_ink(const Node& node, std::string words, double y) {
+  return text_ink(
+      InkKind::finger,
+      {std::move(words), {node.x, y + kDigitBelow * kFingerSize}, kFingerSize, Anchor::middle},
+      finger_style(node));
 }
 
 /// A chord that is struck level reaches over both lines, its fingers as the keys lie.
 void draw_level(const Node& node, Inks& inks) {
+  constexpr double kStep = 1.5;
   const double half = half_width(node);
-  const double top = -kNodeRadius;
-  const double bottom = kRibbonHeight + kNodeRadius;
-  inks.push_back(plate_ink(InkKind::node, {node.x - half, top, node.x + half, bottom}, kNodeRadius,
+  const double stack = kStep * static_cast<double>(node.fingers.words.size() - 1) / 2;
+  const double reach = kNodeRadius + std::max(kMiddle, stack);
+  inks.push_back(plate_ink(InkKind::node,
+                           {node.x - half, kMiddle - reach, node.x + half, kMiddle + reach}, half,
                            InkStyle::level));
-  const auto count = static_cast<double>(node.fingers.words.size());
-  const double step =
-      std::min(kStackedDigit * 0.95, (bottom - top - kStackedDigit) / std::max(1.0, count - 1));
-  const double size = std::min(kStackedDigit, step * 1.1);
-  double y = kMiddle + step * (count - 1) / 2;
+  double y = kMiddle + stack;
   for (const std::string& word : node.fingers.words) {
-    inks.push_back(finger_ink(node, word, y, count > 1 ? size : kStackedDigit));
-    y -= step;
+    inks.push_back(finger_ink(node, word, y));
+    y -= kStep;
   }
 }
 
@@ -153,7 +152,7 @@ void draw_node(const Node& node, Inks& inks) {
     inks.push_back(plate_ink(InkKind::node, plate(0),
                              style == InkStyle::corners ? kCorner : kNodeRadius, style));
   }
-  inks.push_back(finger_ink(node, joined(node.fingers.words), y, kFingerSize));
+  inks.push_back(finger_ink(node, joined(node.fingers.words), y));
 }
 
 void draw_turn(double x, double y, Inks& inks) {
@@ -227,31 +226,33 @@ struct Label {
   std::string words;
 };
 
-bool overlap_along(const Box& one, const Box& other) {
-  constexpr double kAir = 0.3;
-  return one.left < other.right + kAir && other.left < one.right + kAir;
+/// The frame of a number that leads to the list.
+Ink flag_frame(const Ink& number) {
+  constexpr double kInset = 0.28;
+  const Box& box = number.box;
+  return plate_ink(InkKind::watch_flag,
+                   {box.left - kInset, box.top, box.right + kInset, box.bottom}, 0.2,
+                   InkStyle::flag);
 }
 
-/// Labels in rows: each in the row nearest to the ribbon that has room.
-void draw_labels(const std::vector<Label>& labels, double y, double step, double end, Inks& inks) {
-  std::vector<Box> rows;  // the last label of each
+/// Labels above or below the ribbon, each as near to it as what is there lets it.
+void draw_labels(const std::vector<Label>& labels, bool above, double end, Inks& inks) {
+  constexpr double kAir = 0.3;
+  constexpr double kReach = kNodeRadius + kRing;
+  Skyline sky(end + 4);
+  sky.add(inks);
   for (const Label& label : labels) {
     const bool is_flag = label.kind == InkKind::watch_flag;
     Ink ink = text_ink(label.kind, {label.words, {label.x, 0}, kLabel, Anchor::middle},
                        is_flag ? InkStyle::strong : InkStyle::plain);
-    ink.move(std::min(0.0, end - ink.box.right), 0);
-    std::size_t row = 0;
-    while (row < rows.size() && overlap_along(ink.box, rows[row])) ++row;
-    if (row == rows.size()) rows.emplace_back();
-    ink.move(0, y + step * static_cast<double>(row));
-    rows[row] = ink.box;
-    if (is_flag) {
-      constexpr double kInset = 0.28;
-      const Box& box = ink.box;
-      inks.push_back(plate_ink(InkKind::watch_flag,
-                               {box.left - kInset, box.top, box.right + kInset, box.bottom}, 0.2,
-                               InkStyle::flag));
-    }
+    ink.move(std::min(0.0, end - kAir - ink.box.right), 0);
+    const double left = ink.box.left - kAir;
+    const double right = ink.box.right + kAir;
+    const double y = above ? sky.top(left, right, -kReach) - kAir - ink.box.bottom
+                           : sky.bottom(left, right, kRibbonHeight + kReach) + kAir - ink.box.top;
+    ink.move(0, y);
+    sky.add({left, ink.box.top, right, ink.box.bottom});
+    if (is_flag) inks.push_back(flag_frame(ink));
     inks.push_back(std::move(ink));
   }
 }
@@ -315,28 +316,21 @@ class RibbonDrawing {
     constexpr double kHalfBow = 3;
     const Crossing crossing = nodes[i].event.found.crossing;
     if (crossing == Crossing::none) return;
-    bows_ = true;
     draw_bow(crossing, i > 0 ? nodes[i - 1].x : nodes[i].x - kHalfBow, nodes[i].x, inks_);
   }
 
   void add_labels(const std::vector<Node>& nodes) {
-    constexpr double kAir = 0.5;
-    constexpr double kStep = 1.9;
     std::vector<Label> labels;
     for (const Node& node : nodes) {
       for (Label& label : labels_of(node, watch_)) labels.push_back(std::move(label));
     }
-    const double reach = kNodeRadius + kRing + kAir;
-    if (line_.hand() == Hand::right) return draw_labels(labels, -reach, -kStep, part_.end, inks_);
-    const double below = kRibbonHeight + kNodeRadius + kRing + (bows_ ? kBowBend + kAir : 0);
-    draw_labels(labels, below + kLabel, kStep, part_.end, inks_);
+    draw_labels(labels, line_.hand() == Hand::right, part_.end, inks_);
   }
 
   const AnalysedLine& line_;
   const RibbonPart& part_;
   const WatchNumbers& watch_;
   Inks inks_;
-  bool bows_ = false;
 };
 
 }  // namespace
