@@ -36,7 +36,7 @@ function unreadable() {
   const shown = [...document.querySelectorAll(".systems")].filter((one) => one.offsetHeight > 0);
   const all = document.querySelectorAll(".systems").length;
   if (2 * shown.length !== all) found.push(`${shown.length} of ${all} are shown`);
-  for (const finger of document.querySelectorAll(".systems .f")) {
+  for (const finger of document.querySelectorAll(".systems .f text")) {
     const height = finger.getBoundingClientRect().height;
     if (height > 0 && height < 9) found.push(`${finger.outerHTML} is ${height} high`);
   }
@@ -57,19 +57,29 @@ function faintWords() {
     return (high + 0.05) / (low + 0.05);
   };
   const paper = getComputedStyle(document.body).backgroundColor;
-  const behind = (word) => {
-    const [x, y] = ["x", "y"].map((name) => Number(word.getAttribute(name)));
-    const around = [...word.parentElement.children].filter((shape) => {
-      if (shape.tagName !== "rect" || !(shape.compareDocumentPosition(word) & 4)) return false;
+  // A shape that is drawn once and referred to has its look where it is drawn.
+  const lookOf = (shape) => {
+    const drawn = shape.tagName === "use" ? document.querySelector(shape.getAttribute("href")) : shape;
+    return drawn.tagName === "g" ? drawn.lastElementChild : drawn;
+  };
+  const behind = (word, place) => {
+    const [x, y] = ["x", "y"].map((name) => Number(word.getAttribute(name).split(" ")[place]));
+    const around = [...word.ownerSVGElement.querySelectorAll("rect, use")].filter((shape) => {
+      if (lookOf(shape).tagName !== "rect") return false;
       const box = shape.getBBox();
       return x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
     });
-    return around.length > 0 ? getComputedStyle(around.at(-1)).fill : paper;
+    return around.length > 0 ? getComputedStyle(lookOf(around.at(-1))).fill : paper;
   };
   const words = [...document.querySelectorAll("svg text")];
   return words
     .filter((word) => word.getBoundingClientRect().width > 0)
-    .filter((word) => contrast(getComputedStyle(word).fill, behind(word)) < 4.5)
+    .filter((word) =>
+      word
+        .getAttribute("x")
+        .split(" ")
+        .some((_, place) => contrast(getComputedStyle(word).fill, behind(word, place)) < 4.5),
+    )
     .map((word) => word.outerHTML);
 }
 
@@ -150,6 +160,7 @@ test("all passages are reached from the contents", async () => {
 
 test("two thousand notes are all there", async () => {
   const { page } = await open(browser, "long.html");
-  assert.equal(await page.locator(".wide svg[role=img] .f").count(), 134 * 15);
+  const fingers = await page.locator(".wide svg[role=img] .f").allTextContents();
+  assert.equal(fingers.join("").length, 134 * 15);
   await page.close();
 });

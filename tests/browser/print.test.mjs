@@ -15,7 +15,7 @@ async function printed(name, format, { landscape = false, prepare = async () => 
   const file = fileOf(`${name.replaceAll("/", "-")}.${format}.pdf`);
   await page.pdf({ path: file, format, landscape, printBackground: true });
   const ribbons = await page.evaluate(
-    () => [...document.querySelectorAll(".wide .end")].filter((one) => one.textContent === "right").length,
+    () => [...document.querySelectorAll(".wide .end text")].filter((one) => one.textContent === "right").length,
   );
   await page.close();
   const text = execFileSync("pdftotext", ["-bbox", file, "-"], { encoding: "utf8", maxBuffer: 1 << 28 });

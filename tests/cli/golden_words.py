@@ -11,7 +11,7 @@ import textwrap
 
 NAME = re.compile("⟦([^⟧]*)⟧")
 # What can stand between two words of a line that was broken, in any form.
-BETWEEN_WORDS = r"(?: |\n *|&#10;|</text>\n<text [^>]*>)"
+BETWEEN_WORDS = r"(?: |\n *|&#10;|</text></g>\n<g [^>]*><text [^>]*>)"
 
 
 def broken(text, columns):
@@ -51,13 +51,13 @@ class Text(Plain):
 
 
 class Picture(Markup):
-    paragraph = '(<text [^>]*>)(⟦[^<]*)(?=</text>)'
+    paragraph = '((?:<g [^>]*>)?<text [^>]*>)(⟦[^<]*)(?=</text>)'
 
     def lines(self, opening, text):
         """Lines across the sheet, each with a place of its own."""
         begin, y, end = re.fullmatch(r'(.* y=")([0-9.]+)(".*>)', opening).groups()
         places = (f"{float(y) + 2.6 * i:.2f}".rstrip("0").rstrip(".") for i in range(len(text)))
-        return "</text>\n".join(
+        return "</text></g>\n".join(
             f"{begin}{place}{end}{self.escape(line)}"
             for place, line in zip(places, broken(text, 116)))
 

@@ -61,7 +61,7 @@ std::string page_foot() {
 
 /// The outlines that the music refers to.
 std::string outlines_of(const GlyphsUsed& used) {
-  std::string out = R"(<svg class="outlines" aria-hidden="true" width="0" height="0"><defs>)";
+  std::string out = R"(<svg class="music outlines" aria-hidden="true" width="0" height="0"><defs>)";
   add_outlines(out, used);
   return out + "</defs></svg>\n";
 }

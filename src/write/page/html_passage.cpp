@@ -40,7 +40,7 @@ void add_item(std::string& out, const WatchItem& item, bool names_hand) {
   std::string bars = bars_words(item.bars);
   if (!names_hand) bars.front() = 'B';
   out += fmt::format(
-      R"(<li>{}{} <span class="level">({})</span> {} <a href="#source-{}">{}</a></li>)",
+      R"(<li>{}{} <span class="grade">({})</span> {} <a href="#source-{}">{}</a></li>)",
       names_hand ? fmt::format("{}, ", hand_heading(item.hand)) : "", bars, name_of(finding.level),
       escaped_markup(finding.message), finding.rule, finding.rule);
   out += '\n';
@@ -71,11 +71,10 @@ void add_watch_list(HtmlPage& page, const AnalysedPassage& passage, const PageWa
 
 void add_study_row(std::string& out, const AnalysedLine& line, const AnalysedEvent& event) {
   const auto& [written, entry] = event;
-  out += fmt::format(
-      R"(<tr><td>{}</td><th scope="row">{}</th><td>{}</td><td class="cue">{}.</td><td>{}</td></tr>)",
-      written.bar, escaped_markup(event_words(line.written(), entry.event)),
-      name_of(entry.rotation), escaped_markup(cue_of(entry, line.hand())),
-      escaped_markup(reason_of(entry, line.hand())));
+  out += fmt::format(R"(<tr><td>{}</td><th scope="row">{}</th><td>{}.</td><td>{}</td></tr>)",
+                     written.bar, escaped_markup(event_words(line.written(), entry.event)),
+                     escaped_markup(cue_of(entry, line.hand())),
+                     escaped_markup(reason_of(entry, line.hand())));
   out += '\n';
 }
 
@@ -84,7 +83,7 @@ void add_study(HtmlPage& page, const AnalysedLine& line) {
   page.out += fmt::format(
       "<details{}><summary>{}: a cue and the reason for every note</summary>\n"
       R"(<table class="study"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
-      R"(<th scope="col">rotation</th><th scope="col">cue</th><th scope="col">why</th></tr></thead>)"
+      R"(<th scope="col">cue</th><th scope="col">why</th></tr></thead>)"
       "<tbody>\n",
       open_word(page), hand_heading(line.hand()));
   for (const AnalysedEvent event : line) {

@@ -24,14 +24,14 @@ a{color:#14507d}
 .watch,.contents{padding-left:1.6em}
 img{max-width:100%;height:auto}
 .watch li{margin:.3em 0}
-.level{font-weight:700}
+.grade{font-weight:700}
 details{margin:1rem 0}
 summary{cursor:pointer;font-weight:700;padding:.3em 0}
 .study{border-collapse:collapse;width:100%;font-size:.9rem}
 .study th,.study td{text-align:left;vertical-align:top;padding:.35em .6em .35em 0;border-top:1px solid #8d96a0}
 .study thead th,.study td:first-child{overflow-wrap:normal}
 .study th[scope=row]{min-width:3.6em}
-.study .cue{font-weight:700}
+.study td:nth-child(3){font-weight:700}
 .legend{border-top:1px solid #8d96a0;margin-top:1.6rem;padding-top:.6rem;font-size:.85rem}
 .legend ul{list-style:none;margin:0;padding:0;display:flex;flex-wrap:wrap;gap:.3em 1.4em}
 .legend li{display:flex;gap:.4em;align-items:center;break-inside:avoid}

@@ -44,8 +44,8 @@ Inks lines() {
 }
 
 void add_kinds(const Used& used, std::vector<LegendDrawing>& found) {
-  constexpr double kInner = 0.92;
-  constexpr double kOuter = 1.26;
+  constexpr double kInner = kNodeRadius - kRing / 2;
+  constexpr double kOuter = kNodeRadius + kRing / 2;
   if (used.has(Rotation::single_rotation)) {
     found.push_back(drawing(plate(InkStyle::single, kNodeRadius, kNodeRadius), kSide,
                             "single: the note before has prepared it"));
@@ -56,7 +56,7 @@ void add_kinds(const Used& used, std::vector<LegendDrawing>& found) {
     found.push_back(drawing(std::move(rings), kSide, "double: swing back first, then play"));
   }
   if (used.has(Rotation::preparatory)) {
-    found.push_back(drawing(plate(InkStyle::corners, kNodeRadius, 0.15), kSide,
+    found.push_back(drawing(plate(InkStyle::corners, kNodeRadius, kNodeCorner), kSide,
                             "first of a gesture: swing out first"));
   }
   if (used.has(Rotation::level)) {

@@ -56,6 +56,9 @@ SIGNS = [
     ("dynamic_z", "dynamicZ", 0xE525),
 ]
 
+# What stands for nearly every note has a short name in pages.
+SHORT = {"head_black": "h", "sharp": "s", "flat": "f", "natural": "q"}
+
 
 class PathPen(BasePen):
     """Writes a path in whole units, each place counted from the last, y downwards."""
@@ -112,7 +115,7 @@ def row(font, metadata, sign):
     lines = [path[i:i + 85] for i in range(0, len(path), 85)]
     text = "\n     ".join(f'"{line}"' for line in lines)
     edges = ", ".join(number(edge) for edge in (left, -top, right, -bottom))
-    return f'    {{"{ours.replace("_", "-")}",\n     {{{edges}}},\n     {text}}},\n'
+    return f'    {{"{SHORT.get(ours, ours.replace("_", "-"))}",\n     {{{edges}}},\n     {text}}},\n'
 
 
 def main():

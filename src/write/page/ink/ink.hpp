@@ -71,6 +71,13 @@ enum class InkStyle : std::uint8_t {
   suggested_on_filled
 };
 
+/// Half the size of a node and of the small ring where the forearm turns, how wide the gap to an
+/// outer ring is, and how far corners are rounded.
+inline constexpr double kNodeRadius = 1.09;
+inline constexpr double kRing = 0.34;
+inline constexpr double kNodeCorner = 0.15;
+inline constexpr double kTurnRadius = 0.3;
+
 /// The size of a finger in its node, in staff spaces: letters of 8 point.
 inline constexpr double kFingerSize = 1.78;
 

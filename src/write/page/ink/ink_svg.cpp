@@ -1,50 +1,15 @@
 #include "write/page/ink/ink_svg.hpp"
 
 #include "text/escape.hpp"
+#include "write/page/ink/path_text.hpp"
 
 #include <array>
-#include <cmath>
-#include <cstdint>
-#include <cstdlib>
 #include <vector>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {
-
-/// A length to two decimals, without trailing zeros.
-void add_length(std::string& out, double length) {
-  const auto hundredths = static_cast<std::int64_t>(std::llround(length * 100));
-  if (hundredths < 0) out += '-';
-  const std::int64_t size = std::abs(hundredths);
-  const fmt::format_int whole(size / 100);
-  if (size < 100) {
-    if (size == 0) out += '0';
-  } else {
-    out.append(whole.data(), whole.size());
-  }
-  const auto fraction = static_cast<int>(size % 100);
-  if (fraction == 0) return;
-  out += '.';
-  out += static_cast<char>('0' + fraction / 10);
-  if (fraction % 10 != 0) out += static_cast<char>('0' + fraction % 10);
-}
-
-void add_point(std::string& out, std::string_view before, Point point) {
-  out += before;
-  add_length(out, point.x);
-  out += ' ';
-  add_length(out, point.y);
-}
-
-void add_attribute(std::string& out, std::string_view name, double length) {
-  out += ' ';
-  out += name;
-  out += "=\"";
-  add_length(out, length);
-  out += '"';
-}
 
 constexpr std::array<std::string_view, 15> kStyles{"",      "play",   "back",  "one",  "ring",
                                                    "two",   "first",  "level", "open", "on",
@@ -68,12 +33,86 @@ std::string_view class_of(const Ink& ink) {
   }
 }
 
+void open_tag(std::string& out, std::string_view tag, std::string_view name) {
+  out += '<';
+  out += tag;
+  if (name.empty()) return;
+  out += " class=\"";
+  out += name;
+  out += '"';
+}
+
+/// Plates that stand many times, each drawn once and referred to by its middle. The inner plate of
+/// a double is drawn with its ring.
+struct PlateSymbol {
+  std::string_view id;
+  InkStyle style;
+  double radius = 0;
+  double rounding = 0;
+};
+
+constexpr PlateSymbol kInnerPlate{"", InkStyle::filled, kNodeRadius - kRing / 2,
+                                  kNodeRadius - kRing / 2};
+
+bool is_like(const PlateSymbol& symbol, InkStyle style, const PlateInk& plate) {
+  return symbol.style == style && symbol.rounding == plate.rounding &&
+         hundredths(plate.box.width()) == hundredths(2 * symbol.radius) &&
+         hundredths(plate.box.height()) == hundredths(2 * symbol.radius);
+}
+
+void add_plate(std::string& out, const PlateSymbol& symbol) {
+  open_tag(out, "rect", name_of(symbol.style));
+  if (!symbol.id.empty()) out += fmt::format(R"( id="{}")", symbol.id);
+  add_attribute(out, "x", -symbol.radius);
+  add_attribute(out, "y", -symbol.radius);
+  add_attribute(out, "width", 2 * symbol.radius);
+  add_attribute(out, "height", 2 * symbol.radius);
+  add_attribute(out, "rx", symbol.rounding);
+  out += "/>";
+}
+
+constexpr std::array<PlateSymbol, kPlates> kPlateSymbols{
+    PlateSymbol{"n1", InkStyle::single, kNodeRadius, kNodeRadius},
+    PlateSymbol{"n2", InkStyle::ring, kNodeRadius + kRing / 2, kNodeRadius + kRing / 2},
+    PlateSymbol{"n0", InkStyle::corners, kNodeRadius, kNodeCorner},
+    PlateSymbol{"n", InkStyle::open, kNodeRadius, kNodeRadius},
+    PlateSymbol{"t", InkStyle::prepare, kTurnRadius, kTurnRadius}};
+
 /// Strokes of one look, drawn as one path.
 struct Strokes {
   std::string_view name;
   double width = 0;  ///< 0 where the class says it
-  std::string path;
+  PathText path;
 };
+
+/// Words of one look. Single letters are written as one text, each with a place of its own.
+struct Words {
+  std::string name;
+  double size = 0;  ///< 0 where the class says it
+  std::string text;
+  std::string letters;
+  std::string x;
+  std::string y;
+
+  void add_letter(char letter, Point at) {
+    if (!letters.empty()) {
+      x += ' ';
+      y += ' ';
+    }
+    letters += letter;
+    add_length(x, at.x);
+    add_length(y, at.y);
+  }
+};
+
+void add_use(std::string& out, std::string_view id, Point at) {
+  out += "<use href=\"#";
+  out += id;
+  out += '"';
+  add_attribute(out, "x", at.x);
+  add_attribute(out, "y", at.y);
+  out += "/>";
+}
 
 /// Gathers inks by how they are drawn, so that a page does not say for each what it says for all.
 class InkWriter {
@@ -86,68 +125,74 @@ class InkWriter {
 
   void write(std::string& out) const {
     for (const Strokes& strokes : strokes_) {
-      out += "<path";
-      if (!strokes.name.empty()) {
-        out += " class=\"";
-        out += strokes.name;
-        out += '"';
-      }
+      open_tag(out, "path", strokes.name);
       if (strokes.width > 0) add_attribute(out, "stroke-width", strokes.width);
-      out += " d=\"" + strokes.path + "\"/>";
+      out += " d=\"" + strokes.path.text() + "\"/>";
     }
-    if (!filled_.empty()) out += "<path class=\"ink\" d=\"" + filled_ + "\"/>";
+    if (!filled_.text().empty()) out += "<path class=\"ink\" d=\"" + filled_.text() + "\"/>";
     out += glyphs_;
-    out += front_;
+    out += plates_;
+    for (const Words& words : words_) {
+      open_tag(out, "g", words.name);
+      if (words.size > 0) {
+        out += " style=\"font-size:";
+        add_length(out, words.size);
+        out += "px\"";
+      }
+      out += ">" + words.text;
+      if (!words.letters.empty()) {
+        out += "<text x=\"" + words.x + "\" y=\"" + words.y + "\">" + words.letters + "</text>";
+      }
+      out += "</g>";
+    }
   }
 
  private:
-  std::string& path_of(const Ink& ink, double width) {
+  PathText& path_of(const Ink& ink, double width) {
     const std::string_view name = class_of(ink);
     for (Strokes& strokes : strokes_) {
       if (strokes.name == name && strokes.width == width) return strokes.path;
     }
-    return strokes_.emplace_back(name, width, std::string()).path;
+    return strokes_.emplace_back(name, width, PathText()).path;
+  }
+
+  Words& words_of(std::string_view name, double size) {
+    for (Words& words : words_) {
+      if (words.name == name && words.size == size) return words;
+    }
+    Words& words = words_.emplace_back();
+    words.name = name;
+    words.size = size;
+    return words;
   }
 
   void add(const Ink& /*ink*/, const GlyphInk& glyph) {
     used_.set(static_cast<std::size_t>(glyph.glyph));
+    const std::string_view id = outline_of(glyph.glyph).id;
+    if (glyph.scale == 1) return add_use(glyphs_, id, glyph.at);
     glyphs_ += "<use href=\"#";
-    glyphs_ += outline_of(glyph.glyph).id;
-    glyphs_ += '"';
-    if (glyph.scale == 1) {
-      add_attribute(glyphs_, "x", glyph.at.x);
-      add_attribute(glyphs_, "y", glyph.at.y);
-    } else {
-      add_point(glyphs_, " transform=\"translate(", glyph.at);
-      glyphs_ += ")scale(";
-      add_length(glyphs_, glyph.scale);
-      glyphs_ += ")\"";
-    }
-    glyphs_ += "/>";
+    glyphs_ += id;
+    glyphs_ += "\" transform=\"translate(";
+    add_length(glyphs_, glyph.at.x);
+    glyphs_ += ' ';
+    add_length(glyphs_, glyph.at.y);
+    glyphs_ += ")scale(";
+    add_length(glyphs_, glyph.scale);
+    glyphs_ += ")\"/>";
   }
 
   void add(const Ink& ink, const LineInk& line) {
-    const bool has_own = ink.kind == InkKind::swing;
-    std::string& path = path_of(ink, has_own ? 0 : line.width);
-    add_point(path, "M", line.from);
-    if (line.from.y == line.to.y) {
-      path += 'H';
-      add_length(path, line.to.x);
-    } else if (line.from.x == line.to.x) {
-      path += 'V';
-      add_length(path, line.to.y);
-    } else {
-      add_point(path, "L", line.to);
-    }
+    PathText& path = path_of(ink, ink.kind == InkKind::swing ? 0 : line.width);
+    path.move_to(line.from);
+    path.line_to(line.to);
   }
 
   void add(const Ink& /*ink*/, const BeamInk& beam) {
-    add_point(filled_, "M", beam.from);
-    add_point(filled_, "L", beam.to);
-    filled_ += 'v';
-    add_length(filled_, beam.thickness);
-    add_point(filled_, "L", {beam.from.x, beam.from.y + beam.thickness});
-    filled_ += 'z';
+    filled_.move_to(beam.from);
+    filled_.line_to(beam.to);
+    filled_.line_to({beam.to.x, beam.to.y + beam.thickness});
+    filled_.line_to({beam.from.x, beam.from.y + beam.thickness});
+    filled_.close();
   }
 
   /// A lens for a tie, a line for a bow.
@@ -155,70 +200,67 @@ class InkWriter {
     constexpr double kHandle = 4.0 / 3;
     constexpr double kThickness = 0.2;
     const double width = bow.to.x - bow.from.x;
-    std::string& path = bow.filled ? filled_ : path_of(ink, 0);
+    PathText& path = bow.filled ? filled_ : path_of(ink, 0);
     const auto curve = [&](Point from, Point to, double bend) {
       const double along = to.x > from.x ? width / 4 : -width / 4;
-      add_point(path, "C", {from.x + along, from.y + bend});
-      add_point(path, " ", {to.x - along, to.y + bend});
-      add_point(path, " ", to);
+      path.curve_to({from.x + along, from.y + bend}, {to.x - along, to.y + bend}, to);
     };
-    add_point(path, "M", bow.from);
+    path.move_to(bow.from);
     curve(bow.from, bow.to, bow.bend * kHandle);
     if (!bow.filled) return;
     curve(bow.to, bow.from,
           (bow.bend > 0 ? bow.bend - kThickness : bow.bend + kThickness) * kHandle);
-    path += 'z';
+    path.close();
   }
 
   void add(const Ink& ink, const SwingInk& swing) {
-    std::string& path = path_of(ink, 0);
+    PathText& path = path_of(ink, 0);
     const double middle = (swing.from.x + swing.to.x) / 2;
-    add_point(path, "M", swing.from);
-    add_point(path, "C", {middle, swing.from.y});
-    add_point(path, " ", {middle, swing.to.y});
-    add_point(path, " ", swing.to);
+    path.move_to(swing.from);
+    path.curve_to({middle, swing.from.y}, {middle, swing.to.y}, swing.to);
   }
 
   void add(const Ink& ink, const PlateInk& plate) {
-    front_ += "<rect class=\"";
-    front_ += name_of(ink.style);
-    front_ += '"';
-    add_attribute(front_, "x", plate.box.left);
-    add_attribute(front_, "y", plate.box.top);
-    add_attribute(front_, "width", plate.box.width());
-    add_attribute(front_, "height", plate.box.height());
-    if (plate.rounding > 0) add_attribute(front_, "rx", plate.rounding);
-    front_ += "/>";
+    const Point middle{(plate.box.left + plate.box.right) / 2,
+                       (plate.box.top + plate.box.bottom) / 2};
+    if (is_like(kInnerPlate, ink.style, plate)) return;
+    for (std::size_t i = 0; i < kPlateSymbols.size(); ++i) {
+      if (!is_like(kPlateSymbols[i], ink.style, plate)) continue;
+      used_.set(kGlyphs + i);
+      return add_use(plates_, kPlateSymbols[i].id, middle);
+    }
+    open_tag(plates_, "rect", name_of(ink.style));
+    add_attribute(plates_, "x", plate.box.left);
+    add_attribute(plates_, "y", plate.box.top);
+    add_attribute(plates_, "width", plate.box.width());
+    add_attribute(plates_, "height", plate.box.height());
+    if (plate.rounding > 0) add_attribute(plates_, "rx", plate.rounding);
+    plates_ += "/>";
   }
 
   void add(const Ink& ink, const TextInk& text) {
     constexpr std::array<std::string_view, 3> kAnchors{"", " mid", " end"};
-    front_ += "<text class=\"";
-    front_ += ink.style == InkStyle::plain ? "plain" : name_of(ink.style);
-    if (ink.kind != InkKind::finger) {
-      front_ += kAnchors.at(static_cast<std::size_t>(text.anchor));
-    } else {
-      front_ += " f";
-    }
-    if (ink.kind == InkKind::bar_number || ink.kind == InkKind::ottava) front_ += " slant";
-    front_ += '"';
-    add_attribute(front_, "x", text.at.x);
-    add_attribute(front_, "y", text.at.y);
-    if (ink.kind != InkKind::finger || text.size != kFingerSize) {
-      front_ += " style=\"font-size:";
-      add_length(front_, text.size);
-      front_ += "px\"";
-    }
-    front_ += '>';
-    front_ += escaped_markup(text.words);
-    front_ += "</text>";
+    const bool is_finger = ink.kind == InkKind::finger;
+    std::string name(ink.style == InkStyle::plain ? "plain" : name_of(ink.style));
+    name += is_finger ? " f" : kAnchors.at(static_cast<std::size_t>(text.anchor));
+    if (ink.kind == InkKind::bar_number || ink.kind == InkKind::ottava) name += " slant";
+    Words& words = words_of(name, is_finger && text.size == kFingerSize ? 0 : text.size);
+    if (is_finger && text.words.size() == 1) return words.add_letter(text.words[0], text.at);
+    std::string& out = words.text;
+    out += "<text";
+    add_attribute(out, "x", text.at.x);
+    add_attribute(out, "y", text.at.y);
+    out += '>';
+    out += escaped_markup(text.words);
+    out += "</text>";
   }
 
   GlyphsUsed& used_;
   std::vector<Strokes> strokes_;  ///< behind the rest
-  std::string filled_;
+  PathText filled_;
   std::string glyphs_;
-  std::string front_;
+  std::string plates_;
+  std::vector<Words> words_;
 };
 
 }  // namespace
@@ -230,6 +272,21 @@ void add_inks(std::string& out, const Inks& inks, GlyphsUsed& used) {
 }
 
 void add_outlines(std::string& out, const GlyphsUsed& used) {
+  for (std::size_t i = 0; i < kPlateSymbols.size(); ++i) {
+    if (!used[kGlyphs + i]) continue;
+    const PlateSymbol& symbol = kPlateSymbols[i];
+    if (symbol.style == InkStyle::ring) {
+      PlateSymbol ring = symbol;
+      ring.id = "";
+      out += fmt::format(R"(<g id="{}">)", symbol.id);
+      add_plate(out, ring);
+      add_plate(out, kInnerPlate);
+      out += "</g>\n";
+    } else {
+      add_plate(out, symbol);
+      out += '\n';
+    }
+  }
   for (std::size_t i = 0; i < kGlyphs; ++i) {
     if (!used[i]) continue;
     const Outline& outline = outline_of(static_cast<Glyph>(i));
@@ -237,50 +294,6 @@ void add_outlines(std::string& out, const GlyphsUsed& used) {
                        outline.id, outline.path);
     out += '\n';
   }
-}
-
-/// Shape and stroke tell the kinds apart; colour only repeats it. Blue and orange are apart for
-/// every common form of colour blindness, and as light and dark on paper.
-std::string_view ink_style() noexcept {
-  return R"(.music{fill:none;stroke:#1c2126;stroke-linecap:butt}
-.music .ink,.music use{fill:#1c2126;stroke:none}
-.music text{fill:#1c2126;stroke:none;font-family:system-ui,"Segoe UI",Roboto,"DejaVu Sans",sans-serif}
-.music .f{text-anchor:middle;font-size:1.78px}
-.music .mid{text-anchor:middle}
-.music .end{text-anchor:end}
-.music .slant,.music .offer{font-style:italic}
-.music .strong,.music .on{font-weight:700}
-.music .on.offer{font-weight:400}
-.music .on{fill:#fff}
-.music .quiet{fill:#555d66}
-.music .staff{stroke:#4a525b}
-.music .side{stroke:#8d96a0}
-.music .play{stroke:#14507d;stroke-width:.3}
-.music .back{stroke:#a03c00;stroke-width:.22;stroke-dasharray:.5 .36}
-.music rect.back{fill:#fff;stroke-dasharray:none}
-.music .one{fill:#fff;stroke:#14507d;stroke-width:.26}
-.music .two{fill:#a03c00;stroke:none}
-.music .ring{fill:#fff;stroke:#a03c00;stroke-width:.22}
-.music .first{fill:#fff;stroke:#5c3c8c;stroke-width:.32}
-.music .level{fill:#fff;stroke:#1c2126;stroke-width:.22}
-.music .open{fill:#fff;stroke:#555d66;stroke-width:.2;stroke-dasharray:.4 .3}
-.music .flag{fill:#fff;stroke:#1c2126;stroke-width:.14}
-.music .bow{stroke-width:.2}
-@media screen and (prefers-color-scheme:dark){
-.music,.music .level,.music .flag{stroke:#e6e9ec}
-.music .ink,.music use,.music text{fill:#e6e9ec;stroke:none}
-.music .on{fill:#14181d}
-.music .quiet{fill:#a9b2bb}
-.music .staff{stroke:#b3bac2}
-.music .side{stroke:#7d8791}
-.music .play,.music .one{stroke:#7fc0f5}
-.music .back,.music .ring{stroke:#ffab70}
-.music .two{fill:#ffab70}
-.music .first{stroke:#c3a6f0}
-.music .open{stroke:#a9b2bb}
-.music rect.back,.music .one,.music .ring,.music .first,.music .level,.music .open,.music .flag{fill:#14181d}
-}
-)";
 }
 
 }  // namespace fingerturn

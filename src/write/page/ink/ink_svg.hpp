@@ -9,8 +9,11 @@
 /// Ink as SVG 1.1.
 namespace fingerturn {
 
-/// Which outlines a page uses.
-using GlyphsUsed = std::bitset<kGlyphs>;
+/// How many shapes of nodes are drawn once and referred to.
+inline constexpr std::size_t kPlates = 5;
+
+/// Which outlines and shapes a page uses.
+using GlyphsUsed = std::bitset<kGlyphs + kPlates>;
 
 /// Adds what draws the inks, in their order; its classes are those of `ink_style()`.
 void add_inks(std::string& out, const Inks& inks, GlyphsUsed& used);

@@ -14,7 +14,6 @@
 namespace fingerturn {
 namespace {
 
-constexpr double kRing = 0.34;
 constexpr double kLabel = 1.65;
 constexpr double kDigitBelow = 0.36;  // from the middle of a digit to its foot, in its size
 constexpr double kSwing = 2.6;
@@ -136,7 +135,6 @@ void draw_level(const Node& node, Inks& inks) {
 
 void draw_node(const Node& node, Inks& inks) {
   if (node.is_level()) return draw_level(node, inks);
-  constexpr double kCorner = 0.15;
   const double half = half_width(node);
   const double y = node.y();
   const auto plate = [&](double reach) {
@@ -150,15 +148,15 @@ void draw_node(const Node& node, Inks& inks) {
     inks.push_back(plate_ink(InkKind::node, plate(-kRing / 2), kNodeRadius - kRing / 2, style));
   } else {
     inks.push_back(plate_ink(InkKind::node, plate(0),
-                             style == InkStyle::corners ? kCorner : kNodeRadius, style));
+                             style == InkStyle::corners ? kNodeCorner : kNodeRadius, style));
   }
   inks.push_back(finger_ink(node, joined(node.fingers.words), y));
 }
 
 void draw_turn(double x, double y, Inks& inks) {
-  constexpr double kRadius = 0.3;
-  inks.push_back(plate_ink(InkKind::turn, {x - kRadius, y - kRadius, x + kRadius, y + kRadius},
-                           kRadius, InkStyle::prepare));
+  inks.push_back(plate_ink(InkKind::turn,
+                           {x - kTurnRadius, y - kTurnRadius, x + kTurnRadius, y + kTurnRadius},
+                           kTurnRadius, InkStyle::prepare));
 }
 
 /// What leads into a node: where the forearm was, and since when.

@@ -13,7 +13,6 @@ namespace fingerturn {
 
 /// How far apart the lines are.
 inline constexpr double kRibbonHeight = 3.125;
-inline constexpr double kNodeRadius = 1.09;
 
 /// An event of the ribbon: its number among the struck events of the line, and its middle.
 struct RibbonNode {
