@@ -63,7 +63,7 @@ BarLineStyle bar_line_at(const Line& line, std::size_t event) {
   return is_there ? found->style : BarLineStyle::single;
 }
 
-/// The keys that go down in a bar; a key that is struck again was let go before.
+/// The keys that go down in a bar.
 class KeysDown {
  public:
   explicit KeysDown(std::vector<Sounding> going_on) : found_(std::move(going_on)) {
@@ -71,26 +71,22 @@ class KeysDown {
   }
 
   void add(const Sounding& head) {
-    const auto [last, is_new] = last_.try_emplace(midi_number(head.pitch), found_.size());
-    if (!is_new) {
-      Sounding& before = found_[last->second];
-      if (before.end > head.onset) {
-        before.end = head.onset;
-        before.tied_on = head.tied_to;
-      }
-      last->second = found_.size();
-    }
+    last_[midi_number(head.pitch)] = found_.size();
     found_.push_back(head);
   }
 
-  /// What sounds in a bar of that length; what sounds on is tied, and goes on from its beginning.
+  /// What sounds in a bar of that length; what sounds on is tied, and goes on from the beginning of
+  /// the next. Of a key that is struck again only the last goes on, so that keys cannot pile up.
   std::vector<Sounding> until(Ticks length, std::vector<Sounding>& going_on) {
-    std::erase_if(found_, [](const Sounding& head) { return head.end <= head.onset; });
-    for (Sounding& head : found_) {
+    for (std::size_t i = 0; i < found_.size(); ++i) {
+      Sounding& head = found_[i];
       if (head.end <= length) continue;
-      going_on.push_back({head.place, head.pitch, 0, head.end - length, true, head.tied_on});
+      const bool is_last = last_.at(midi_number(head.pitch)) == i;
+      if (is_last) {
+        going_on.push_back({head.place, head.pitch, 0, head.end - length, true, head.tied_on});
+      }
       head.end = length;
-      head.tied_on = true;
+      head.tied_on = is_last;
     }
     return std::move(found_);
   }
