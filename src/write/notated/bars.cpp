@@ -63,37 +63,54 @@ BarLineStyle bar_line_at(const Line& line, std::size_t event) {
   return is_there ? found->style : BarLineStyle::single;
 }
 
-/// The keys that go down in a bar.
+/// The keys that go down in a bar. A key may be struck in a voice while it sounds in another, but
+/// not more than that, so that keys cannot pile up.
 class KeysDown {
  public:
-  explicit KeysDown(std::vector<Sounding> going_on) : found_(std::move(going_on)) {
-    for (std::size_t i = 0; i < found_.size(); ++i) last_[midi_number(found_[i].pitch)] = i;
+  explicit KeysDown(std::vector<Sounding> going_on) {
+    for (const Sounding& head : going_on) add(head);
   }
 
   void add(const Sounding& head) {
-    last_[midi_number(head.pitch)] = found_.size();
+    const auto [strokes, is_new] =
+        strokes_.try_emplace(midi_number(head.pitch), Strokes{found_.size(), found_.size()});
+    if (!is_new) {
+      Sounding& earlier = found_[strokes->second.before];
+      if (strokes->second.before != strokes->second.last && earlier.end > head.onset) {
+        earlier.end = head.onset;
+        earlier.tied_on = false;
+      }
+      strokes->second = {strokes->second.last, found_.size()};
+    }
     found_.push_back(head);
   }
 
   /// What sounds in a bar of that length; what sounds on is tied, and goes on from the beginning of
-  /// the next. Of a key that is struck again only the last goes on, so that keys cannot pile up.
+  /// the next: of each key that was struck last.
   std::vector<Sounding> until(Ticks length, std::vector<Sounding>& going_on) {
     for (std::size_t i = 0; i < found_.size(); ++i) {
       Sounding& head = found_[i];
       if (head.end <= length) continue;
-      const bool is_last = last_.at(midi_number(head.pitch)) == i;
+      const bool is_last = strokes_.at(midi_number(head.pitch)).last == i;
       if (is_last) {
         going_on.push_back({head.place, head.pitch, 0, head.end - length, true, head.tied_on});
       }
       head.end = length;
       head.tied_on = is_last;
     }
+    std::erase_if(found_, [](const Sounding& head) { return head.end <= head.onset; });
     return std::move(found_);
   }
 
  private:
+  /// The last two strokes of a key, in `found_`.
+  struct Strokes {
+    std::size_t before = 0;
+    std::size_t last = 0;
+  };
+
   std::vector<Sounding> found_;
-  std::map<int, std::size_t> last_;
+  std::map<int, Strokes> strokes_;
 };
 
 /// A hand in a bar.

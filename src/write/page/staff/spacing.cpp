@@ -33,18 +33,18 @@ class Spacing {
  public:
   explicit Spacing(double stretch) : stretch_(stretch) {}
 
-  SpacedBar place(const MeasuredBar& bar, const BarEnds& ends, double begin) {
+  SpacedBar place(std::span<const Moment> moments, const BarEnds& ends, double begin) {
     SpacedBar spaced;
     spaced.begin = begin;
     const double first = begin + ends.before + kFirstGap;
     for (Filled& hand : filled_) hand.staff = first - kInkGap;
     double wanted = first;
-    for (const Moment& moment : bar.moments) {
+    for (const Moment& moment : moments) {
       const double x = place(moment, wanted);
       spaced.moments.push_back(x);
       wanted = x + natural_of(moment) * stretch_;
     }
-    if (bar.moments.empty()) wanted = first + kEmptyBar * stretch_;
+    if (moments.empty()) wanted = first + kEmptyBar * stretch_;
     double end = wanted;
     for (const Filled& hand : filled_) {
       end = std::max({end, hand.staff + kLastGap, hand.ribbon});
@@ -94,12 +94,17 @@ std::vector<double> node_places(const HandMoment& moment, double x) {
   return places;
 }
 
+double end_of(std::span<const Moment> moments, const BarEnds& ends, double begin, double stretch) {
+  return Spacing(stretch).place(moments, ends, begin).end;
+}
+
 std::vector<SpacedBar> spaced(std::span<const MeasuredBar> bars, std::span<const BarEnds> ends,
                               double begin, double stretch) {
   std::vector<SpacedBar> placed;
   Spacing spacing(stretch);
   for (std::size_t i = 0; i < bars.size(); ++i) {
-    placed.push_back(spacing.place(bars[i], ends[i], placed.empty() ? begin : placed.back().end));
+    placed.push_back(
+        spacing.place(bars[i].moments, ends[i], placed.empty() ? begin : placed.back().end));
   }
   return placed;
 }

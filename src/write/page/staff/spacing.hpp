@@ -28,6 +28,9 @@ struct BarEnds {
 std::vector<SpacedBar> spaced(std::span<const MeasuredBar> bars, std::span<const BarEnds> ends,
                               double begin, double stretch);
 
+/// Where a bar ends that has these moments, placed like that.
+double end_of(std::span<const Moment> moments, const BarEnds& ends, double begin, double stretch);
+
 /// The middles of the nodes of a moment whose heads begin at x; of a rolled chord, one after
 /// another.
 std::vector<double> node_places(const HandMoment& moment, double x);

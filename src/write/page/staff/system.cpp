@@ -124,17 +124,18 @@ std::size_t SystemMaker::bars_that_fit() {
 
 double SystemMaker::end_of_first(std::size_t moments) {
   const MeasuredBar& first = waiting_.front();
-  MeasuredBar part = without_moments(first);
-  part.moments.assign(first.moments.begin(),
-                      first.moments.begin() + static_cast<std::ptrdiff_t>(moments));
-  return spaced({&part, 1}, ends_of(1), begin_of_first(), kLeastStretch).front().end;
+  const std::span<const Moment> shown(first.moments.data(), moments);
+  return end_of(shown, ends_of(1).front(), begin_of_first(), kLeastStretch);
 }
 
 void SystemMaker::split_first() {
   MeasuredBar& first = waiting_.front();
   if (first.moments.size() < 2 || end_of_first(first.moments.size()) <= width_) return;
-  std::size_t fit = first.moments.size() - 1;
-  while (fit > 1 && end_of_first(fit) > width_) --fit;
+  std::size_t fit = 1;
+  for (std::size_t most = first.moments.size(); fit + 1 < most;) {
+    const std::size_t middle = (fit + most) / 2;
+    (end_of_first(middle) <= width_ ? fit : most) = middle;
+  }
   std::size_t cut = fit;
   while (cut > 1 && !may_part(first, cut)) --cut;
   if (!may_part(first, cut)) cut = fit;
