@@ -1,6 +1,7 @@
 #include "fingerturn/analysed.hpp"
 
 #include "catch.hpp"
+#include "score/timeline.hpp"
 #include "write/random_score.hpp"
 
 #include <utility>
@@ -84,6 +85,27 @@ TEST_CASE("some bars leave the score whole and count anew what was found", "[rul
   }
   REQUIRE(bar[0].found().bars.has_value());
   CHECK(bar[0].found().bars->first == 2);
+}
+
+TEST_CASE("some bars keep only their own held keys", "[rules]") {
+  Score score;
+  Line& line = score.passages.emplace_back().lines.emplace_back();
+  for (const std::int32_t bar : {1, 1, 2, 2}) {
+    Event& event = line.events.emplace_back();
+    event.bar = bar;
+    event.duration = Fraction{1, 4};
+    Note& note = event.notes.emplace_back();
+    note.pitch.octave = static_cast<std::int8_t>(line.events.size() % 2 == 1 ? 3 : 4);
+    note.finger = line.events.size() % 2 == 1 ? kFifth : kThumb;
+    if (line.events.size() % 2 == 1) note.lasts = Fraction{1, 2};
+  }
+  line.hand = Hand::left;
+  set_onsets(score.passages[0]);
+  const AnalysedScore whole("held", score);
+  REQUIRE(whole[0][0].found().held.size() == 2);
+  const AnalysedScore second = only_bars(whole, {2, 2});
+  REQUIRE(second[0][0].found().held.size() == 1);
+  CHECK(second[0][0].found().held.front().event == 3);
 }
 
 }  // namespace

@@ -217,3 +217,14 @@ TEST_CASE("musicxml: real scores are read without error and can be written as pa
                            score_text(as_notation_can_say(result.score))) == "");
   }
 }
+
+TEST_CASE("musicxml: a title is one line of at most 200 letters") {
+  const auto title_of = [](const std::string& words) {
+    std::string text(kTwoParts);
+    text.insert(text.find("<part-list>"), "<movement-title>" + words + "</movement-title>");
+    return read(Source("two.musicxml", text), {}).score.passages.at(0).title;
+  };
+  CHECK(title_of("Evening\tbells\n  of the harbour") == "Evening bells of the harbour");
+  CHECK(title_of(std::string(200, 'x')) == std::string(200, 'x'));
+  CHECK(title_of(std::string(201, 'x')) == std::string(200, 'x') + "...");
+}
