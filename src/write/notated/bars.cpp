@@ -67,7 +67,7 @@ BarLineStyle bar_line_at(const Line& line, std::size_t event) {
 /// not more than that, so that keys cannot pile up.
 class KeysDown {
  public:
-  explicit KeysDown(std::vector<Sounding> going_on) {
+  explicit KeysDown(const std::vector<Sounding>& going_on) {
     for (const Sounding& head : going_on) add(head);
   }
 

@@ -25,19 +25,25 @@ class Letters {
   [[nodiscard]] std::size_t signs_in(KeySignature key) const {
     std::size_t signs = 0;
     for (std::size_t step = 0; step < kSteps; ++step) {
-      const int alter = alter_in_key(key, static_cast<Step>(step));
-      for (int other = -2; other <= 2; ++other) {
-        if (other != alter) signs += counts_[step][static_cast<std::size_t>(other + 2)];
+      const std::size_t own = place_of(alter_in_key(key, static_cast<Step>(step)));
+      for (std::size_t alter = 0; alter < kAlters; ++alter) {
+        if (alter != own) signs += counts_[step][alter];
       }
     }
     return signs;
   }
 
  private:
+  /// From double flats, 0, to double sharps.
+  static std::size_t place_of(std::int8_t alter) {
+    constexpr std::array<std::int8_t, kAlters> kEach{-2, -1, 0, 1, 2};
+    const auto place = std::ranges::find(kEach, alter);
+    return place == kEach.end() ? 0 : static_cast<std::size_t>(place - kEach.begin());
+  }
+
   void add(const Note& note) {
     if (note.held) return;
-    const int alter = std::clamp<int>(note.pitch.alter, -2, 2);
-    ++counts_[static_cast<std::size_t>(note.pitch.step)][static_cast<std::size_t>(alter + 2)];
+    ++counts_[static_cast<std::size_t>(note.pitch.step)][place_of(note.pitch.alter)];
   }
 
   std::array<std::array<std::size_t, kAlters>, kSteps> counts_{};

@@ -20,8 +20,8 @@ int middle_of(const std::vector<Sounding>& chord) {
 
 class Voices {
  public:
-  explicit Voices(std::vector<Sounding> sounding) {
-    for (Sounding& head : sounding) waiting_.emplace(head.onset, head);
+  explicit Voices(const std::vector<Sounding>& sounding) {
+    for (const Sounding& head : sounding) waiting_.emplace(head.onset, head);
   }
 
   NotatedHand take() {
@@ -128,6 +128,6 @@ class Voices {
 
 }  // namespace
 
-NotatedHand voices_of(std::vector<Sounding> sounding) { return Voices(std::move(sounding)).take(); }
+NotatedHand voices_of(const std::vector<Sounding>& sounding) { return Voices(sounding).take(); }
 
 }  // namespace fingerturn

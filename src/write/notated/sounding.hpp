@@ -20,6 +20,6 @@ struct Sounding {
 /// Puts what sounds in a bar into voices: what begins and ends together is a chord, what overlaps
 /// stands in two voices, the higher in the upper one. Where more than two overlap, a longer note is
 /// tied on where others begin, so that nothing is left out. `sounding` is in the order of onsets.
-NotatedHand voices_of(std::vector<Sounding> sounding);
+NotatedHand voices_of(const std::vector<Sounding>& sounding);
 
 }  // namespace fingerturn

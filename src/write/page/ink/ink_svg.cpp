@@ -129,7 +129,7 @@ class InkWriter {
       if (strokes.width > 0) add_attribute(out, "stroke-width", strokes.width);
       out += " d=\"" + strokes.path.text() + "\"/>";
     }
-    if (!filled_.text().empty()) out += "<path class=\"ink\" d=\"" + filled_.text() + "\"/>";
+    if (!filled_.text().empty()) out += R"(<path class="ink" d=")" + filled_.text() + "\"/>";
     out += glyphs_;
     out += plates_;
     for (const Words& words : words_) {
@@ -153,7 +153,7 @@ class InkWriter {
     for (Strokes& strokes : strokes_) {
       if (strokes.name == name && strokes.width == width) return strokes.path;
     }
-    return strokes_.emplace_back(name, width, PathText()).path;
+    return strokes_.emplace_back(Strokes{name, width, {}}).path;
   }
 
   Words& words_of(std::string_view name, double size) {

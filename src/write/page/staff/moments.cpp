@@ -39,6 +39,7 @@ void set_stems(std::vector<StaffChord>& voice, bool two_voices) {
       if (voice[i].chord->beam == BeamPart::ends) break;
     }
     std::vector<StaffChord> chords;
+    chords.reserve(together.size());
     for (const std::size_t i : together) chords.push_back(voice[i]);
     bool up = first.chord->grace || stems_up(chords);
     if (two_voices) up = first.voice == 0;
@@ -83,6 +84,7 @@ std::vector<MomentNode> nodes_of(const AnalysedLine& line, const std::vector<Sta
     }
   }
   std::vector<MomentNode> nodes;
+  nodes.reserve(numbers.size());
   for (const std::size_t number : numbers) nodes.push_back({number, room_of(line, number)});
   return nodes;
 }

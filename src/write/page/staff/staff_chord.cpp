@@ -193,9 +193,18 @@ std::vector<double> head_places(const StaffChord& chord) {
 }
 
 Glyph sign_of(int alter) noexcept {
-  constexpr std::array kSigns{Glyph::double_flat, Glyph::flat, Glyph::natural, Glyph::sharp,
-                              Glyph::double_sharp};
-  return kSigns.at(static_cast<std::size_t>(std::clamp(alter, -2, 2) + 2));
+  switch (alter) {
+    case -2:
+      return Glyph::double_flat;
+    case -1:
+      return Glyph::flat;
+    case 1:
+      return Glyph::sharp;
+    case 2:
+      return Glyph::double_sharp;
+    default:
+      return Glyph::natural;
+  }
 }
 
 Inks draw_moment(const std::vector<StaffChord>& chords) {

@@ -12,8 +12,9 @@ double begin_of_staves(std::size_t hands) noexcept;
 
 /// What a system follows and shares with those before it.
 struct SystemState {
-  KeySignature key;             ///< that holds where it begins
-  std::vector<OpenTies>* ties;  ///< of each hand, from the system before and into the next
+  KeySignature key;  ///< that holds where it begins
+  std::vector<OpenTies>* ties =
+      nullptr;  ///< of each hand, from the system before and into the next
   bool is_last = false;
 };
 
