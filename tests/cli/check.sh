@@ -320,6 +320,8 @@ is "$(jq -c '.findings // empty | .[].code' out)" '"missing-finger"'
 run check book --leave-out missing-finger --leave-out one-finger-twice --fail-on info
 status_is 0
 lacks out '[missing-finger]'
+run check --only missing-finger,twist book --format jsonl
+is "$(jq -c '.findings // empty | .[].code' out)" '"missing-finger"'
 wrong_usage check book --only twits
 has err '--only: expected a rule, found "twits"'
 

@@ -242,6 +242,7 @@ void add_rules(CLI::App& line, const std::string& name, std::vector<std::string>
                const std::string& help) {
   line.add_option(name, rules, help + "; fingerturn explain lists them")
       ->delimiter(',')
+      ->allow_extra_args(false)
       ->type_name("RULE,...")
       ->check([](const std::string& rule) {
         return can_be_found(rule) ? std::string()

@@ -91,7 +91,7 @@ std::string_view label_of(Row row) noexcept {
 }
 
 bool only_where_needed(Row row) noexcept {
-  return row == Row::crossing || row == Row::held || row == Row::carry || row == Row::depth;
+  return row >= Row::forearm;
 }
 
 std::vector<std::string> note_cells(const ShownEvent& shown) {
