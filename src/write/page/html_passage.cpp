@@ -2,6 +2,7 @@
 
 #include "fingerturn/rule.hpp"
 #include "text/escape.hpp"
+#include "text/numbers.hpp"
 #include "text/words.hpp"
 #include "write/page/legend_line.hpp"
 #include "write/shared/cues.hpp"
@@ -100,8 +101,13 @@ void add_element(std::string& out, std::string_view tag, std::string_view text) 
 }
 
 void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level) {
-  page.out +=
-      fmt::format("<p class=\"quiet\"><bdi>{}</bdi></p>\n", escaped_markup(head_line(passage)));
+  page.out += fmt::format("<p class=\"quiet head\"><span><bdi>{}</bdi></span>",
+                          escaped_markup(head_line(passage)));
+  if (passage.found().full_swing_tempo) {
+    page.out += fmt::format("<span>full swings up to quarter = {}</span>",
+                            tempo_not_above(*passage.found().full_swing_tempo));
+  }
+  page.out += "</p>\n";
   for (const std::string& sentence : opening_sentences(passage))
     add_element(page.out, "p", sentence);
   if (has_no_places(passage)) return;

@@ -17,6 +17,7 @@ h3{font-size:1rem}
 p{margin:.3em 0}
 a{color:#14507d}
 .quiet{color:#555d66}
+.head{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 2em}
 .music{display:block;overflow:visible}
 .systems .music{width:100%;height:auto;margin:1.2rem 0}
 .wide{display:none}

@@ -149,6 +149,18 @@ void add_places(const AnalysedPassage& passage, std::vector<std::string>& senten
   }
 }
 
+/// The name of a file without its folders and without the ending of the files that are read.
+std::string_view name_without_path(std::string_view name) noexcept {
+  name.remove_prefix(name.find_last_of('/') + 1);
+  for (const std::string_view ending : {".passage", ".musicxml", ".mxl", ".xml"}) {
+    if (name.ends_with(ending) && name.size() > ending.size()) {
+      name.remove_suffix(ending.size());
+      break;
+    }
+  }
+  return name;
+}
+
 }  // namespace
 
 std::string_view caution() noexcept {
@@ -163,11 +175,11 @@ std::string_view brief_caution() noexcept {
 }
 
 std::string_view title_of(const AnalysedScore& analysed, const Passage& passage) noexcept {
-  return passage.title.empty() ? analysed.name() : passage.title;
+  return passage.title.empty() ? name_without_path(analysed.name()) : passage.title;
 }
 
 std::string_view title_of(const AnalysedScore& analysed) noexcept {
-  if (analysed.size() != 1) return analysed.name();
+  if (analysed.size() != 1) return name_without_path(analysed.name());
   return title_of(analysed, analysed[0].written());
 }
 

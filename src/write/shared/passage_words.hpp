@@ -9,7 +9,8 @@
 /// What the reports for people say about a passage as a whole.
 namespace fingerturn {
 
-/// The title as it was written, or the name of the source where there is none.
+/// The title as it was written; where there is none, the name of the source, without folders and
+/// ending.
 std::string_view title_of(const AnalysedScore& analysed, const Passage& passage) noexcept;
 /// The title of a score's only passage, or the name of the score.
 std::string_view title_of(const AnalysedScore& analysed) noexcept;

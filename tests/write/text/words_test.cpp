@@ -41,7 +41,7 @@ TEST_CASE("the head names the passage, its composer, source, hands, meter and te
         "Lantern Street\ninvented \u00B7 a drawer \u00B7 right hand \u00B7 3/4 \u00B7 quarter = "
         "72\n");
   CHECK(head_of("hand: left\ntempo: 1/4. = 60.5\nC4:1") ==
-        "test.passage\nleft hand \u00B7 dotted quarter = 60.5\n");
+        "test\nleft hand \u00B7 dotted quarter = 60.5\n");
   CHECK(head_of("RH: C5:1\nLH: C3:1").ends_with("both hands\n"));
   CHECK(has(text_of("passage: nothing"), "nothing\nno notes\n"));
 }
