@@ -45,6 +45,9 @@ struct MarkdownStyle {
 struct PageStyle {
   /// The folds with a cue and a reason for every note are open, and so are printed.
   bool unfolded = false;
+  /// The file with the contents of the folder that the page lies in, to which it leads back; empty
+  /// where there is none.
+  std::string index{};
 };
 
 /// The caution that stands in every report.
@@ -59,8 +62,8 @@ void write_text(const AnalysedScore& analysed, const TextStyle& style, const Tex
 /// and for print. Several passages get a contents list.
 std::string write_html(const AnalysedScore& analysed, const PageStyle& style = {});
 void write_html(const AnalysedScore& analysed, const PageStyle& style, const TextSink& sink);
-/// The picture of the forearm's swing through time, with the hand's way along the keyboard and its
-/// depth: SVG 1.1, without scripts, with text as text.
+/// The music of a page, with the ribbons of the swings, on sheets of A4 below one another: SVG 1.1,
+/// without scripts, with text as text.
 std::string write_svg(const AnalysedScore& analysed);
 void write_svg(const AnalysedScore& analysed, const TextSink& sink);
 /// Notes to keep in Markdown (CommonMark with tables): a table for each line of bars.
@@ -72,6 +75,7 @@ void write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style,
 struct PageLink {
   std::string file_name;
   std::string title;
+  std::string detail{};  ///< what is in it, in a few words
 };
 /// What the index of a folder shows: links to pages, or the pictures themselves.
 enum class IndexOf : std::uint8_t { pages, pictures };

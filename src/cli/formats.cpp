@@ -35,7 +35,8 @@ void text(ScoreInput input, const ReportOptions& options, const TextSink& sink) 
 
 void html(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
-  write_html(analysed(std::move(input), options), {.unfolded = look.detail || look.cues}, sink);
+  const PageStyle style{.unfolded = look.detail || look.cues, .index = std::move(input.index)};
+  write_html(analysed(std::move(input), options), style, sink);
 }
 
 void markdown(ScoreInput input, const ReportOptions& options, const TextSink& sink) {

@@ -81,14 +81,24 @@ std::string name_part(std::string_view title) {
   return name.empty() ? "passage" : name;
 }
 
+/// "F. Burgmüller, both hands, 33 bars": what is in a page.
+std::string detail_of(const Passage& passage) {
+  std::string detail = passage.composer.empty() ? "" : passage.composer + ", ";
+  if (passage.lines.size() > 1) detail += "both hands, ";
+  if (passage.lines.size() == 1) detail += to_string(passage.lines.front().hand) + " hand, ";
+  const std::size_t bars = bars_of(passage).size();
+  return detail + fmt::format("{} {}", bars, bars == 1 ? "bar" : "bars");
+}
+
 /// The pages of a folder: the number keeps names apart, and in order.
 std::vector<PageLink> links_to(const Score& score, std::string_view ending) {
   constexpr std::size_t kFewestDigits = 2;
   const std::size_t digits = std::max(kFewestDigits, std::to_string(score.passages.size()).size());
   std::vector<PageLink> links;
   for (std::size_t i = 0; i < score.passages.size(); ++i) {
-    const std::string& title = score.passages[i].title;
-    links.push_back({fmt::format("{:0{}}-{}.{}", i + 1, digits, name_part(title), ending), title});
+    const Passage& passage = score.passages[i];
+    links.push_back({fmt::format("{:0{}}-{}.{}", i + 1, digits, name_part(passage.title), ending),
+                     passage.title, detail_of(passage)});
   }
   return links;
 }
@@ -137,6 +147,7 @@ ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
   for (std::size_t i = 0; i < links.size(); ++i) {
     ScoreInput page;
     page.name = all.name;
+    page.index = fmt::format("index.{}", pages.index_ending);
     page.score.passages.push_back(std::move(all.score.passages[i]));
     const ExitStatus status = write_page(std::move(page), paths[i], inputs, options);
     if (status == ExitStatus::wrong_usage) return status;

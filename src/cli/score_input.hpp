@@ -17,6 +17,7 @@ struct ScoreInput {
   std::string name;
   Score score;
   std::optional<Source> document;  ///< the text that the score was read from
+  std::string index{};             ///< the file with the contents of its folder, where it has one
 };
 
 /// Reads an input and cuts it down to the passage and hand that were asked for. Where it has no

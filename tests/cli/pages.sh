@@ -35,8 +35,13 @@ for format in html svg markdown; do
   is "$(ls -A "$format")" "$expected"
   for name in $names; do has "$format/$index" "$name.$ending"; done
 done
+# A page of a folder is the same as by itself, but for the way back.
+without_way_back() { sed 's|<p class="back"><a href="index.html">Contents</a></p>||' "$1"; }
+has html/01-the-first-b-last-b.html '<a href="index.html">Contents</a>'
 run annotate --format html one.passage
-same_files html/01-the-first-b-last-b.html out
+lacks out '<a href="index.html">'
+same_files <(without_way_back html/01-the-first-b-last-b.html) out
+has html/index.html ', 1 bar</bdi>'
 has html/index.html '>The first, &amp; &lt;b&gt;last&lt;/b&gt;</bdi></a>'
 has svg/index.html '<img src="01-the-first-b-last-b.svg" alt="Picture of the swings: The first,'
 has markdown/index.md '1. [The first, \& \<b\>last\</b\>](01-the-first-b-last-b.md)'
@@ -47,7 +52,8 @@ echo old >html/01-the-first-b-last-b.html
 run annotate --format html -o html one.passage
 status_is 0
 is "$(cat html/kept.txt)" kept
-same_files html/01-the-first-b-last-b.html <("$FINGERTURN" annotate --format html one.passage)
+same_files <(without_way_back html/01-the-first-b-last-b.html) \
+  <("$FINGERTURN" annotate --format html one.passage)
 is "$(find html -name '*.??????' ! -name '*.html' ! -name kept.txt)" ''
 
 # What could be read is written; where nothing could, no folder is made.

@@ -37,8 +37,9 @@ class Letters {
   /// From double flats, 0, to double sharps.
   static std::size_t place_of(std::int8_t alter) {
     constexpr std::array<std::int8_t, kAlters> kEach{-2, -1, 0, 1, 2};
-    const auto place = std::ranges::find(kEach, alter);
-    return place == kEach.end() ? 0 : static_cast<std::size_t>(place - kEach.begin());
+    std::size_t place = 0;
+    while (place + 1 < kEach.size() && kEach[place] != alter) ++place;
+    return place;
   }
 
   void add(const Note& note) {

@@ -46,11 +46,16 @@ void add_passages(HtmlPage& page, const AnalysedScore& analysed) {
   }
 }
 
+std::string way_back(std::string_view index) {
+  if (index.empty()) return {};
+  return fmt::format(R"(<p class="back"><a href="{}">Contents</a></p>)", escaped_markup(index));
+}
+
 /// Everything before the body's content: what the page is called and how it looks.
-std::string page_head(std::string_view title) {
+std::string page_head(std::string_view title, std::string_view index = {}) {
   return fmt::format("{}<title>{}</title>\n<style>\n{}{}</style>\n</head>\n<body>\n", kHead, title,
                      page_style(), ink_style()) +
-         fmt::format("<header><h1><bdi>{}</bdi></h1></header>\n", title);
+         fmt::format("<header>{}<h1><bdi>{}</bdi></h1></header>\n", way_back(index), title);
 }
 
 std::string page_foot() {
@@ -75,7 +80,7 @@ std::string write_html(const AnalysedScore& analysed, const PageStyle& style) {
 }
 
 void write_html(const AnalysedScore& analysed, const PageStyle& style, const TextSink& sink) {
-  HtmlPage page{{sink, page_head(escaped_markup(title_of(analysed)))}, {}};
+  HtmlPage page{{sink, page_head(escaped_markup(title_of(analysed)), style.index)}, {}};
   page.unfolded = style.unfolded;
   if (analysed.size() > 1) add_contents(page.out, analysed);
   page.out += "<main>\n";
@@ -99,6 +104,10 @@ std::string write_html_index(std::span<const PageLink> links, IndexOf what) {
     out += fmt::format(R"(<li><a href="{}"><bdi>{}</bdi></a>)", name, title);
     if (what == IndexOf::pictures) {
       out += fmt::format(R"(<br/><img src="{}" alt="Picture of the swings: {}"/>)", name, title);
+    }
+    if (!link.detail.empty()) {
+      out += fmt::format(R"(<br/><span class="quiet"><bdi>{}</bdi></span>)",
+                         escaped_markup(link.detail));
     }
     out += "</li>\n";
   }

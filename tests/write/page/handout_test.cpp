@@ -209,11 +209,24 @@ TEST_CASE("pages grow in proportion to their notes") {
   }
 }
 
-TEST_CASE("an index links to every page") {
-  const std::vector<PageLink> links{{"01-a.html", "A & <B>"}, {"02-c.html", "C|D"}};
+TEST_CASE("a page of a folder leads back to its contents") {
+  const AnalysedScore music = analysed("C4:1 D:2");
+  const auto way_back = [&](const PageStyle& style) {
+    return all_of(parsed(write_html(music, style)), "//header//a");
+  };
+  CHECK(way_back({}).empty());
+  REQUIRE(way_back({.index = "index.html"}).size() == 1);
+  const pugi::xml_document page = parsed(write_html(music, {.index = "index.html"}));
+  CHECK(all_of(page, "//header//a").front().attribute("href").value() == "index.html"s);
+}
+
+TEST_CASE("an index links to every page and says what is in it") {
+  const std::vector<PageLink> links{{"01-a.html", "A & <B>", "both hands, 3 bars"},
+                                    {"02-c.html", "C|D"}};
   const pugi::xml_document page = parsed(write_html_index(links, IndexOf::pages));
   CHECK(all_of(page, "//main//a").size() == 2);
   CHECK(text_in(all_of(page, "//main//a").front()) == "A & <B>");
+  CHECK(text_in(all_of(page, "//main//li").front()) == "A & <B>both hands, 3 bars");
   CHECK(all_of(page, "//img").empty());
   CHECK(all_of(parsed(write_html_index(links, IndexOf::pictures)), "//img[@alt]").size() == 2);
   CHECK(has(write_markdown_index(links), "1. [A \\& \\<B\\>](01-a.html)\n2. [C\\|D](02-c.html)\n"));

@@ -120,7 +120,7 @@ class InkWriter {
   explicit InkWriter(GlyphsUsed& used) : used_(used) {}
 
   void add(const Ink& ink) {
-    std::visit([&](const auto& shape) { add(ink, shape); }, ink.shape);
+    std::visit([this, &ink](const auto& shape) { this->add(ink, shape); }, ink.shape);
   }
 
   void write(std::string& out) const {
