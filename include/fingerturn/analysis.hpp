@@ -210,6 +210,7 @@ struct PassageAnalysis {
   std::optional<BarRange> bars;               ///< where only these bars were asked for
   /// Where only the places that ask most were asked for, of these bars: rising and apart.
   std::optional<std::vector<PracticePlace>> places;
+  std::vector<BarDoubles> doubles;  ///< of every bar that those were chosen from, rising
 
   /// Whether a bar is among those that were asked for.
   [[nodiscard]] bool shows(std::int32_t bar) const noexcept;

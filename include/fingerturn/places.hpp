@@ -29,4 +29,12 @@ struct PracticePlace {
   std::vector<BarDemand> asking;  ///< the bars among them that ask, rising
 };
 
+/// How many double rotations stand in a bar, of both hands together.
+struct BarDoubles {
+  std::int32_t bar = 0;
+  std::size_t doubles = 0;
+
+  friend bool operator==(const BarDoubles&, const BarDoubles&) = default;
+};
+
 }  // namespace fingerturn

@@ -103,6 +103,7 @@ AnalysedScore only_bars(AnalysedScore analysed, BarRange bars) {
 AnalysedScore only_places(AnalysedScore analysed) {
   for (std::size_t p = 0; p < analysed.size(); ++p) {
     PassageAnalysis& found = analysed.analysis_.passages[p];
+    found.doubles = doubles_of(analysed[p]);
     found.places = places_of(analysed[p]);
     keep_shown(analysed.score_.passages[p], found);
   }

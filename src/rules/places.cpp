@@ -143,4 +143,18 @@ std::vector<PracticePlace> places_of(const AnalysedPassage& passage) {
   return places;
 }
 
+std::vector<BarDoubles> doubles_of(const AnalysedPassage& passage) {
+  std::vector<BarDoubles> bars;
+  for (const std::int32_t bar : bars_of(passage.written())) {
+    if (passage.found().shows(bar)) bars.push_back({bar, 0});
+  }
+  for (const AnalysedLine line : passage) {
+    for (const auto& [written, found] : line) {
+      if (found.rotation != Rotation::double_rotation) continue;
+      ++std::ranges::lower_bound(bars, written.bar, {}, &BarDoubles::bar)->doubles;
+    }
+  }
+  return bars;
+}
+
 }  // namespace fingerturn

@@ -22,4 +22,7 @@ inline constexpr Rule kPlacesRule{
 /// Rule 6.4: the places of the bars that a passage shows, in their order.
 std::vector<PracticePlace> places_of(const AnalysedPassage& passage);
 
+/// How many doubles each bar of a passage has, of the bars that are shown.
+std::vector<BarDoubles> doubles_of(const AnalysedPassage& passage);
+
 }  // namespace fingerturn

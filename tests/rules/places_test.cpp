@@ -179,6 +179,15 @@ TEST_CASE("a row of doubles does not go on over bars that are left out", "[rules
   CHECK(some[0][0].found().totals.longest_double_run == 3);
 }
 
+TEST_CASE("with the places every bar tells its doubles, of both hands together",
+          "[rules][places]") {
+  const std::string right = "RH:" + easy(2) + " 1/4 C4:1 D:2 E:3 F:4 G:5 |" + easy(2);
+  const std::string left = "\nLH: 1/1 r | r | 1/4 C3:1 B2:2 A:3 G:4 F:5 | 1/1 r | r |";
+  const AnalysedScore shown = only_places(analysed(right + left));
+  const std::vector<BarDoubles> expected{{1, 0}, {2, 0}, {3, 6}, {4, 0}, {5, 0}};
+  CHECK(shown[0].found().doubles == expected);
+}
+
 TEST_CASE("places of some bars lie within them", "[rules][places]") {
   const std::string row = " 1/4 C4:1 D:2 E:3 F:4 G:5 |";
   const AnalysedScore some = only_bars(analysed("RH:" + row + easy(8) + row + easy(2)), {7, 10});

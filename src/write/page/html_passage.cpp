@@ -5,6 +5,7 @@
 #include "text/numbers.hpp"
 #include "text/words.hpp"
 #include "write/page/legend_line.hpp"
+#include "write/page/places_map.hpp"
 #include "write/shared/cues.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/shared/passage_words.hpp"
@@ -110,6 +111,7 @@ void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level)
   page.out += "</p>\n";
   for (const std::string& sentence : opening_sentences(passage))
     add_element(page.out, "p", sentence);
+  add_places_map(page.out, passage);
   if (has_no_places(passage)) return;
   const PageWatchList list = watch_list_of(passage);
   const std::vector<MusicPart> parts = music_parts(passage, list);

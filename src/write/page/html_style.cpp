@@ -22,6 +22,15 @@ a{color:#14507d}
 .systems .music{width:100%;height:auto;margin:1.2rem 0}
 .wide{display:none}
 .outlines{position:absolute}
+.map{margin:.6rem 0}
+.map svg{display:block;width:100%;height:1.4em}
+.map figcaption{font-size:.85rem;color:#555d66}
+.m0{fill:#e9edf2}
+.m1{fill:#f0c7a8}
+.m2{fill:#dd9560}
+.m3{fill:#c4652a}
+.m4{fill:#8a3300}
+.shown{fill:#14507d}
 .watch,.contents{padding-left:1.6em}
 img{max-width:100%;height:auto}
 .watch li{margin:.3em 0}
@@ -50,7 +59,13 @@ summary{cursor:pointer;font-weight:700;padding:.3em 0}
 @media screen and (prefers-color-scheme:dark){
 body{background:#14181d;color:#e6e9ec}
 a{color:#7fc0f5}
-.quiet{color:#a9b2bb}
+.quiet,.map figcaption{color:#a9b2bb}
+.m0{fill:#262d35}
+.m1{fill:#5a3a22}
+.m2{fill:#99592a}
+.m3{fill:#d98445}
+.m4{fill:#ffc79a}
+.shown{fill:#7fc0f5}
 :focus-visible{outline-color:#7fc0f5}
 }
 @page{margin:12mm;@bottom-right{content:counter(page)}}

@@ -209,6 +209,24 @@ TEST_CASE("pages grow in proportion to their notes") {
   }
 }
 
+TEST_CASE("with the places a page has a map of all bars") {
+  std::string text = "meter: 4/4\n1/4\n";
+  for (int i = 0; i < 6; ++i) text += "C4:1 E4:3 C4:1 E4:3 |\n";
+  text += "C4:1 D4:2 E4:3 F4:4 |\nG4:5 F4:4 E4:3 D4:2 |\n";
+  const pugi::xml_document page = parsed(write_html(only_places(analysed(text))));
+  const std::vector<pugi::xml_node> maps = all_of(page, "//figure[@class='map']/svg");
+  REQUIRE(maps.size() == 1);
+  CHECK(maps.front().attribute("aria-label").value() == "Doubles in bars 1 to 8: most in bar 8"s);
+  std::size_t cells = 0;
+  for (const pugi::xml_node& path : all_of(maps.front(), "path[starts-with(@class,'m')]")) {
+    const std::string cell = path.attribute("d").value();
+    cells += static_cast<std::size_t>(std::ranges::count(cell, 'M'));
+  }
+  CHECK(cells == 8);
+  CHECK(all_of(maps.front(), "path[@class='shown']").size() == 1);
+  CHECK(all_of(parsed(write_html(analysed(text))), "//figure").empty());
+}
+
 TEST_CASE("a page of a folder leads back to its contents") {
   const AnalysedScore music = analysed("C4:1 D:2");
   const auto way_back = [&](const PageStyle& style) {
