@@ -99,10 +99,10 @@ class ScoreMarks {
   }
 
   /// The note element that a span of the score begins at.
-  [[nodiscard]] const NotePlace* note_at(std::uint32_t begin) const {
+  [[nodiscard]] const NoteInText* note_at(std::uint32_t begin) const {
     const auto found = std::lower_bound(
         places_.notes.begin(), places_.notes.end(), begin,
-        [](const NotePlace& note, std::uint32_t offset) { return note.begin < offset; });
+        [](const NoteInText& note, std::uint32_t offset) { return note.begin < offset; });
     return found != places_.notes.end() && found->begin == begin ? &*found : nullptr;
   }
 
@@ -113,7 +113,7 @@ class ScoreMarks {
     for (const Note& note : event.notes) {
       if (!note.held && (first == nullptr || note.span.begin < first->span.begin)) first = &note;
     }
-    const NotePlace* const place = first == nullptr ? nullptr : note_at(first->span.begin);
+    const NoteInText* const place = first == nullptr ? nullptr : note_at(first->span.begin);
     return place == nullptr ? std::nullopt : std::optional<std::size_t>(place->carrier);
   }
 
@@ -150,13 +150,13 @@ class ScoreMarks {
   void add_suggestions(const Line& line) {
     for (const Event& event : line.events) {
       for (const Note& note : event.notes) {
-        const NotePlace* const place = note.suggested ? note_at(note.span.begin) : nullptr;
+        const NoteInText* const place = note.suggested ? note_at(note.span.begin) : nullptr;
         if (place != nullptr) fingers_.push_back(finger_of(note, *place));
       }
     }
   }
 
-  [[nodiscard]] Insertion finger_of(const Note& note, const NotePlace& place) const {
+  [[nodiscard]] Insertion finger_of(const Note& note, const NoteInText& place) const {
     std::string fingers;
     for (const Finger finger : written_fingers(note)) {
       fingers += fmt::format("<fingering{} font-style=\"italic\">{}</fingering>",
@@ -190,7 +190,7 @@ class ScoreMarks {
   }
 
   [[nodiscard]] Insertion lyric_of(const Mark& mark) const {
-    const NotePlace& note = places_.notes[mark.note];
+    const NoteInText& note = places_.notes[mark.note];
     const std::int32_t number = places_.parts[note.part].highest_lyric + (mark.visiting ? 2 : 1);
     return {note.lyric.at,
             fmt::format("{}<lyric number=\"{}\" name=\"{}\" placement=\"below\">"

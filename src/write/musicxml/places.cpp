@@ -219,7 +219,7 @@ class PlaceFinder {
   bool after_lyrics_ = false;     ///< what follows a note's lyrics has come
   OpenElement child_;
   OpenElement grandchild_;
-  NotePlace note_;
+  NoteInText note_;
 };
 
 }  // namespace

@@ -22,7 +22,7 @@ struct InsertionPlace {
 };
 
 /// A `<note>` of the text.
-struct NotePlace {
+struct NoteInText {
   std::uint32_t begin = 0;  ///< where its tag begins
   std::uint32_t part = 0;   ///< its part, as the place in MusicXmlPlaces::parts
   std::int32_t staff = 1;
@@ -39,7 +39,7 @@ struct PartPlaces {
 };
 
 struct MusicXmlPlaces {
-  std::vector<NotePlace> notes;   ///< in the order of the text
+  std::vector<NoteInText> notes;  ///< in the order of the text
   std::vector<PartPlaces> parts;  ///< in the order of the text
   /// The marks of an earlier run with the blanks before them, in the order of the text.
   std::vector<Span> own_marks;
