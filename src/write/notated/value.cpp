@@ -2,6 +2,7 @@
 
 #include <bit>
 #include <numeric>
+#include <optional>
 
 namespace fingerturn {
 namespace {
@@ -21,15 +22,15 @@ std::int64_t odd_part(std::int64_t denominator) {
   return denominator >> std::countr_zero(static_cast<std::uint64_t>(denominator));
 }
 
-/// The longest value that fits into so many units.
-NoteValue longest_within(std::int64_t units) {
+/// The longest value that fits into so many units; none where they are less than the shortest.
+std::optional<NoteValue> longest_within(std::int64_t units) {
   for (int halvings = -1; halvings <= kMostHalvings; ++halvings) {
     for (int dots = kMostDots; dots >= 0; --dots) {
       if (units_of(halvings, dots) > units || halvings + dots > kMostHalvings + 1) continue;
-      return {static_cast<std::int8_t>(halvings), static_cast<std::uint8_t>(dots)};
+      return NoteValue{static_cast<std::int8_t>(halvings), static_cast<std::uint8_t>(dots)};
     }
   }
-  return {kMostHalvings};
+  return std::nullopt;
 }
 
 }  // namespace
@@ -49,11 +50,12 @@ std::vector<NoteValue> values_of(Fraction length) {
   std::int64_t units = written->numerator * (kUnitsInWhole / written->denominator);
   std::vector<NoteValue> values;
   while (units > 0) {
-    NoteValue value = longest_within(units);
-    units -= units_of(value.halvings, value.dots);
-    value.actual = static_cast<std::uint8_t>(actual);
-    value.normal = static_cast<std::uint8_t>(normal);
-    values.push_back(value);
+    const std::optional<NoteValue> value = longest_within(units);
+    if (!value) return {};
+    units -= units_of(value->halvings, value->dots);
+    values.push_back(*value);
+    values.back().actual = static_cast<std::uint8_t>(actual);
+    values.back().normal = static_cast<std::uint8_t>(normal);
   }
   return values;
 }
