@@ -12,9 +12,19 @@ bool takes_beam(const NotatedChord& chord) {
   return !chord.is_rest() && chord.value && chord.value->halvings >= kEighth;
 }
 
+/// Chords of a voice: those that take time or, apart from them, the grace notes, which stand
+/// between these and part nothing.
 using Row = std::vector<NotatedChord*>;
 
-/// The neighbours of a row from `begin` up to `end`, if they are more than one.
+Row row_of(NotatedVoice& voice, bool grace) {
+  Row row;
+  for (NotatedChord& chord : voice) {
+    if (chord.grace == grace) row.push_back(&chord);
+  }
+  return row;
+}
+
+/// The chords from `begin` up to `end`, if they are more than one.
 void set_parts(const Row& row, std::size_t begin, std::size_t end, BeamPart NotatedChord::*part) {
   if (end - begin < 2) return;
   for (std::size_t i = begin; i < end; ++i) row[i]->*part = BeamPart::inside;
@@ -22,67 +32,70 @@ void set_parts(const Row& row, std::size_t begin, std::size_t end, BeamPart Nota
   row[end - 1]->*part = BeamPart::ends;
 }
 
-/// Beams over what belongs together in a row.
+/// Calls a row of chords, each of which belongs to the one before it, one part.
 template <typename Belong>
-void beam_runs(const Row& row, const Belong& belong) {
+void set_rows(const Row& row, const Belong& belong, BeamPart NotatedChord::*part) {
   for (std::size_t begin = 0, end = 0; begin < row.size(); begin = end) {
     end = begin + 1;
     while (end < row.size() && belong(*row[end - 1], *row[end])) ++end;
-    set_parts(row, begin, end, &NotatedChord::beam);
+    set_parts(row, begin, end, part);
   }
 }
 
+bool follows(const NotatedChord& before, const NotatedChord& after) {
+  return before.onset + before.length == after.onset;
+}
+
 /// The wide groups that have something besides plain eighths.
-std::set<Ticks> quick_groups(const NotatedVoice& voice, const BeamGroups& groups) {
+std::set<Ticks> quick_groups(const Row& row, const BeamGroups& groups) {
   std::set<Ticks> quick;
-  for (const NotatedChord& chord : voice) {
-    if (chord.grace || !takes_beam(chord)) continue;
-    if (chord.value->halvings == kEighth && chord.value->dots == 0 && !chord.value->in_tuplet()) {
-      continue;
-    }
-    quick.insert((chord.onset - groups.first) / groups.wide);
+  for (const NotatedChord* chord : row) {
+    if (!takes_beam(*chord)) continue;
+    const NoteValue& value = *chord->value;
+    if (value.halvings == kEighth && value.dots == 0 && !value.in_tuplet()) continue;
+    quick.insert((chord->onset - groups.first) / groups.wide);
   }
   return quick;
 }
 
-void set_beams(NotatedVoice& voice, const Row& mains, const BeamGroups& groups) {
-  const std::set<Ticks> quick = quick_groups(voice, groups);
+void set_beams(const Row& row, const BeamGroups& groups) {
+  const std::set<Ticks> quick = quick_groups(row, groups);
   const auto is_one_group = [&](Ticks one, Ticks other) {
     const Ticks wide = (one - groups.first) / groups.wide;
     if (wide != (other - groups.first) / groups.wide) return false;
     return !quick.contains(wide) ||
            (one - groups.first) / groups.group == (other - groups.first) / groups.group;
   };
-  beam_runs(mains, [&](const NotatedChord& before, const NotatedChord& after) {
-    return takes_beam(before) && takes_beam(after) && before.onset + before.length == after.onset &&
+  const auto belong = [&](const NotatedChord& before, const NotatedChord& after) {
+    return takes_beam(before) && takes_beam(after) && follows(before, after) &&
            is_one_group(before.onset, after.onset);
-  });
+  };
+  set_rows(row, belong, &NotatedChord::beam);
 }
 
-/// Grace notes that follow one another share a beam.
-void set_grace_beams(NotatedVoice& voice) {
-  Row row;
-  for (NotatedChord& chord : voice) row.push_back(&chord);
-  beam_runs(row, [](const NotatedChord& before, const NotatedChord& after) {
-    return before.grace && after.grace && takes_beam(before) && takes_beam(after);
-  });
+/// Grace notes of one main note, which no chord of another onset parts, have one beam.
+void set_grace_beams(const Row& row) {
+  const auto belong = [](const NotatedChord& before, const NotatedChord& after) {
+    return takes_beam(before) && takes_beam(after) && before.onset == after.onset;
+  };
+  set_rows(row, belong, &NotatedChord::beam);
 }
 
 /// A tuplet ends where, from its beginning, plain values fill the time again.
-void set_tuplets(const Row& mains, const BeamGroups& groups) {
+void set_tuplets(const Row& row, const BeamGroups& groups) {
   const auto is_tuplet = [](const NotatedChord& chord) {
     return chord.value && chord.value->in_tuplet();
   };
-  for (std::size_t begin = 0, end = 0; begin < mains.size(); begin = end) {
+  for (std::size_t begin = 0, end = 0; begin < row.size(); begin = end) {
     end = begin + 1;
-    if (!is_tuplet(*mains[begin])) continue;
-    Ticks length = mains[begin]->length;
-    while (length % groups.unit != 0 && end < mains.size() && is_tuplet(*mains[end]) &&
-           mains[end]->value->actual == mains[begin]->value->actual &&
-           mains[end - 1]->onset + mains[end - 1]->length == mains[end]->onset) {
-      length += mains[end++]->length;
+    if (!is_tuplet(*row[begin])) continue;
+    Ticks length = row[begin]->length;
+    while (length % groups.unit != 0 && end < row.size() && is_tuplet(*row[end]) &&
+           row[end]->value->actual == row[begin]->value->actual &&
+           follows(*row[end - 1], *row[end])) {
+      length += row[end++]->length;
     }
-    set_parts(mains, begin, end, &NotatedChord::tuplet);
+    set_parts(row, begin, end, &NotatedChord::tuplet);
   }
 }
 
@@ -106,13 +119,10 @@ BeamGroups beam_groups(const Meter* meter, Ticks bar_length, bool is_upbeat, Tic
 }
 
 void group_voice(NotatedVoice& voice, const BeamGroups& groups) {
-  Row mains;
-  for (NotatedChord& chord : voice) {
-    if (!chord.grace) mains.push_back(&chord);
-  }
-  set_beams(voice, mains, groups);
-  set_grace_beams(voice);
-  set_tuplets(mains, groups);
+  const Row row = row_of(voice, false);
+  set_beams(row, groups);
+  set_tuplets(row, groups);
+  set_grace_beams(row_of(voice, true));
 }
 
 }  // namespace fingerturn
