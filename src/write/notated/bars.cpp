@@ -29,7 +29,8 @@ Fraction first_onset(const BarColumns& columns) {
   return *(first ? first : second)->event->onset;
 }
 
-/// A length that no note says stays one chord without a value.
+/// A length that no note says stays one chord without a value. Of several the first has the signs
+/// of its stroke, and the last what follows it.
 void add_values(NotatedVoice& written, NotatedChord chord, Ticks ticks) {
   const std::optional<Fraction> length = reduced(chord.length, ticks);
   const std::vector<NoteValue> values = length ? values_of(*length) : std::vector<NoteValue>();
@@ -41,6 +42,9 @@ void add_values(NotatedVoice& written, NotatedChord chord, Ticks ticks) {
     NotatedChord piece = chord;
     piece.value = values[i];
     piece.length = in_ticks(length_of(values[i]), ticks);
+    piece.breath_after &= i + 1 == values.size();
+    piece.rolled &= i == 0;
+    if (i > 0) piece.ornament = Ornament::none;
     for (NotatedHead& head : piece.heads) {
       head.tied_to |= i > 0;
       head.tied_on |= i + 1 < values.size();
@@ -51,9 +55,9 @@ void add_values(NotatedVoice& written, NotatedChord chord, Ticks ticks) {
 }
 
 /// The signs that stand on an event rather than on its heads.
-void take_signs_of(const Event& event, NotatedChord& chord) {
+void take_signs_of(const Event& event, bool rolled, NotatedChord& chord) {
   chord.breath_after |= event.breath_after;
-  chord.rolled |= event.rolls_on;
+  chord.rolled |= rolled;
   if (event.ornament != Ornament::none) chord.ornament = event.ornament;
 }
 
@@ -128,11 +132,11 @@ class BarHand {
   }
 
   /// What is written in a bar of that length. `going_on` sounds from the bar before, and takes what
-  /// goes on into the next.
-  NotatedHand written(Ticks length, std::vector<Sounding>& going_on) const {
+  /// goes on into the next, where that follows.
+  NotatedHand written(Ticks length, bool is_followed, std::vector<Sounding>& going_on) const {
     if (!ticks_) return in_a_row();
-    NotatedHand hand = voices_of(sounding(length, going_on));
-    take_signs(hand);
+    NotatedHand hand = voices_of(sounding(length, is_followed, going_on));
+    for (const ShownEvent& shown : events_) take_signs(*shown.event, shown.place, hand);
     for (NotatedVoice& voice : hand.voices) set_values(voice);
     add_rests(length, hand);
     add_grace_notes(hand);
@@ -154,7 +158,7 @@ class BarHand {
     return duration_of(line_->events[event]);
   }
 
-  [[nodiscard]] std::vector<Sounding> sounding(Ticks length,
+  [[nodiscard]] std::vector<Sounding> sounding(Ticks length, bool is_followed,
                                                std::vector<Sounding>& going_on) const {
     KeysDown keys(std::exchange(going_on, {}));
     for (const auto& [event, place, entry] : events_) {
@@ -168,25 +172,33 @@ class BarHand {
         keys.add({{place, i}, note.pitch, onset, onset + lasts, note.held, note.tied});
       }
     }
-    return keys.until(length, going_on);
+    for (Sounding& head : found) {
+      if (head.end <= length) continue;
+      if (is_followed) {
+        going_on.push_back({head.place, head.pitch, 0, head.end - length, true, head.tied_on});
+      }
+      head.end = length;
+      head.tied_on = is_followed;
+    }
+    return found;
   }
 
-  void take_signs(NotatedHand& hand) const {
-    std::map<std::size_t, const Event*> signed_events;
-    for (const auto& [event, place, entry] : events_) {
-      const bool has_sign =
-          event->breath_after || event->rolls_on || event->ornament != Ornament::none;
-      if (has_sign && !event->grace) signed_events.emplace(place, event);
-    }
-    if (signed_events.empty()) return;
+  /// Of what is tied on only the first has the signs.
+  void take_signs(const Event& event, std::size_t place, NotatedHand& hand) const {
     for (NotatedVoice& voice : hand.voices) {
       for (NotatedChord& chord : voice) {
-        for (const NotatedHead& head : chord.heads) {
-          const auto found = signed_events.find(head.place.event);
-          if (found != signed_events.end() && !head.tied_to) take_signs_of(*found->second, chord);
+        const bool is_of_event = std::ranges::any_of(
+            chord.heads, [&](const NotatedHead& head) { return head.place.event == place; });
+        if (is_of_event && chord.onset == onset_of(event)) {
+          take_signs_of(event, is_rolled(place), chord);
         }
       }
     }
+  }
+
+  /// Whether an event is of a rolled chord, the last one too.
+  [[nodiscard]] bool is_rolled(std::size_t event) const {
+    return line_->events[event].rolls_on || (event > 0 && line_->events[event - 1].rolls_on);
   }
 
   void set_values(NotatedVoice& voice) const {
@@ -200,7 +212,8 @@ class BarHand {
     for (const auto& [event, place, entry] : events_) {
       if (!event->is_rest()) continue;
       NotatedChord rest{.event = place, .onset = onset_of(*event), .length = duration_of(*event)};
-      if (rest.length <= 0) continue;
+      if (rest.length <= 0 || is_sounding(voice, rest)) continue;
+      NotatedVoice rests;
       if (rest.onset == 0 && rest.length == length) {
         rest.value = NoteValue{};
         rests.push_back(std::move(rest));
@@ -212,6 +225,13 @@ class BarHand {
     const auto first_rest = static_cast<std::ptrdiff_t>(voice.size());
     append_all(voice, rests);
     std::ranges::inplace_merge(voice, voice.begin() + first_rest, {}, &NotatedChord::onset);
+  }
+
+  /// Whether something is held in the time of a rest.
+  static bool is_sounding(const NotatedVoice& voice, const NotatedChord& rest) {
+    return std::ranges::any_of(voice, [&](const NotatedChord& chord) {
+      return chord.onset < rest.onset + rest.length && rest.onset < chord.onset + chord.length;
+    });
   }
 
   /// Grace notes stand before the note that they lead to, in its voice.
@@ -269,13 +289,13 @@ class BarHand {
     voice = std::move(written);
   }
 
-  static NotatedChord chord_of(const Event& event, std::size_t place) {
+  [[nodiscard]] NotatedChord chord_of(const Event& event, std::size_t place) const {
     NotatedChord chord{.event = place};
     for (std::size_t i = 0; i < event.notes.size(); ++i) {
       const Note& note = event.notes[i];
       chord.heads.push_back({{place, i}, note.pitch, {}, note.held, note.tied});
     }
-    take_signs_of(event, chord);
+    take_signs_of(event, is_rolled(place), chord);
     return chord;
   }
 
@@ -313,6 +333,8 @@ std::optional<NotatedBar> NotatedBars::next() {
   NotatedBar bar{.bar = columns.bar};
   bar.follows = number_ == 0 || columns.bar <= last_bar_ + 1;
   if (!bar.follows) going_on_.assign(going_on_.size(), {});
+  const bool is_followed =
+      number_ + 1 < sequence_.size() && sequence_.bar(number_ + 1) == bar.bar + 1;
   std::vector<BarHand> hands;
   if (ticks_) bar.start = in_ticks(first_onset(columns), *ticks_);
   for (std::size_t line = 0; line < lines().size(); ++line) {
@@ -323,7 +345,8 @@ std::optional<NotatedBar> NotatedBars::next() {
   const BeamGroups groups = beam_groups(meter_ ? &*meter_ : nullptr, bar.length, number_ == 0,
                                         ticks_.value_or(Ticks{1} << (kMostHalvings + 2)));
   for (std::size_t line = 0; line < hands.size(); ++line) {
-    NotatedHand& hand = bar.hands.emplace_back(hands[line].written(bar.length, going_on_[line]));
+    NotatedHand& hand =
+        bar.hands.emplace_back(hands[line].written(bar.length, is_followed, going_on_[line]));
     for (NotatedVoice& voice : hand.voices) group_voice(voice, groups);
     set_signs(hand, *key_);
     set_bar_lines(line, columns, hand);

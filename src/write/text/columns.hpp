@@ -45,6 +45,10 @@ class BarSequence {
   [[nodiscard]] const SharedLines& lines() const noexcept { return lines_; }
   [[nodiscard]] std::size_t size() const noexcept { return bars_.size(); }
   [[nodiscard]] BarColumns operator[](std::size_t number) const;
+  /// The number that a bar bears.
+  [[nodiscard]] std::int32_t bar(std::size_t number) const noexcept {
+    return stretches_[bars_[number]].bar;
+  }
 
  private:
   /// Neighbouring events of a line that stand in one bar.
