@@ -6,6 +6,7 @@
 #include "read/musicxml/note.hpp"
 #include "read/musicxml/place.hpp"
 #include "read/musicxml/signs.hpp"
+#include "read/musicxml/text.hpp"
 #include "read/musicxml/tick_counter.hpp"
 
 #include <algorithm>
@@ -90,7 +91,7 @@ class PartReader {
       read_attributes(child, measure);
     } else if (name == "direction" || name == "sound") {
       read_tempo(child);
-      if (name == "direction") read_hand_sign(child);
+      if (name == "direction") read_words(child);
     } else if (name == "barline") {
       const bool left = std::string_view(child.attribute("location").value()) == "left";
       (left ? measure.left : measure.right) = bar_line_style(child);
@@ -98,8 +99,9 @@ class PartReader {
   }
 
   void read_attributes(pugi::xml_node attributes, WrittenMeasure& measure) {
-    // Several time signatures are those of several staves; the first holds.
+    // Several signatures are those of several staves; the first holds.
     bool has_meter = false;
+    bool has_key = false;
     for (const pugi::xml_node child : attributes) {
       const std::string_view name = child.name();
       if (name == "divisions" && !ticks_.set_divisions(text_of(child))) {
@@ -107,6 +109,9 @@ class PartReader {
       } else if (name == "time" && !has_meter) {
         has_meter = true;
         read_meter(child, measure);
+      } else if (name == "key" && !has_key) {
+        has_key = true;
+        read_key(child);
       } else if (name == "staves") {
         constexpr std::uint32_t kMostStaves = 99;
         const auto staves = whole_number<std::uint32_t>(text_of(child));
@@ -123,6 +128,13 @@ class PartReader {
     if (changes_here(part_.meters)) part_.meters.pop_back();
     part_.meters.push_back({this_measure(), *meter});
     measure.beat_type = beat_type_ = meter->beat_type;
+  }
+
+  void read_key(pugi::xml_node element) {
+    const std::optional<KeySignature> key = key_in(element);
+    if (!key) return;
+    if (changes_here(part_.keys)) part_.keys.pop_back();
+    part_.keys.push_back({this_measure(), *key});
   }
 
   void read_tempo(pugi::xml_node element) {
@@ -264,6 +276,14 @@ class PartReader {
     if (const std::optional<Hand> hand = hand_in_lyrics(element.element)) {
       part_.hand_signs.push_back({chord_->first.value_or(part_.notes.size()), note.staff, *hand});
     }
+  }
+
+  /// What somebody wrote above the bar, which names no hand, or a sign that may name one.
+  void read_words(pugi::xml_node direction) {
+    const pugi::xml_node words = note_in_words(direction);
+    if (words.empty()) return read_hand_sign(direction);
+    std::string line = line_of_text(text_of(words));
+    if (!line.empty()) part_.words.push_back({this_measure(), std::move(line)});
   }
 
   void read_hand_sign(pugi::xml_node direction) {

@@ -32,6 +32,8 @@ struct HandNotes {
   std::vector<WrittenMeasure> measures;
   std::vector<FromMeasure<Meter>> meters;
   std::vector<FromMeasure<Tempo>> tempos;
+  std::vector<FromMeasure<KeySignature>> keys;
+  std::vector<FromMeasure<std::string>> words;
   Ticks ticks_per_quarter = 1;
 };
 
@@ -156,6 +158,8 @@ class MusicXmlReader {
     HandNotes notes = read_parts(chosen.parts, passage);
     passage.meters = by_bars(notes.meters, notes.measures);
     passage.tempos = by_bars(notes.tempos, notes.measures);
+    passage.keys = by_bars(notes.keys, notes.measures);
+    passage.notes = by_bars(notes.words, notes.measures);
     for (const Hand hand : {Hand::right, Hand::left}) add_line(hand, notes, passage);
     settle_changes(passage);
     return passage;
@@ -218,6 +222,8 @@ class MusicXmlReader {
     join_measures(all.measures, std::move(part.measures));
     join_changes(all.meters, part.meters);
     join_changes(all.tempos, part.tempos);
+    join_changes(all.keys, part.keys);
+    join_changes(all.words, part.words);
     if (can_be_counted(all.measures)) return;
     reporter_.report(
         "musicxml-time", begin,

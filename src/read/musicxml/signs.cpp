@@ -1,5 +1,6 @@
 #include "read/musicxml/signs.hpp"
 
+#include "fingerturn/read.hpp"
 #include "read/musicxml/element.hpp"
 
 #include <array>
@@ -113,6 +114,23 @@ std::optional<Meter> meter_in(pugi::xml_node time) {
     meter = {meter.beats + beats, *beat_type};
   }
   return is_plausible(meter) ? std::optional(meter) : std::nullopt;
+}
+
+std::optional<KeySignature> key_in(pugi::xml_node key) {
+  const auto fifths = whole_number<int>(text_of(key.child("fifths")));
+  if (!fifths || *fifths < -kMostSigns || *fifths > kMostSigns) return std::nullopt;
+  const std::string_view name = text_of(key.child("mode"));
+  const Mode mode = name == "major" ? Mode::major : name == "minor" ? Mode::minor : Mode::unsaid;
+  return KeySignature{static_cast<std::int8_t>(*fifths), mode};
+}
+
+pugi::xml_node note_in_words(pugi::xml_node direction) {
+  for (const pugi::xml_node type : direction.children("direction-type")) {
+    for (const pugi::xml_node words : type.children("words")) {
+      if (words.attribute("xml:lang").value() == kNoteLanguage) return words;
+    }
+  }
+  return {};
 }
 
 std::optional<Tempo> tempo_in(pugi::xml_node element) {

@@ -25,4 +25,10 @@ std::optional<Tempo> tempo_in(pugi::xml_node element);
 /// How a `barline` element divides the bars.
 BarLineStyle bar_line_style(pugi::xml_node bar_line);
 
+/// The key signature of a `<key>`: of up to seven signs; nothing for others.
+std::optional<KeySignature> key_in(pugi::xml_node key);
+
+/// The `<words>` of a direction that say kNoteLanguage; null where there are none.
+pugi::xml_node note_in_words(pugi::xml_node direction);
+
 }  // namespace fingerturn

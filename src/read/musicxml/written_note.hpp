@@ -91,9 +91,11 @@ struct SuggestedFingers {
 struct WrittenPart {
   Ticks ticks_per_quarter = 1;
   std::vector<WrittenMeasure> measures;
-  std::vector<FromMeasure<Meter>> meters;  ///< at most one in a measure, in their order
-  std::vector<FromMeasure<Tempo>> tempos;  ///< the same
-  std::vector<WrittenNote> notes;          ///< in the order in which they are written
+  std::vector<FromMeasure<Meter>> meters;       ///< at most one in a measure, in their order
+  std::vector<FromMeasure<Tempo>> tempos;       ///< the same
+  std::vector<FromMeasure<KeySignature>> keys;  ///< the same
+  std::vector<FromMeasure<std::string>> words;  ///< above the measures: Passage::notes
+  std::vector<WrittenNote> notes;               ///< in the order in which they are written
   std::vector<NoteProblem> problems;
   std::vector<SuggestedFingers> suggestions;  ///< in the order of their notes
   std::vector<HandSign> hand_signs;           ///< in the order in which they are written
