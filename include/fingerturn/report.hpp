@@ -95,14 +95,24 @@ std::string write_passage(const Score& score);
 /// How the marks in a MusicXML score look.
 struct MusicXmlStyle {
   bool words = false;  ///< words such as "double left" instead of arrows
+  bool signs = true;   ///< false, in a new score: the music and its fingers alone
 };
 /// A MusicXML score with its analysis: a lyric line of signs under the notes and a legend with the
-/// caution at the beginning. `original` is the UTF-8 text that the score was read from, to which
-/// the spans of its notes lead. Every byte of it stays but the marks of an earlier run, so that
-/// writing twice is writing once; a note whose span fits no `<note>` gets no sign. The text ends
-/// as the original does.
+/// caution at the foot of the first page. `original` is the UTF-8 text that the score was read
+/// from, to which the spans of its notes lead. Every byte of it stays but the marks of an earlier
+/// run, so that writing twice is writing once; a note whose span fits no `<note>` gets no sign. The
+/// text ends as the original does.
 std::string write_musicxml(const Source& original, const AnalysedScore& analysed,
                            const MusicXmlStyle& style);
+/// A new MusicXML score (score-partwise, 4.0) of the one passage of a score, with the same marks:
+/// one part, a staff for each hand. Only the bars that are shown are in it. Empty where there is a
+/// `musicxml_problem`.
+std::string write_musicxml(const AnalysedScore& analysed, const MusicXmlStyle& style);
+/// The same of the music alone, with its fingers.
+std::string write_musicxml(const Score& score);
+/// Why a score cannot be written as a new MusicXML score, for a person, without a line feed at its
+/// end: it has several passages or none, or not all its note values are known. Else empty.
+std::string musicxml_problem(const Score& score);
 /// The text without the marks that write_musicxml made: what it made them from, byte for byte.
 std::string without_own_marks(std::string_view musicxml);
 

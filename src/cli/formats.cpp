@@ -51,10 +51,11 @@ void passage(ScoreInput input, const ReportOptions& options, const TextSink& sin
 }
 
 void musicxml(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
-  const ReportLook& look = options.look;
+  const MusicXmlStyle style{.words = options.look.words || options.look.text.ascii};
   const std::optional<Source> document = std::move(input.document);
-  sink(write_musicxml(*document, analysed(std::move(input), options),
-                      {look.words || look.text.ascii}));
+  const AnalysedScore shown = analysed(std::move(input), options);
+  sink(form_of(*document) == SourceForm::notation ? write_musicxml(shown, style)
+                                                  : write_musicxml(*document, shown, style));
 }
 
 template <IndexOf what>
@@ -85,9 +86,9 @@ constexpr std::array kFormats{
            .parted = true,
            .tells_places = false},
     Format{.name = "musicxml",
-           .purpose = "to get a MusicXML score back with the analysis under its notes",
+           .purpose = "for a score with the analysis under its notes, a MusicXML score given back",
            .write = musicxml,
-           .gives_score_back = true},
+           .is_score = true},
 };
 
 }  // namespace

@@ -25,9 +25,9 @@ struct Format {
   std::string_view purpose;  ///< what it is for, in the words of help
   void (*write)(ScoreInput input, const ReportOptions& options, const TextSink& sink);
   std::optional<Pages> pages = std::nullopt;  ///< none: a report for each input, in turn
-  bool parted = false;            ///< an empty line stands between the reports of two inputs
-  bool gives_score_back = false;  ///< it is written into the document of one MusicXML score
-  bool tells_places = true;       ///< false: it has only the notes, one after another
+  bool parted = false;       ///< an empty line stands between the reports of two inputs
+  bool is_score = false;     ///< of one passage, which may be the document of a score itself
+  bool tells_places = true;  ///< false: it has only the notes, one after another
 };
 
 /// All formats, in the order of help.

@@ -5,26 +5,35 @@
 #include "cli/messages.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
+#include "fingerturn/report.hpp"
 
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <utility>
 
 #include <fmt/core.h>
 
 namespace fingerturn::cli {
+namespace {
+
+/// False, and a message, where a passage cannot be written as a MusicXML score.
+bool can_be_a_score(const ScoreInput& input) {
+  const std::string problem = musicxml_problem(input.score);
+  if (!problem.empty()) say(fmt::format("{}: {}", input.name, problem));
+  return problem.empty();
+}
+
+}  // namespace
 
 ScoreInput read_to_report(const std::string& path, const ReportOptions& options) {
   std::optional<Source> source = read_input(path);
-  ScoreInput input;
-  if (!source) {
-    input.status = ExitStatus::input_failed;
-  } else if (options.format->gives_score_back && form_of(*source) == SourceForm::notation) {
-    say(fmt::format("{}: --format {} writes into a MusicXML score, and this is none",
-                    source->name(), options.format->name));
-    input.status = ExitStatus::wrong_usage;
-  } else {
-    input = read_score(std::move(*source), options.notes);
+  if (!source) return failed(ExitStatus::input_failed);
+  const bool is_typed = form_of(*source) == SourceForm::notation;
+  ScoreInput input = read_score(std::move(*source), options.notes);
+  if (input.status != ExitStatus::done) return input;
+  if (options.format->is_score && is_typed && !can_be_a_score(input)) {
+    return failed(ExitStatus::wrong_usage);
   }
   if (!options.fingers.suggest) return input;
   const auto alternatives = static_cast<std::size_t>(options.fingers.alternatives);

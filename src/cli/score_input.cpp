@@ -13,6 +13,9 @@
 #include <fmt/format.h>
 
 namespace fingerturn::cli {
+
+ScoreInput failed(ExitStatus status) { return {status, {}, {}, {}}; }
+
 namespace {
 
 constexpr std::string_view kNoPassage = "there is no passage in it";
@@ -85,8 +88,6 @@ std::string bars_there_are(const Score& score) {
              ? fmt::format("{}; {} more passages", words, score.passages.size() - named)
              : words;
 }
-
-ScoreInput failed(ExitStatus status) { return {status, {}, {}, {}}; }
 
 }  // namespace
 

@@ -20,6 +20,9 @@ struct ScoreInput {
   std::string index{};             ///< the file with the contents of its folder, where it has one
 };
 
+/// One that could not be read, of which what was wrong has been said.
+ScoreInput failed(ExitStatus status);
+
 /// Reads an input and cuts it down to the passage and hand that were asked for. Where it has no
 /// such passage, or no notes in that hand and the bars that were asked for, the command cannot be
 /// carried out on it as given.

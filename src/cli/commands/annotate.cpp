@@ -66,13 +66,12 @@ ExitStatus write_in_turn(const ReportOptions& options) {
 /// False, and a message, where the format has no room for what was asked for.
 bool fits_format(const ReportOptions& options) {
   const Format& format = *options.format;
-  if (format.gives_score_back && options.files.size() > 1) {
-    say(fmt::format("--format {} takes one score at a time, and gives it back", format.name));
+  if (format.is_score && options.files.size() > 1) {
+    say(fmt::format("--format {} makes one score at a time", format.name));
     return false;
   }
-  if (format.gives_score_back && options.fingers.alternatives > 1) {
-    say(fmt::format("--format {} gives a score back, which has room for one fingering",
-                    format.name));
+  if (format.is_score && options.fingers.alternatives > 1) {
+    say(fmt::format("--format {} makes a score, which has room for one fingering", format.name));
     return false;
   }
   if (options.places && !format.tells_places) {

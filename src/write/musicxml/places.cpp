@@ -70,7 +70,10 @@ class PlaceFinder {
  private:
   void open(const XmlTag& tag) {
     ++level_;
-    if (level_ == 1 && tag.name == "score-timewise") bar_element_ = "part";
+    if (level_ == 1) {
+      end_in_score_ = tag.end;
+      if (tag.name == "score-timewise") bar_element_ = "part";
+    }
     if (bar_level_ == 0) {
       open_around_bars(tag);
     } else if (level_ == bar_level_ + 1) {
@@ -83,14 +86,29 @@ class PlaceFinder {
   }
 
   void open_around_bars(const XmlTag& tag) {
+    if (level_ == 2) open_in_score(tag);
+    if (tag.name == "credit-words") {
+      credit_.ours |= attribute_of(tag, "xml:lang") == kLegendLanguage;
+    }
     if (tag.name == "part") part_ = part_of(attribute_of(tag, "id").value_or(""));
     if (tag.name != bar_element_) return;
     if (places_.parts.empty()) part_ = part_of("");
     bar_level_ = level_;
     first_in_bar_ = places_.notes.size();
-    std::optional<InsertionPlace>& legend = places_.parts[part_].legend;
-    before_notes_ = !legend && tag.kind == XmlTagKind::opening;
-    if (before_notes_) legend = InsertionPlace{offset(tag.end), blanks_after(tag.end)};
+  }
+
+  void open_in_score(const XmlTag& tag) {
+    credit_ = {tag.name, tag.begin, tag.end, false};
+    const bool is_music = tag.name == "part-list" || tag.name == "part" || tag.name == "measure";
+    if (!is_music || places_.legend) return;
+    places_.legend = InsertionPlace{offset(end_in_score_), blanks_before(tag.begin)};
+  }
+
+  /// The credits of the score, whose legend is ours.
+  void close_in_score(const XmlTag& tag) {
+    const bool ours = credit_.name == "credit" && credit_.ours;
+    if (ours) add_own_mark(credit_.begin, tag.end);
+    if (!ours) end_in_score_ = tag.end;
   }
 
   void open_in_bar(const XmlTag& tag) {
@@ -141,6 +159,7 @@ class PlaceFinder {
       if (level_ == bar_level_ + 1) close_in_bar(tag);
       if (level_ == bar_level_) bar_level_ = 0;
     }
+    if (level_ == 2) close_in_score(tag);
     --level_;
   }
 
@@ -165,10 +184,6 @@ class PlaceFinder {
       return;
     }
     if (child_.name == "note" && tag.kind == XmlTagKind::closing) places_.notes.push_back(note_);
-    before_notes_ = before_notes_ && (child_.name == "attributes" || child_.name == "print");
-    if (before_notes_) {
-      places_.parts[part_].legend = {offset(tag.end), blanks_before(child_.begin)};
-    }
   }
 
   void add_own_mark(std::size_t begin, std::size_t end) {
@@ -193,12 +208,6 @@ class PlaceFinder {
     return last_line_of_blanks(begin, place);
   }
 
-  [[nodiscard]] Span blanks_after(std::size_t place) const {
-    std::size_t end = place;
-    while (end < text_.size() && is_xml_blank(text_[end])) ++end;
-    return last_line_of_blanks(place, end);
-  }
-
   std::uint32_t part_of(std::string_view id) {
     const auto [found, is_new] = part_numbers_.try_emplace(id, offset(places_.parts.size()));
     if (is_new) places_.parts.emplace_back();
@@ -213,10 +222,11 @@ class PlaceFinder {
   std::size_t bar_level_ = 0;  ///< the level of the bar that is open; 0 for none
   std::uint32_t part_ = 0;
   std::size_t first_in_bar_ = 0;  ///< the place that the first note of the bar has
-  bool before_notes_ = false;     ///< only attributes and layout have come in a part's first bar
   bool before_lyrics_ = true;     ///< no lyric of the note has come, nor what follows it
   std::size_t level_begin_ = 0;   ///< where the text of the last `<level>` begins
   bool after_lyrics_ = false;     ///< what follows a note's lyrics has come
+  std::size_t end_in_score_ = 0;  ///< where the last element of the score, or its tag, ends
+  OpenElement credit_;            ///< an element of the score
   OpenElement child_;
   OpenElement grandchild_;
   NoteInText note_;

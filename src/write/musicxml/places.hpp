@@ -11,7 +11,8 @@
 namespace fingerturn {
 
 /// How our marks are known again: the name of the lyric line, and the language of the legend's
-/// words, a private one as BCP 47 has them after "x".
+/// words, a private one as BCP 47 has them after "x". They stand in a credit, in scores that were
+/// marked long ago in a direction.
 inline constexpr std::string_view kLyricName = "fingerturn";
 inline constexpr std::string_view kLegendLanguage = "en-x-forearm";
 
@@ -34,13 +35,14 @@ struct NoteInText {
 };
 
 struct PartPlaces {
-  std::int32_t highest_lyric = 0;        ///< the highest number of a lyric line that is not ours
-  std::optional<InsertionPlace> legend;  ///< before the first note of the first bar
+  std::int32_t highest_lyric = 0;  ///< the highest number of a lyric line that is not ours
 };
 
 struct MusicXmlPlaces {
   std::vector<NoteInText> notes;  ///< in the order of the text
   std::vector<PartPlaces> parts;  ///< in the order of the text
+  /// Where credits stand: before the list of parts or, where there is none, the first part.
+  std::optional<InsertionPlace> legend;
   /// The marks of an earlier run with the blanks before them, in the order of the text.
   std::vector<Span> own_marks;
 };

@@ -1,0 +1,42 @@
+#include "fingerturn/report.hpp"
+#include "write/notated/ticks.hpp"
+
+#include <algorithm>
+
+#include <fmt/core.h>
+
+namespace fingerturn {
+namespace {
+
+bool has_no_value(const Event& event) { return !event.duration; }
+
+/// "write one before the first note of the left hand, as in 1/4 C3:5"
+std::string value_problem(const Passage& passage) {
+  for (const Line& line : passage.lines) {
+    const auto event = std::ranges::find_if(line.events, has_no_value);
+    if (event == line.events.end()) continue;
+    const std::string_view example = line.hand == Hand::right ? "1/4 C4:1" : "1/4 C3:5";
+    return fmt::format(
+        "how long the notes of the {} hand are is not known in bar {}; write a note value before "
+        "them, as in {}",
+        to_string(line.hand), event->bar, example);
+  }
+  return "its note values are too small, or its bars too long, to be counted together";
+}
+
+}  // namespace
+
+std::string musicxml_problem(const Score& score) {
+  if (score.passages.size() > 1) {
+    return fmt::format("a MusicXML score holds one passage, and here are {}; --passage takes one",
+                       score.passages.size());
+  }
+  const auto has_events = [](const Line& line) { return !line.events.empty(); };
+  if (score.passages.empty() || std::ranges::none_of(score.passages[0].lines, has_events)) {
+    return "a MusicXML score needs notes, and there are none";
+  }
+  const Passage& passage = score.passages[0];
+  return ticks_in_whole(passage) ? std::string() : value_problem(passage);
+}
+
+}  // namespace fingerturn
