@@ -1,12 +1,14 @@
 #include "fingerturn/excerpt.hpp"
 
 #include "cli/commands.hpp"
+#include "cli/options/music_format.hpp"
 #include "cli/options/notes.hpp"
 #include "cli/options/output.hpp"
 #include "cli/output.hpp"
 #include "cli/score_input.hpp"
 
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace fingerturn::cli {
@@ -15,17 +17,22 @@ namespace {
 /// What the command line of `excerpt` asks for.
 struct ExcerptOptions {
   std::string file;
-  ChosenNotes notes;   ///< with bars
+  ChosenNotes notes;  ///< with bars
+  const MusicFormat* format = nullptr;
   std::string output;  ///< empty for standard output
 };
 
-/// Some bars of a score in the passage notation, ready to be edited.
+/// Some bars of a score, in the passage notation ready to be edited.
 ExitStatus excerpt(const ExcerptOptions& options) {
   Output output(options.output);
   if (!output.open(InputFiles({options.file}))) return ExitStatus::wrong_usage;
   const ScoreInput input = read_score(options.file, options.notes);
   if (input.status != ExitStatus::done) return input.status;
-  output.write(write_excerpt(input.score, fingerturn::excerpt(input.score, *options.notes.bars)));
+  const Excerpt cut = fingerturn::excerpt(input.score, *options.notes.bars);
+  const std::optional<std::string> text = written_in(
+      *options.format, cut.score, input.name, [&] { return write_excerpt(input.score, cut); });
+  if (!text) return ExitStatus::wrong_usage;
+  output.write(*text);
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 
@@ -43,6 +50,7 @@ Command add_excerpt(CLI::App& program) {
   add_hand(*line, options->notes.hand,
            "Take this hand only; a MusicXML part of one staff is taken as this hand's");
   add_passage_and_part(*line, options->notes);
+  add_music_format(*line, options->format);
   add_output(*line, options->output);
   line->footer(
       "Bars keep their numbers. Notes that turn otherwise than in the score, without\n"

@@ -2,6 +2,7 @@
 
 #include "cli/commands.hpp"
 #include "cli/messages.hpp"
+#include "cli/options/music_format.hpp"
 #include "cli/options/notes.hpp"
 #include "cli/options/output.hpp"
 #include "cli/options/value.hpp"
@@ -25,6 +26,7 @@ struct ScaleCommandOptions {
   std::vector<std::string> name_words;  ///< the name, in one word or several
   bool list = false;                    ///< all names instead
   ScaleOptions scale;
+  const MusicFormat* format = nullptr;
   std::string output;  ///< empty for standard output
 };
 
@@ -51,7 +53,7 @@ ExitStatus list(const ScaleCommandOptions& options) {
   return write_whole(options.output, text);
 }
 
-/// A handbook scale in the passage notation.
+/// A handbook scale, in the passage notation with comments on its fingers.
 ExitStatus scale(const ScaleCommandOptions& options) {
   if (options.list) return list(options);
   if (options.name_words.empty()) {
@@ -60,11 +62,16 @@ ExitStatus scale(const ScaleCommandOptions& options) {
   const ScaleResult result =
       handbook_scale(fmt::format("{}", fmt::join(options.name_words, " ")), options.scale);
   if (!result.ok()) return refuse(result.problem + (result.is_unknown ? kWhereAllAre : ""));
-  std::array<std::string, 1> comments;
-  for (const std::string& remark : result.score.passages.front().remarks) {
-    comments.front() += comment_lines(remark);
-  }
-  return write_whole(options.output, write_passage(result.score, comments));
+  const auto as_passage = [&] {
+    std::array<std::string, 1> comments;
+    for (const std::string& remark : result.score.passages.front().remarks) {
+      comments.front() += comment_lines(remark);
+    }
+    return write_passage(result.score, comments);
+  };
+  const std::optional<std::string> text =
+      written_in(*options.format, result.score, "scale", as_passage);
+  return text ? write_whole(options.output, *text) : ExitStatus::wrong_usage;
 }
 
 }  // namespace
@@ -96,6 +103,7 @@ Command add_scale(CLI::App& program) {
                                               "Write it falling instead of rising");
   line->add_flag_callback("--both", turn(ScaleDirection::up_and_down), "Write it up and down")
       ->excludes(down);
+  add_music_format(*line, options->format);
   add_output(*line, options->output);
   line->footer(
       "What it writes is a passage that the other commands read (docs/notation.md):\n"

@@ -24,7 +24,7 @@ std::string legend_credit(std::string_view legend) {
   legend.remove_suffix(1);
   return fmt::format(
       "<credit page=\"1\"><credit-words xml:lang=\"{}\" default-x=\"80\" default-y=\"60\" "
-      "font-size=\"7\" justify=\"left\" valign=\"bottom\">{}</credit-words></credit>",
+      "font-size=\"7\" valign=\"bottom\">{}</credit-words></credit>",
       kLegendLanguage, markup_of_lines(legend));
 }
 
