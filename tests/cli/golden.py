@@ -30,6 +30,7 @@ OF_PASSAGES = (
     ("passage", "annotate --format passage", Plain()),
     ("bar-2.passage", "excerpt --bars 2", Plain()),
     ("compared.json", "compare --suggest --format json", Plain()),
+    ("musicxml", "annotate --format musicxml", Score()),
     ("md", "annotate --format markdown", Markdown()),
     ("html", "annotate --format html", Markup()),
     ("svg", "annotate --format svg", Picture()),
@@ -41,7 +42,6 @@ OF_PASSAGES = (
     ("compared.narrow.txt", "compare --suggest --columns 40", Text(40)),
 )
 OF_SCORES = (
-    ("musicxml", "annotate --format musicxml", Score()),
     ("words.musicxml", "annotate --format musicxml --words", Score()),
 )
 OF_ALL_TOGETHER = (

@@ -62,19 +62,11 @@ run annotate --format musicxml one_line.musicxml -o one_line.musicxml
 status_is 2
 has err 'this is an input'
 
-# One at a time, and only into MusicXML.
+# One at a time.
 run annotate --format musicxml one_line.musicxml two_staves.musicxml
 status_is 2
 is_empty out
-is "$(cat err)" 'fingerturn: --format musicxml takes one score at a time, and gives it back'
-echo "$scale" >scale.passage
-run annotate --format musicxml scale.passage
-status_is 2
-is_empty out
-is "$(cat err)" 'fingerturn: scale.passage: --format musicxml writes into a MusicXML score, and this is none'
-run annotate --format musicxml - <scale.passage
-status_is 2
-has err 'standard input: --format musicxml writes into a MusicXML score'
+is "$(cat err)" 'fingerturn: --format musicxml makes one score at a time'
 
 # What cannot be read is not written.
 head --bytes 600 one_line.musicxml >broken.musicxml

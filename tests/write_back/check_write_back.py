@@ -26,7 +26,7 @@ SKIPPED = 77
 SIGN = re.compile(rb'<text>(.*)</text>')
 LYRIC = re.compile(rb'\s*<lyric [^>]*name="fingerturn"[^>]*>.*?</lyric>', re.DOTALL)
 LEGEND = re.compile(
-    rb'\s*<direction placement="above"><direction-type><words xml:lang="en-x-forearm".*?</direction>',
+    rb'\s*<credit page="1"><credit-words xml:lang="en-x-forearm".*?</credit>',
     re.DOTALL)
 SUGGESTION = re.compile(
     rb"\s*<notations><level>suggested by fingerturn</level>.*?</notations>", re.DOTALL)

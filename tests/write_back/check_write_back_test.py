@@ -6,11 +6,11 @@ import unittest
 import check_write_back
 from check_write_back import Fault, check_score
 
-SCORE = b"<measure>\n  <note>\n    <pitch/>\n  </note>\n</measure>\n"
-LEGEND = (b'\n  <direction placement="above"><direction-type><words xml:lang="en-x-forearm" '
-          b'font-size="8">This is no medical advice.</words></direction-type></direction>')
+SCORE = b"<score>\n  <note>\n    <pitch/>\n  </note>\n</score>\n"
+LEGEND = (b'\n  <credit page="1"><credit-words xml:lang="en-x-forearm" '
+          b'font-size="7">This is no medical advice.</credit-words></credit>')
 LYRIC = b'\n    <lyric number="1" name="fingerturn" placement="below"><text>x</text></lyric>'
-MARKED = (SCORE.replace(b"<measure>", b"<measure>" + LEGEND)
+MARKED = (SCORE.replace(b"<score>", b"<score>" + LEGEND)
           .replace(b"<pitch/>", b"<pitch/>" + LYRIC))
 ANALYSIS = b'{"passages": [{"hands": [{"events": [{}]}]}]}'
 

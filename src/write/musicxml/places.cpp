@@ -87,7 +87,7 @@ class PlaceFinder {
 
   void open_around_bars(const XmlTag& tag) {
     if (level_ == 2) open_in_score(tag);
-    if (tag.name == "credit-words") {
+    if (level_ == 3 && tag.name == "credit-words") {
       credit_.ours |= attribute_of(tag, "xml:lang") == kLegendLanguage;
     }
     if (tag.name == "part") part_ = part_of(attribute_of(tag, "id").value_or(""));
@@ -95,6 +95,7 @@ class PlaceFinder {
     if (places_.parts.empty()) part_ = part_of("");
     bar_level_ = level_;
     first_in_bar_ = places_.notes.size();
+    credit_ = {};  // what has music in it is none of ours
   }
 
   void open_in_score(const XmlTag& tag) {

@@ -31,7 +31,7 @@ std::vector<Insertion> ScoreMarks::insertions() {
   keep_one_for_each_place();
   // Of one place the fingers come first: lyrics follow notations.
   std::vector<Insertion> all = fingers_;
-  for (const Mark& mark : marks_) all.push_back(lyric_of(mark));
+  for (const SignUnderNote& mark : marks_) all.push_back(lyric_of(mark));
   if (const std::optional<Insertion> legend = this->legend()) all.push_back(*legend);
   std::stable_sort(all.begin(), all.end(), [](const Insertion& left, const Insertion& right) {
     return left.at < right.at;
@@ -69,7 +69,7 @@ std::optional<std::size_t> ScoreMarks::carrier_of(const Event& event) const {
 }
 
 void ScoreMarks::add_line(const AnalysedLine& line) {
-  std::vector<Mark> marks;
+  std::vector<SignUnderNote> marks;
   std::size_t roll = 0;  // where the marks of the rolled chord at hand begin
   bool rolls_on = false;
   for (const auto& [written, found] : line) {
@@ -81,7 +81,7 @@ void ScoreMarks::add_line(const AnalysedLine& line) {
     used_.see(found);
   }
   const std::int32_t home = commonest_staff(marks);
-  for (Mark& mark : marks) {
+  for (SignUnderNote& mark : marks) {
     mark.visiting = places_.notes[mark.note].staff != home;
     visits_ |= mark.visiting;
   }
@@ -90,9 +90,10 @@ void ScoreMarks::add_line(const AnalysedLine& line) {
 
 /// The notes of a rolled chord that stand under one note have one lyric, with their signs in the
 /// order in which they are rolled.
-void ScoreMarks::add_mark(Mark mark, std::size_t roll, std::vector<Mark>& marks) {
-  const auto before = std::find_if(marks.begin() + static_cast<std::ptrdiff_t>(roll), marks.end(),
-                                   [&](const Mark& other) { return other.note == mark.note; });
+void ScoreMarks::add_mark(SignUnderNote mark, std::size_t roll, std::vector<SignUnderNote>& marks) {
+  const auto before =
+      std::find_if(marks.begin() + static_cast<std::ptrdiff_t>(roll), marks.end(),
+                   [&](const SignUnderNote& other) { return other.note == mark.note; });
   if (before == marks.end()) return marks.push_back(std::move(mark));
   before->sign += '/' + mark.sign;
   rolled_ = true;
@@ -117,9 +118,9 @@ Insertion ScoreMarks::finger_of(const Note& note, const NoteInText& place) const
 }
 
 /// The staff under which a hand has most signs.
-std::int32_t ScoreMarks::commonest_staff(const std::vector<Mark>& marks) const {
+std::int32_t ScoreMarks::commonest_staff(const std::vector<SignUnderNote>& marks) const {
   std::map<std::int32_t, std::size_t> signs;
-  for (const Mark& mark : marks) ++signs[places_.notes[mark.note].staff];
+  for (const SignUnderNote& mark : marks) ++signs[places_.notes[mark.note].staff];
   const auto most = std::max_element(
       signs.begin(), signs.end(),
       [](const auto& left, const auto& right) { return left.second < right.second; });
@@ -128,16 +129,19 @@ std::int32_t ScoreMarks::commonest_staff(const std::vector<Mark>& marks) const {
 
 /// Two hands that share a chord, or a note: the sign of the first one stays.
 void ScoreMarks::keep_one_for_each_place() {
-  const auto place = [](const Mark& mark) { return std::tie(mark.note, mark.visiting); };
+  const auto place = [](const SignUnderNote& mark) { return std::tie(mark.note, mark.visiting); };
   std::stable_sort(marks_.begin(), marks_.end(),
-                   [&](const Mark& left, const Mark& right) { return place(left) < place(right); });
-  const auto end =
-      std::unique(marks_.begin(), marks_.end(),
-                  [&](const Mark& left, const Mark& right) { return place(left) == place(right); });
+                   [&](const SignUnderNote& left, const SignUnderNote& right) {
+                     return place(left) < place(right);
+                   });
+  const auto end = std::unique(marks_.begin(), marks_.end(),
+                               [&](const SignUnderNote& left, const SignUnderNote& right) {
+                                 return place(left) == place(right);
+                               });
   marks_.erase(end, marks_.end());
 }
 
-Insertion ScoreMarks::lyric_of(const Mark& mark) const {
+Insertion ScoreMarks::lyric_of(const SignUnderNote& mark) const {
   const NoteInText& note = places_.notes[mark.note];
   const std::int32_t number = places_.parts[note.part].highest_lyric + (mark.visiting ? 2 : 1);
   return {note.lyric.at,

@@ -16,7 +16,7 @@
 namespace fingerturn {
 
 /// A sign and the note that it stands under, as its place in MusicXmlPlaces::notes.
-struct Mark {
+struct SignUnderNote {
   std::size_t note = 0;
   bool visiting = false;  ///< on the other hand's staff: its lyric stands one line lower
   std::string sign;
@@ -42,18 +42,18 @@ class ScoreMarks {
   [[nodiscard]] const NoteInText* note_at(std::uint32_t begin) const;
   [[nodiscard]] std::optional<std::size_t> carrier_of(const Event& event) const;
   void add_line(const AnalysedLine& line);
-  void add_mark(Mark mark, std::size_t roll, std::vector<Mark>& marks);
+  void add_mark(SignUnderNote mark, std::size_t roll, std::vector<SignUnderNote>& marks);
   [[nodiscard]] Insertion finger_of(const Note& note, const NoteInText& place) const;
-  [[nodiscard]] std::int32_t commonest_staff(const std::vector<Mark>& marks) const;
+  [[nodiscard]] std::int32_t commonest_staff(const std::vector<SignUnderNote>& marks) const;
   void keep_one_for_each_place();
-  [[nodiscard]] Insertion lyric_of(const Mark& mark) const;
+  [[nodiscard]] Insertion lyric_of(const SignUnderNote& mark) const;
   [[nodiscard]] std::optional<Insertion> legend() const;
 
   std::string_view original_;
   const MusicXmlPlaces& places_;
   const NoteOffsets* offsets_;
   bool words_ = false;  ///< instead of arrows
-  std::vector<Mark> marks_;
+  std::vector<SignUnderNote> marks_;
   std::vector<Insertion> fingers_;  ///< that are suggested
   Used used_;
   bool rolled_ = false;  ///< a lyric holds the signs of a rolled chord

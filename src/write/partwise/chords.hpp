@@ -34,7 +34,7 @@ class ChordWriter {
   ChordWriter(Divisions divisions, XmlText& xml) : divisions_(divisions), xml_(&xml) {}
 
   void add(const NotatedVoice& voice, std::size_t chord, const VoicePlace& place);
-  [[nodiscard]] NoteOffsets take_offsets() noexcept { return std::move(offsets_); }
+  [[nodiscard]] NoteOffsets take_offsets() { return std::move(offsets_); }
 
  private:
   void add_rest(const NotatedVoice& voice, std::size_t chord, const VoicePlace& place);

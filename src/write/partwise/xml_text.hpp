@@ -35,7 +35,7 @@ class XmlText {
 
   /// Where the next element begins.
   [[nodiscard]] std::size_t next() const noexcept { return text_.size() + indent(); }
-  [[nodiscard]] std::string take() noexcept { return std::move(text_); }
+  [[nodiscard]] std::string take() { return std::move(text_); }
 
  private:
   [[nodiscard]] std::size_t indent() const noexcept { return 2 * open_.size(); }

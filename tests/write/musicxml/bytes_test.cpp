@@ -89,7 +89,7 @@ TEST_CASE("inserted lines are laid out like their neighbours") {
   const std::string out = marked(score, kNotation);
   CHECK(count_of(out, "\n") == count_of(score, "\n") + 5);
   CHECK(count_of(out, "\r\n  <lyric number") == 4);
-  CHECK(count_of(out, "\r\n  <direction placement") == 1);
+  CHECK(count_of(out, "\r\n  <credit page") == 1);
   const std::string one_line = marked(replaced(score, "\r\n  ", ""), kNotation);
   CHECK(count_of(one_line, "\n") == 0);
 }

@@ -89,7 +89,8 @@ std::vector<std::string> signs_under(std::string_view musicxml) {
 }
 
 std::string legend_in(std::string_view musicxml) {
-  const std::string_view rest = between(musicxml, "<words xml:lang=\"en-x-forearm\"", "</words>");
+  const std::string_view rest =
+      between(musicxml, "<credit-words xml:lang=\"en-x-forearm\"", "</credit-words>");
   return std::string(rest.substr(std::min(rest.find('>') + 1, rest.size())));
 }
 

@@ -72,8 +72,9 @@ TEST_CASE("words for what is level or open") {
 }
 
 TEST_CASE("the whole of a marked score") {
+  const std::string score = "<score-partwise version=\"3.0\">";
   const std::string begin =
-      "<score-partwise version=\"3.0\">\n  <part id=\"P1\">\n    <measure number=\"1\">\n"
+      "\n  <part id=\"P1\">\n    <measure number=\"1\">\n"
       "      <attributes>\n        <divisions>1</divisions>\n      </attributes>";
   const std::string first =
       "\n      <note>\n        <pitch><step>C</step><octave>4</octave></pitch>\n"
@@ -83,17 +84,18 @@ TEST_CASE("the whole of a marked score") {
       "        <duration>1</duration>";
   const std::string end = "\n      </note>\n    </measure>\n  </part>\n</score-partwise>\n";
   const std::string legend =
-      "<direction placement=\"above\"><direction-type><words xml:lang=\"en-x-forearm\" "
-      "font-size=\"8\">Under the notes: how the forearm turns to play each, as the player "
+      "<credit page=\"1\"><credit-words xml:lang=\"en-x-forearm\" default-x=\"80\" "
+      "default-y=\"60\" font-size=\"7\" valign=\"bottom\">Under the notes: how the forearm turns "
+      "to play each, as the player "
       "sees it.&#10;←| |→ preparatory: the first of a gesture, with a swing of its own to the&#10;"
       "other side before it&#10;← → single: the side changes, the note before has prepared it&#10;"
       "This describes a way of moving at the piano and is no medical advice. Stop&#10;"
       "at pain, numbness or tingling. Learn rotation with a qualified teacher, and&#10;"
       "see a clinician about symptoms that stay. The swings are shown large so that&#10;"
       "they can be learned; at speed they shrink. The sound and the music come&#10;"
-      "first.</words></direction-type></direction>";
-  CHECK(checked(begin + first + second + end, "C4:1 D:2") ==
-        begin + "\n      " + legend + first + "\n        " + lyric("1", "←|") + second +
+      "first.</credit-words></credit>";
+  CHECK(checked(score + begin + first + second + end, "C4:1 D:2") ==
+        score + "\n  " + legend + begin + first + "\n        " + lyric("1", "←|") + second +
             "\n        " + lyric("1", "→") + end);
 }
 
@@ -199,29 +201,37 @@ TEST_CASE("the legend explains what is there") {
   CHECK(count_of(words, "prep ? preparatory, the side is left open") == 1);
 }
 
-TEST_CASE("the legend stands before the first note, after attributes and layout") {
+TEST_CASE("the legend is the last credit, before the list of parts or what stands in its place") {
+  const std::string credit = "<credit page=\"1\"><credit-words>ours</credit-words></credit>";
+  const std::string parts =
+      "<part-list><score-part id=\"P1\"><part-name>Piano</part-name></score-part></part-list>";
+  const std::string score = partwise({quarter("C4") + quarter("D4")});
+  const auto [head, before] = GENERATE_COPY(table<std::string, std::string>({
+      {parts, "<score-partwise version=\"3.0\">"},
+      {"<defaults/>\n" + parts, "<defaults/>"},
+      {credit + "\n" + parts, credit},
+      {"<identification>\n</identification>\n" + credit + "\n" + parts, credit},
+      {"<movement-title/>", "<movement-title/>"},
+      {"<!-- no parts are listed -->", "<score-partwise version=\"3.0\">"},
+  }));
+  CAPTURE(head);
+  std::string with_head = score;
+  with_head.replace(score.find(parts), parts.size(), head);
+  const std::string out = checked(with_head, "C4:1 D:2");
+  CHECK(count_of(out, before + "\n<credit page=\"1\"><credit-words xml:lang") == 1);
+}
+
+TEST_CASE("a legend of older runs, in a direction of the first bar, goes") {
   const std::string notes = quarter("C4") + quarter("D4");
-  const auto text_before_legend = [&](const std::string& first_bar) {
-    const std::string out = checked(partwise({first_bar, ""}), "C4:1 D:2");
-    const std::string before = out.substr(0, out.find("\n<direction placement"));
-    return before.substr(before.find("<measure number=\"1\">"));
-  };
-  const std::string bar = "<measure number=\"1\">";
-  CHECK(text_before_legend(notes) == bar);
-  CHECK(text_before_legend("<attributes/>\n" + notes) == bar + "\n<attributes/>");
-  CHECK(text_before_legend("<print/>\n<attributes>\n</attributes>\n<sound/>\n" + notes) ==
-        bar + "\n<print/>\n<attributes>\n</attributes>");
-  CHECK(text_before_legend("<direction/>\n<attributes/>\n" + notes + "<attributes/>\n") == bar);
+  const std::string older =
+      "<direction placement=\"above\"><direction-type><words xml:lang=\"en-x-forearm\" "
+      "font-size=\"8\">Under the notes</words></direction-type></direction>\n";
+  const std::string score = partwise({notes});
+  CHECK(without_own_marks(partwise({older + notes})) == score);
+  CHECK(marked(partwise({older + notes}), "C4:1 D:2") == marked(score, "C4:1 D:2"));
 }
 
-TEST_CASE("the legend passes over a bar without content") {
-  std::string score = partwise({"", quarter("C4") + quarter("D4")});
-  score.replace(score.find("<measure number=\"1\">\n</measure>"), 31, "<measure number=\"1\"/>");
-  const std::string out = checked(score, "| C4:1 D:2");
-  CHECK(count_of(out, "<measure number=\"1\"/>\n<measure number=\"2\">\n<direction") == 1);
-}
-
-TEST_CASE("the legend stands in the first part with a sign") {
+TEST_CASE("the legend stands once for all parts") {
   const std::string other =
       "<part id=\"P0\"><measure number=\"1\"><note><rest/></note></measure></part>\n";
   std::string score = partwise({quarter("C4") + quarter("D4")});
@@ -256,6 +266,6 @@ TEST_CASE("a score by time instead of by part") {
   const Source source("score.musicxml", score);
   const std::string out = write_musicxml(source, AnalysedScore("score.musicxml", placed), {});
   CHECK(signs_under(out) == Signs{"2:|→", "1:←|", "2:←", "1:→"});
-  CHECK(count_of(out, "<part id=\"P1\"><print/><direction placement=\"above\">") == 1);
+  CHECK(count_of(out, "<score-timewise version=\"3.0\"><credit page=\"1\">") == 1);
   CHECK(without_own_marks(out) == score);
 }
