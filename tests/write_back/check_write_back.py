@@ -4,6 +4,8 @@
     check_write_back.py --program build/fingerturn [--schema musicxml.xsd] SCORE...
     check_write_back.py --program build/fingerturn [--schema musicxml.xsd] --corpus
 
+With a schema a SCORE may be a typed passage: what is made of it must fit.
+
 --corpus takes all *.musicxml of the folder that FINGERTURN_CORPUS names, else of ../shared/corpus
 beside the checkout; where there is none the status is 77, for skipped. With --schema it is only
 looked whether the scores, which must fit the schema, fit it still.
@@ -145,6 +147,11 @@ def fits(schema, texts, folder):
     return valid, done.stderr
 
 
+def check_new_schema(schema, written, folder):
+    fit, message = fits(schema, written, folder)
+    expect(all(fit), f"the new score does not fit the schema: {message}")
+
+
 def check_schema(schema, original, marked, folder):
     (fit_before, *fit_after), message = fits(schema, [original, *marked], folder)
     expect(fit_before, f"the score itself does not fit the schema: {message}")
@@ -152,13 +159,16 @@ def check_schema(schema, original, marked, folder):
 
 
 def check_file(path, arguments):
-    original = pathlib.Path(path).read_bytes()
+    original = path.read_bytes()
     with tempfile.TemporaryDirectory() as folder:
         writer = Writer(arguments.program, folder)
         if arguments.schema:
-            marked = [writer.mark(original), writer.mark(original, "--words"),
-                      writer.mark(original, "--suggest")]
-            check_schema(arguments.schema, original, marked, folder)
+            marked = [writer.mark(original, *options, name=f"score{path.suffix}")
+                      for options in ((), ("--words",), ("--suggest",))]
+            if path.suffix == ".passage":
+                check_new_schema(arguments.schema, marked, folder)
+            else:
+                check_schema(arguments.schema, original, marked, folder)
             return
         arrows, _ = check_score(writer, original)
         check_suggestions(writer, original)
@@ -184,7 +194,7 @@ def main():
         print("SKIPPED: there are no real scores; FINGERTURN_CORPUS names their folder")
         return SKIPPED
     faults = 0
-    for score in scores:
+    for score in map(pathlib.Path, scores):
         try:
             check_file(score, arguments)
         except Fault as fault:
