@@ -6,17 +6,18 @@
 #include "write/partwise/note_types.hpp"
 
 #include <array>
+#include <string>
 #include <string_view>
 
 namespace fingerturn {
 namespace {
 
 void add_pitch(Pitch pitch, XmlText& xml) {
-  xml.open("pitch");
-  xml.add("step", kStepLetters.substr(static_cast<std::size_t>(pitch.step), 1));
-  if (pitch.alter != 0) xml.add("alter", int{pitch.alter});
-  xml.add("octave", int{pitch.octave});
-  xml.close();
+  const std::string alter =
+      pitch.alter == 0 ? std::string() : fmt::format("<alter>{}</alter>", int{pitch.alter});
+  xml.add_line(fmt::format("<pitch><step>{}</step>{}<octave>{}</octave></pitch>",
+                           kStepLetters[static_cast<std::size_t>(pitch.step)], alter,
+                           int{pitch.octave}));
 }
 
 std::string_view accidental_of(std::int8_t alter) {

@@ -5,6 +5,8 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <type_traits>
+#include <utility>
 #include <vector>
 
 #include <fmt/format.h>
@@ -15,8 +17,8 @@ namespace fingerturn {
 /// attributes, `measure number="1"`; texts are escaped here.
 ///
 ///     XmlText xml;
-///     xml.open("pitch");
-///     xml.add("step", "C");
+///     xml.open("clef number=\"2\"");
+///     xml.add("sign", "F");
 ///     xml.close();
 class XmlText {
  public:
