@@ -17,6 +17,18 @@ void expect_excerpt(const Score& score) {
   expect(again.score == part.score, "an excerpt is read as it was written");
 }
 
+/// A new MusicXML score can be read, and has the marks of any other.
+void expect_new_score(const Score& score) {
+  for (const Passage& passage : score.passages) {
+    const Score alone{{passage}};
+    const std::string written = write_musicxml(AnalysedScore("fuzz", alone), {});
+    expect(written.empty() == !musicxml_problem(alone).empty(), "what has no problem is written");
+    if (written.empty()) continue;
+    expect(is_xml(written), "a new score is well-formed");
+    expect(read_musicxml(Source("fuzz.musicxml", written)).ok(), "a new score can be read");
+  }
+}
+
 void check(const Source& source) {
   const ReadResult read = read_notation(source);
   expect_sound(read, source);
@@ -31,6 +43,7 @@ void check(const Source& source) {
   expect_round_trip(bars);
   expect_reports(bars);
   expect_excerpt(read.score);
+  expect_new_score(read.score);
 }
 
 }  // namespace

@@ -101,6 +101,16 @@ TEST_CASE("no report to read, no page and no message has a character that acts")
   }
 }
 
+TEST_CASE("no new score has a character that acts") {
+  for (const std::string& text : acting_texts()) {
+    CAPTURE(text);
+    Score score = read_notation(Source("a", "1/4 C4:1 D:2")).score;
+    score.passages[0].title = score.passages[0].composer = score.passages[0].source = text;
+    score.passages[0].notes.push_back({1, text});
+    check_harmless(write_musicxml(AnalysedScore(text, score), {}));
+  }
+}
+
 TEST_CASE("characters that act are escaped in one unit of UTF-16 or two, all else stays") {
   const AnalysedScore analysed("\u009B\u202E\U000E0041\u00E9\u6708\U0001F3B9\u200D\t",
                                score_titled(""));

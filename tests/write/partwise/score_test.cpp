@@ -129,7 +129,9 @@ TEST_CASE("what cannot be a score is told, and nothing is written") {
        "them, as in 1/4 C4:1"},
       {"RH: 1/4 C4 | D\nLH: 1/4 r | D3\nhand: left\n", ""},
       {"1/999983 C4 1/999979 D4",
-       "its note values are too small, or its bars too long, to be counted together"},
+       "its note values are too small, or its bars too long, for a MusicXML score"},
+      {"9999/4 C4 2/4 D4",
+       "its note values are too small, or its bars too long, for a MusicXML score"},
   }));
   CAPTURE(notation);
   const Score score = score_of(notation);
