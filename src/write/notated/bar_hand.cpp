@@ -48,9 +48,10 @@ void put_into(NotatedVoice& voice, NotatedVoice chords) {
   if (chords.empty()) return;
   NotatedVoice both;
   both.reserve(voice.size() + chords.size());
-  std::ranges::merge(std::move_iterator(chords.begin()), std::move_sentinel(chords.end()),
-                     std::move_iterator(voice.begin()), std::move_sentinel(voice.end()),
-                     std::back_inserter(both), {}, &NotatedChord::onset, &NotatedChord::onset);
+  std::merge(
+      std::move_iterator(chords.begin()), std::move_iterator(chords.end()),
+      std::move_iterator(voice.begin()), std::move_iterator(voice.end()), std::back_inserter(both),
+      [](const NotatedChord& left, const NotatedChord& right) { return left.onset < right.onset; });
   voice = std::move(both);
 }
 

@@ -25,21 +25,20 @@ class Letters {
   [[nodiscard]] std::size_t signs_in(KeySignature key) const {
     std::size_t signs = 0;
     for (std::size_t step = 0; step < kSteps; ++step) {
-      const std::size_t own = place_of(alter_in_key(key, static_cast<Step>(step)));
-      for (std::size_t alter = 0; alter < kAlters; ++alter) {
-        if (alter != own) signs += counts_[step][alter];
+      const std::size_t alter = place_of(alter_in_key(key, static_cast<Step>(step)));
+      for (std::size_t other = 0; other < kAlters; ++other) {
+        if (other != alter) signs += counts_[step][other];
       }
     }
     return signs;
   }
 
  private:
-  /// From double flats, 0, to double sharps.
+  /// From two flats to two sharps.
   static std::size_t place_of(std::int8_t alter) {
-    constexpr std::array<std::int8_t, kAlters> kEach{-2, -1, 0, 1, 2};
-    std::size_t place = 0;
-    while (place + 1 < kEach.size() && kEach[place] != alter) ++place;
-    return place;
+    constexpr std::int8_t kMost = 2;
+    const auto place = std::clamp<std::int8_t>(alter, -kMost, kMost) + kMost;
+    return static_cast<std::size_t>(place);
   }
 
   void add(const Note& note) {

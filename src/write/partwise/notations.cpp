@@ -24,7 +24,7 @@ bool is_beamed(const NotatedVoice& voice, std::size_t first) {
 
 void add_tuplet(const HeadPlace& place, Notations& notations) {
   if (place.of().tuplet == BeamPart::begins) {
-    notations.push_back(fmt::format("<tuplet type=\"start\" bracket=\"{}\"/>",
+    notations.push_back(fmt::format(R"(<tuplet type="start" bracket="{}"/>)",
                                     is_beamed(place.voice, place.chord) ? "no" : "yes"));
   }
   if (place.of().tuplet == BeamPart::ends) notations.emplace_back("<tuplet type=\"stop\"/>");

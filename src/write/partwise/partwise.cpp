@@ -48,7 +48,7 @@ class PartWriter {
         chords_(divisions_, xml_) {}
 
   PartwiseScore write() {
-    xml_.add_line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+    xml_.add_line(R"(<?xml version="1.0" encoding="UTF-8"?>)");
     xml_.add_line(
         "<!DOCTYPE score-partwise PUBLIC \"-//Recordare//DTD MusicXML 4.0 Partwise//EN\" "
         "\"http://www.musicxml.org/dtds/partwise.dtd\">");

@@ -116,11 +116,11 @@ void Signatures::add_clef(std::size_t staff, Clef clef, XmlText& xml) const {
 }
 
 void Signatures::add_words(const NotatedBar& bar, XmlText& xml) const {
-  const auto here =
-      std::ranges::equal_range(passage_->notes, bar.bar, {}, &FromBar<std::string>::bar);
-  for (const FromBar<std::string>& note : here) {
-    const std::string tag = fmt::format("words xml:lang=\"{}\"", kNoteLanguage);
-    const auto add_note = [&] { xml.add(tag, note.value); };
+  const auto& notes = passage_->notes;
+  auto note = std::ranges::lower_bound(notes, bar.bar, {}, &FromBar<std::string>::bar);
+  for (; note != notes.end() && note->bar == bar.bar; ++note) {
+    const std::string tag = fmt::format(R"(words xml:lang="{}")", kNoteLanguage);
+    const auto add_note = [&] { xml.add(tag, note->value); };
     add_direction(staves_ > 1, nullptr, add_note, xml);
   }
 }
