@@ -22,7 +22,7 @@ bool is_beamed(const NotatedVoice& voice, std::size_t first) {
   return false;
 }
 
-void add_tuplet(const HeadPlace& place, Notations& notations) {
+void add_tuplet(const ChordPlace& place, Notations& notations) {
   if (place.of().tuplet == BeamPart::begins) {
     notations.push_back(fmt::format(R"(<tuplet type="start" bracket="{}"/>)",
                                     is_beamed(place.voice, place.chord) ? "no" : "yes"));
@@ -37,7 +37,7 @@ void add_ornament(Ornament ornament, Notations& notations) {
   }
 }
 
-void add_of_chord(const HeadPlace& place, Notations& notations) {
+void add_of_chord(const ChordPlace& place, Notations& notations) {
   add_tuplet(place, notations);
   add_ornament(place.of().ornament, notations);
   if (place.of().breath_after) {
@@ -59,7 +59,7 @@ bool rolls_down(const Line& line, std::size_t event) {
 
 /// Each note of a roll has the sign. Of what its first event strikes together only the last has it:
 /// the others then are struck with the first note of the roll.
-void add_roll(const HeadPlace& place, const NotatedHead& head, Notations& notations) {
+void add_roll(const ChordPlace& place, const NotatedHead& head, Notations& notations) {
   const Line& line = *place.line;
   const std::size_t at = head.place.event;
   const Event& event = line.events[at];
@@ -71,7 +71,7 @@ void add_roll(const HeadPlace& place, const NotatedHead& head, Notations& notati
 }
 
 /// Suggested fingers are put in as marks are.
-void add_fingers(const HeadPlace& place, const NotatedHead& head, Notations& notations) {
+void add_fingers(const ChordPlace& place, const NotatedHead& head, Notations& notations) {
   const Note& note = place.line->events[head.place.event].notes[head.place.note];
   if (!place.is_stroke || note.suggested) return;
   const std::string fingers = fingerings(note, "") + alternatives(note);
@@ -80,7 +80,7 @@ void add_fingers(const HeadPlace& place, const NotatedHead& head, Notations& not
 
 }  // namespace
 
-void add_notations(const HeadPlace& place, XmlText& xml) {
+void add_notations(const ChordPlace& place, XmlText& xml) {
   Notations notations;
   if (place.head) {
     const NotatedHead& head = place.of().heads[*place.head];

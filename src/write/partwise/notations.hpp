@@ -9,7 +9,7 @@
 namespace fingerturn {
 
 /// A head of a chord, or a rest.
-struct HeadPlace {
+struct ChordPlace {
   const NotatedVoice& voice;
   std::size_t chord = 0;            ///< in the voice
   std::optional<std::size_t> head;  ///< none of a rest
@@ -21,6 +21,6 @@ struct HeadPlace {
 
 /// The `<notations>` of a note, where it has any: ties, tuplets, ornaments, given fingers, breaths
 /// and rolls. What belongs to a chord stands on its first head.
-void add_notations(const HeadPlace& place, XmlText& xml);
+void add_notations(const ChordPlace& place, XmlText& xml);
 
 }  // namespace fingerturn
