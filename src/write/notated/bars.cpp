@@ -33,6 +33,16 @@ BarLineStyle bar_line_at(const Line& line, std::size_t event) {
   return is_there ? found->style : BarLineStyle::single;
 }
 
+/// Behind the last chord of the last bar there is nothing that a tie could lead to.
+void end_ties(NotatedBar& bar) {
+  for (NotatedHand& hand : bar.hands) {
+    for (NotatedVoice& voice : hand.voices) {
+      if (voice.empty() || voice.back().onset + voice.back().length < bar.length) continue;
+      for (NotatedHead& head : voice.back().heads) head.tied_on = false;
+    }
+  }
+}
+
 }  // namespace
 
 NotatedBars::NotatedBars(const AnalysedPassage& passage, SharedLines lines)
@@ -69,6 +79,7 @@ std::optional<NotatedBar> NotatedBars::next() {
   }
   last_bar_ = columns.bar;
   ++number_;
+  if (ticks_ && number_ == sequence_.size()) end_ties(bar);
   return bar;
 }
 
