@@ -71,6 +71,18 @@ test("print is dark on white even where the screen is dark", async () => {
   assert.ok(light / pixels.length > 0.8, `${light} of ${pixels.length} pixels are light`);
 });
 
+test("nothing of the music is left out of the print", async () => {
+  const { page } = await open(browser, "scale.html");
+  await page.emulateMedia({ media: "print" });
+  const hidden = await page.evaluate(() =>
+    [...document.querySelectorAll(".wide, .wide *")]
+      .filter((one) => getComputedStyle(one).display === "none")
+      .map((one) => one.outerHTML.slice(0, 80)),
+  );
+  assert.deepEqual(hidden, []);
+  await page.close();
+});
+
 test("a closed fold is left out of the print, an open one is printed", async () => {
   const words = ({ sheets }) => sheets.flatMap((sheet) => sheet.words.map(({ word }) => word));
   const closed = await printed("scale.html", "A4");

@@ -36,7 +36,7 @@ for format in html svg markdown; do
   for name in $names; do has "$format/$index" "$name.$ending"; done
 done
 # A page of a folder is the same as by itself, but for the way back.
-without_way_back() { sed 's|<p class="back"><a href="index.html">Contents</a></p>||' "$1"; }
+without_way_back() { sed 's|<p class="way"><a href="index.html">Contents</a></p>||' "$1"; }
 has html/01-the-first-b-last-b.html '<a href="index.html">Contents</a>'
 run annotate --format html one.passage
 lacks out '<a href="index.html">'

@@ -48,7 +48,7 @@ void add_passages(HtmlPage& page, const AnalysedScore& analysed) {
 
 std::string way_back(std::string_view index) {
   if (index.empty()) return {};
-  return fmt::format(R"(<p class="back"><a href="{}">Contents</a></p>)", escaped_markup(index));
+  return fmt::format(R"(<p class="way"><a href="{}">Contents</a></p>)", escaped_markup(index));
 }
 
 /// Everything before the body's content: what the page is called and how it looks.

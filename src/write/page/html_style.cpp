@@ -82,7 +82,7 @@ h1{margin-bottom:.2em}
 .passage+.passage,nav+main{break-before:page}
 details:not([open]){display:none}
 a{color:inherit;text-decoration:none}
-.back{display:none}
+.way{display:none}
 }
 )css";
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <deque>
 #include <optional>
 #include <string>
 
@@ -233,12 +234,20 @@ Ink flag_frame(const Ink& number) {
                    InkStyle::flag);
 }
 
+bool overlap(const Box& one, const Box& other, double air) {
+  return one.left < other.right + air && other.left < one.right + air && one.top < other.bottom &&
+         other.top < one.bottom;
+}
+
 /// Labels above or below the ribbon, each as near to it as what is there lets it.
 void draw_labels(const std::vector<Label>& labels, bool above, double end, Inks& inks) {
   constexpr double kAir = 0.3;
   constexpr double kReach = kNodeRadius + kRing;
+  constexpr double kRow = 1.9;
+  constexpr std::size_t kLastLabels = 12;  // more do not stand within one label's width
   Skyline sky(end + 4);
   sky.add(inks);
+  std::deque<Box> placed;
   for (const Label& label : labels) {
     const bool is_flag = label.kind == InkKind::watch_flag;
     Ink ink = text_ink(label.kind, {label.words, {label.x, 0}, kLabel, Anchor::middle},
@@ -249,7 +258,10 @@ void draw_labels(const std::vector<Label>& labels, bool above, double end, Inks&
     const double y = above ? sky.top(left, right, -kReach) - kAir - ink.box.bottom
                            : sky.bottom(left, right, kRibbonHeight + kReach) + kAir - ink.box.top;
     ink.move(0, y);
-    sky.add({left, ink.box.top, right, ink.box.bottom});
+    const auto is_taken = [&](const Box& other) { return overlap(ink.box, other, kAir); };
+    while (std::ranges::any_of(placed, is_taken)) ink.move(0, above ? -kRow : kRow);
+    placed.push_back(ink.box);
+    if (placed.size() > kLastLabels) placed.pop_front();
     if (is_flag) inks.push_back(flag_frame(ink));
     inks.push_back(std::move(ink));
   }
