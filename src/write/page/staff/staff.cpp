@@ -215,7 +215,9 @@ class StaffDrawing {
       const Reading reading = system_.bars[begin].readings[hand_];
       while (end < count && system_.bars[end].readings[hand_] == reading) ++end;
       if (octaves_of(reading) == 0) continue;
-      const double left = std::max(system_.places[begin].begin + 0.5, system_.first);
+      const SpacedBar& first = system_.places[begin];
+      const double left = first.moments.empty() ? std::max(first.begin, system_.first) + 0.5
+                                                : first.moments.front() - 0.5;
       draw_octave(left, system_.places[end - 1].end - 0.3, octaves_of(reading) > 0);
     }
   }
@@ -225,6 +227,8 @@ class StaffDrawing {
     constexpr double kDash = 0.9;
     constexpr double kThickness = 0.12;
     constexpr double kHook = 0.9;
+    constexpr double kShortest = 4;
+    left = std::min(left, right - kShortest);
     const double y = above ? sky_.top(left, right, 0) - 2 * kSignAir
                            : sky_.bottom(left, right, kStaffHeight) + 2 * kSignAir + 0.75 * kSize;
     const double line = y - 0.35 * kSize;
