@@ -39,6 +39,15 @@ std::string sentence_of(std::string words) {
   return words + '.';
 }
 
+std::string enumerated(std::span<const std::string> words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (i > 0) text += i + 1 == words.size() ? " and " : ", ";
+    text += words[i];
+  }
+  return text;
+}
+
 bool is_in_lower_case(std::string_view text, std::string_view word) noexcept {
   return std::equal(text.begin(), text.end(), word.begin(), word.end(),
                     [](char letter, char wanted) { return lower_case_of(letter) == wanted; });

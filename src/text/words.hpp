@@ -18,6 +18,9 @@ std::string lower_case(std::string_view text);
 /// Words as a sentence: with a capital, where A to Z has one, and a full stop.
 std::string sentence_of(std::string words);
 
+/// "A, B and C"; nothing of none.
+std::string enumerated(std::span<const std::string> words);
+
 /// Whether the text in lower case is this word, or ends with it.
 bool is_in_lower_case(std::string_view text, std::string_view word) noexcept;
 bool ends_in_lower_case(std::string_view text, std::string_view word) noexcept;

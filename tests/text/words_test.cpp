@@ -5,6 +5,7 @@
 #include <array>
 #include <string>
 #include <string_view>
+#include <vector>
 
 using namespace fingerturn;
 
@@ -46,6 +47,14 @@ TEST_CASE("words become a sentence") {
   CHECK(sentence_of("4 bars") == "4 bars.");
   CHECK(sentence_of("{") == "{.");
   CHECK(sentence_of("") == ".");
+}
+
+TEST_CASE("words are listed") {
+  using Words = std::vector<std::string>;
+  CHECK(enumerated(Words{}) == "");
+  CHECK(enumerated(Words{"A"}) == "A");
+  CHECK(enumerated(Words{"A", "B"}) == "A and B");
+  CHECK(enumerated(Words{"A", "B", "4 more"}) == "A, B and 4 more");
 }
 
 TEST_CASE("a word that is close to none finds none") {

@@ -2,8 +2,12 @@
 
 #include "fingerturn/score.hpp"
 
+#include "text/words.hpp"
+
 #include <algorithm>
 #include <cstddef>
+#include <span>
+#include <string>
 
 #include <fmt/core.h>
 
@@ -37,13 +41,13 @@ std::string bar_list(std::vector<std::int32_t> bars) {
   const std::vector<BarRange> ranges = ranges_of(bars);
   const std::size_t shown = std::min(ranges.size(), kMostRanges);
   std::size_t told = 0;
-  std::string words = bars.size() == 1 ? "bar" : "bars";
-  for (std::size_t i = 0; i < shown; ++i) {
-    const bool is_last = i + 1 == ranges.size();
-    words += (i == 0 ? " " : is_last ? " and " : ", ") + range_words(ranges[i]);
-    told += static_cast<std::size_t>(ranges[i].last - ranges[i].first) + 1;
+  std::vector<std::string> words;
+  for (const BarRange& range : std::span(ranges).first(shown)) {
+    words.push_back(range_words(range));
+    told += static_cast<std::size_t>(range.last - range.first) + 1;
   }
-  return told < bars.size() ? words + fmt::format(" and {} more", bars.size() - told) : words;
+  if (told < bars.size()) words.push_back(fmt::format("{} more", bars.size() - told));
+  return fmt::format("{} {}", bars.size() == 1 ? "bar" : "bars", enumerated(words));
 }
 
 }  // namespace fingerturn

@@ -119,8 +119,8 @@ std::optional<Meter> meter_in(pugi::xml_node time) {
 std::optional<KeySignature> key_in(pugi::xml_node key) {
   const auto fifths = whole_number<int>(text_of(key.child("fifths")));
   if (!fifths || *fifths < -kMostSigns || *fifths > kMostSigns) return std::nullopt;
-  const std::string_view name = text_of(key.child("mode"));
-  const Mode mode = name == "major" ? Mode::major : name == "minor" ? Mode::minor : Mode::unsaid;
+  const std::string_view word = text_of(key.child("mode"));
+  const Mode mode = word == "major" ? Mode::major : word == "minor" ? Mode::minor : Mode::unsaid;
   return KeySignature{static_cast<std::int8_t>(*fifths), mode};
 }
 

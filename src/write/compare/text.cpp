@@ -2,6 +2,7 @@
 #include "score/timeline.hpp"
 #include "text/numbers.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 #include "text/wrap.hpp"
 #include "write/compare/places.hpp"
 #include "write/compare/table.hpp"
@@ -14,6 +15,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -24,14 +26,10 @@ namespace {
 
 using Comparisons = std::span<const Comparison>;
 
-/// "A, B and C"
 std::string all_labels(std::size_t count) {
-  std::string labels;
-  for (std::size_t i = 0; i < count; ++i) {
-    if (i > 0) labels += i + 1 == count ? " and " : ", ";
-    labels += fingering_label(i);
-  }
-  return labels;
+  std::vector<std::string> labels;
+  for (std::size_t i = 0; i < count; ++i) labels.push_back(fingering_label(i));
+  return enumerated(labels);
 }
 
 std::string names_text(std::span<const NamedPassage> fingerings, const TextStyle& style) {

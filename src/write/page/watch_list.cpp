@@ -1,8 +1,12 @@
 #include "write/page/watch_list.hpp"
 
+#include "text/words.hpp"
+
 #include <map>
+#include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace fingerturn {
 namespace {
@@ -60,13 +64,9 @@ PageWatchList watch_list_of(const AnalysedPassage& passage) {
 }
 
 std::string bars_words(const std::vector<std::int32_t>& bars) {
-  std::string words = bars.size() == 1 ? "bar" : "bars";
-  for (std::size_t i = 0; i < bars.size(); ++i) {
-    const bool is_last = i + 1 == bars.size();
-    words += i == 0 ? " " : is_last ? " and " : ", ";
-    words += std::to_string(bars[i]);
-  }
-  return words;
+  std::vector<std::string> numbers;
+  for (const std::int32_t bar : bars) numbers.push_back(std::to_string(bar));
+  return (bars.size() == 1 ? "bar " : "bars ") + enumerated(numbers);
 }
 
 }  // namespace fingerturn
