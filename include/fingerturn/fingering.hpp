@@ -8,9 +8,9 @@
 #include <string_view>
 #include <vector>
 
-/// Completes missing fingers. What is given stays; what is added is the easiest that a model of
-/// difficulty finds (docs/fingering.md), and is marked as a suggestion. It is one way to play, not
-/// the right one.
+/// Completes missing fingers. What is given stays, unless it is probably meant for another note of
+/// its chord; what is added is the easiest that a model of difficulty finds (docs/fingering.md),
+/// and is marked as a suggestion. It is one way to play, not the right one.
 ///
 ///     Score complete = with_suggestions(read.score);
 ///     Analysis analysis = analyse(complete);
@@ -27,7 +27,9 @@ struct FingeringOptions {
 /// The fingers that are added to a line.
 struct LineFingering {
   /// For each note of the line, event by event and the lowest first, the finger that is added; 0
-  /// where one is given, where the key is merely held, and in a chord that no hand can take.
+  /// where one is given, where the key is merely held, and in a chord that no hand can take. A
+  /// given finger that is probably meant for another note of its chord (docs/rules.md, 5.2) counts
+  /// as none.
   std::vector<Finger> added;
   double difficulty = 0;      ///< of the whole line, given fingers included; 0 or above
   std::size_t suggested = 0;  ///< how many notes get a finger
@@ -44,7 +46,8 @@ struct PassageFingerings {
 /// further ones come in an order that is always the same.
 std::vector<PassageFingerings> suggest(const Score& score, const FingeringOptions& options = {});
 
-/// The line with the fingers of a fingering that was made for it, marked as suggestions.
+/// The line with the fingers of a fingering that was made for it, marked as suggestions. A given
+/// finger that one takes the place of is kept as Note::set_aside.
 Line with_fingering(Line line, const LineFingering& fingering);
 
 /// The score with no finger on any note.

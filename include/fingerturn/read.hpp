@@ -80,6 +80,8 @@ ReadResult read_musicxml(const Source& source, const ReadOptions& options = {});
 /// How a suggested finger is known in MusicXML, read and written: its `<notations>` say so in their
 /// `<level>`, the element in which the standard states the editorial standing of what encloses it.
 inline constexpr std::string_view kSuggestionLevel = "suggested by fingerturn";
+/// What follows it where a suggestion stands for a written finger: " in place of 5".
+inline constexpr std::string_view kInPlaceOf = " in place of ";
 /// The same of what somebody wrote above a bar (Passage::notes): the language of the `<words>`, a
 /// private one as BCP 47 has them.
 inline constexpr std::string_view kNoteLanguage = "x-note";

@@ -35,6 +35,9 @@ struct Note {
   /// Other fingers that the source offers for the striking one. They are kept for the reports and
   /// not analysed, and take no part in comparisons.
   std::vector<Finger> alternatives;
+  /// A written finger that a suggestion took the place of, since it is probably meant for another
+  /// note of its chord (docs/rules.md, 5.2). It takes no part in comparisons.
+  std::optional<Finger> set_aside;
   bool suggested = false;  ///< the fingering is a suggestion, not one that was given
   bool tied = false;       ///< tied to the next note on the same key
   bool held = false;       ///< a tied continuation: the key is down already, not struck

@@ -1,6 +1,7 @@
 #include "fingering/line_fingering.hpp"
 
 #include "fingering/paths.hpp"
+#include "hand/misplaced_finger.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -46,12 +47,29 @@ LineFingering fingering_of(const Line& line, const std::vector<std::size_t>& pla
   return fingering;
 }
 
+/// The line without the fingers that are probably meant for another note; none where all stay.
+std::optional<Line> without_misplaced_fingers(const Line& line,
+                                              std::optional<int> reach_semitones) {
+  std::optional<Line> bared;
+  for (std::size_t at = 0; at < line.events.size(); ++at) {
+    const auto misplaced = misplaced_finger(line.hand, line.events[at], reach_semitones);
+    if (!misplaced || line.events[at].notes[misplaced->note].suggested) continue;
+    if (!bared) bared = line;
+    Note& note = bared->events[at].notes[misplaced->note];
+    note.finger.reset();
+    note.changes_to.clear();
+  }
+  return bared;
+}
+
 }  // namespace
 
-std::vector<LineFingering> finger_line(const Line& line, const Weights& weights,
+std::vector<LineFingering> finger_line(const Line& written, const Weights& weights,
                                        const LineOptions& options) {
   // Paths may differ in nothing but the finger of a key that sounds on, which no note shows.
   constexpr std::size_t kTriesForEach = 4;
+  const std::optional<Line> bared = without_misplaced_fingers(written, options.reach_semitones);
+  const Line& line = bared ? *bared : written;
   const SpanTable spans(options.reach_semitones);
   const std::vector<Grip> grips = grips_of(line, spans);
   const Choices choices(grips, spans);

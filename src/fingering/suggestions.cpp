@@ -29,8 +29,9 @@ Line with_fingering(Line line, const LineFingering& fingering) {
     for (Note& note : event.notes) {
       const Finger added = at < fingering.added.size() ? fingering.added[at] : Finger{0};
       ++at;
-      if (added == 0 || note.finger) continue;
-      note.finger = added;
+      if (added == 0) continue;
+      note.set_aside = std::exchange(note.finger, added);
+      note.changes_to.clear();
       note.suggested = true;
     }
   }
@@ -44,6 +45,7 @@ Score without_fingers(Score score) {
         for (Note& note : event.notes) {
           note.finger.reset();
           note.changes_to.clear();
+          note.set_aside.reset();
           note.suggested = false;
         }
       }

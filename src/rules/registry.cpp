@@ -1,5 +1,6 @@
 #include "fingerturn/rule.hpp"
 #include "hand/keyboard.hpp"
+#include "hand/misplaced_finger.hpp"
 #include "hand/spans.hpp"
 #include "rules/arm/arc.hpp"
 #include "rules/arm/carry.hpp"
@@ -57,6 +58,7 @@ constexpr std::array kRules{
     kOneFingerTwiceRule,
     kCrossedInChordRule,
     kReversedInChordRule,
+    kMisplacedFingerRule,
     kReachRule,
     kStretchRule,
     kTwistRule,

@@ -2,6 +2,7 @@
 #include "fingering/made_tasks.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
+#include "hand/misplaced_finger.hpp"
 #include "rules/made_lines.hpp"
 #include "rules/random_passage.hpp"
 
@@ -32,11 +33,18 @@ void for_lines_by_chance(const Check& check) {
 
 constexpr std::size_t kMostFingers = 5;
 
-void require_kept(const Note& before, const Note& after, bool can_be_taken) {
-  if (before.finger) {
+/// A finger that was given stays, unless it is probably meant for another note of its chord.
+void require_given_kept(const Note& before, const Note& after, bool misplaced) {
+  if (!misplaced) {
     REQUIRE(after == before);
     return;
   }
+  REQUIRE(after.set_aside == before.finger);
+  REQUIRE(after.suggested);
+  REQUIRE(after.changes_to.empty());
+}
+
+void require_kept(const Note& before, const Note& after, bool can_be_taken) {
   REQUIRE(after.suggested == after.finger.has_value());
   if (can_be_taken) REQUIRE(after.finger.has_value() != before.held);
   Note taken_back = after;
@@ -144,12 +152,28 @@ TEST_CASE("fingering: what is given stays and all else is completed", "[fingerin
     const Line complete = completed(line);
     REQUIRE(complete.events.size() == line.events.size());
     for (std::size_t e = 0; e < line.events.size(); ++e) {
+      const auto misplaced = misplaced_finger(line.hand, line.events[e], std::nullopt);
       for (std::size_t n = 0; n < line.events[e].notes.size(); ++n) {
-        require_kept(line.events[e].notes[n], complete.events[e].notes[n],
-                     line.events[e].struck_count() <= kMostFingers);
+        const Note& before = line.events[e].notes[n];
+        const Note& after = complete.events[e].notes[n];
+        if (before.finger) {
+          require_given_kept(before, after, misplaced && misplaced->note == n);
+        } else {
+          require_kept(before, after, line.events[e].struck_count() <= kMostFingers);
+        }
       }
     }
   });
+}
+
+TEST_CASE("fingering: a finger meant for another note is set aside", "[fingering]") {
+  const Line complete = completed(line_written("C4:5>4+E4+G4 C4:1+E4+G4"));
+  const std::vector<Note>& notes = complete.events.at(0).notes;
+  CHECK(notes.at(0).set_aside == Finger{5});
+  CHECK(notes.at(0).changes_to.empty());
+  CHECK(struck_fingers(complete.events[0]) == std::vector<Finger>{1, 2, 4});
+  CHECK(complete.events.at(1).notes.at(0).set_aside == std::nullopt);
+  CHECK(without_fingers(complete).events.at(0).notes.at(0).set_aside == std::nullopt);
 }
 
 TEST_CASE("fingering: nothing impossible where anything else is possible", "[fingering]") {

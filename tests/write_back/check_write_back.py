@@ -31,7 +31,7 @@ LEGEND = re.compile(
     rb'\s*<credit page="1"><credit-words xml:lang="en-x-forearm".*?</credit>',
     re.DOTALL)
 SUGGESTION = re.compile(
-    rb"\s*<notations><level>suggested by fingerturn</level>.*?</notations>", re.DOTALL)
+    rb"\s*<notations><level>suggested by fingerturn[^<]*</level>.*?</notations>", re.DOTALL)
 CAUTION = b"no medical advice"
 
 

@@ -1,7 +1,6 @@
 #include "read/musicxml/bar_list.hpp"
 
 #include "fingerturn/score.hpp"
-
 #include "text/words.hpp"
 
 #include <algorithm>

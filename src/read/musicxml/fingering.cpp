@@ -31,10 +31,23 @@ bool drop_between_fingers(std::string_view& text) {
   return true;
 }
 
-bool is_suggestion(pugi::xml_node notations) {
-  const auto levels = notations.children("level");
-  return std::any_of(levels.begin(), levels.end(),
-                     [](pugi::xml_node level) { return text_of(level) == kSuggestionLevel; });
+/// Whether notations hold a suggestion, and in the place of which finger.
+struct SuggestionLevel {
+  bool suggested = false;
+  Finger in_place_of = 0;  ///< 0: of none
+};
+
+SuggestionLevel suggestion_level(pugi::xml_node notations) {
+  for (const pugi::xml_node level : notations.children("level")) {
+    std::string_view text = text_of(level);
+    if (!text.starts_with(kSuggestionLevel)) continue;
+    text.remove_prefix(kSuggestionLevel.size());
+    if (text.empty()) return {true, 0};
+    if (!text.starts_with(kInPlaceOf)) continue;
+    const std::vector<Finger> finger = fingers_in(text.substr(kInPlaceOf.size())).fingers;
+    return {true, finger.empty() ? Finger{0} : finger.front()};
+  }
+  return {};
 }
 
 void add_plain(const std::vector<Finger>& fingers, Note& note) {
@@ -59,7 +72,8 @@ void add_problem(pugi::xml_node element, const FingerText& found, std::size_t pl
   }
 }
 
-void add_technical(pugi::xml_node technical, bool suggested, WrittenNote& note, WrittenPart& part) {
+void add_technical(pugi::xml_node technical, const SuggestionLevel& level, WrittenNote& note,
+                   WrittenPart& part) {
   const std::size_t place = part.notes.size();
   std::vector<Finger> suggestion;
   for (const pugi::xml_node element : technical.children("fingering")) {
@@ -68,7 +82,7 @@ void add_technical(pugi::xml_node technical, bool suggested, WrittenNote& note, 
       add_problem(element, found, place, part.problems);
     } else if (is_yes(element.attribute("alternate"))) {
       for (const Finger finger : found.fingers) note.note.alternatives.push_back(finger);
-    } else if (suggested) {
+    } else if (level.suggested) {
       suggestion.insert(suggestion.end(), found.fingers.begin(), found.fingers.end());
     } else {
       const bool says_what_it_is = is_yes(element.attribute("substitution"));
@@ -77,7 +91,9 @@ void add_technical(pugi::xml_node technical, bool suggested, WrittenNote& note, 
       add_plain(found.fingers, note.note);
     }
   }
-  if (!suggestion.empty()) part.suggestions.push_back({place, std::move(suggestion)});
+  if (!suggestion.empty()) {
+    part.suggestions.push_back({place, std::move(suggestion), level.in_place_of});
+  }
 }
 
 using Chord = std::span<WrittenNote>;
@@ -113,7 +129,10 @@ void take_off(WrittenNote& note, std::size_t place, std::size_t notes,
 
 /// Where a note has several suggestions the first one holds.
 void take_suggestion(const SuggestedFingers& suggestion, Note& note) {
-  if (note.finger) return;
+  const bool in_its_place = !note.suggested && note.finger == suggestion.in_place_of;
+  if (note.finger && !in_its_place) return;
+  note.set_aside = std::exchange(note.finger, std::nullopt);
+  note.changes_to.clear();
   add_plain(suggestion.fingers, note);
   note.suggested = true;
 }
@@ -148,9 +167,9 @@ FingerText fingers_in(std::string_view text) {
 
 void add_fingerings(pugi::xml_node element, WrittenNote& note, WrittenPart& part) {
   for (const pugi::xml_node notations : element.children("notations")) {
-    const bool suggested = is_suggestion(notations);
+    const SuggestionLevel level = suggestion_level(notations);
     for (const pugi::xml_node technical : notations.children("technical")) {
-      add_technical(technical, suggested, note, part);
+      add_technical(technical, level, note, part);
     }
   }
 }

@@ -86,6 +86,7 @@ struct NoteProblem {
 struct SuggestedFingers {
   std::size_t note = 0;  ///< its place in WrittenPart::notes
   std::vector<Finger> fingers;
+  Finger in_place_of = 0;  ///< the written finger that it stands for; 0 for none
 };
 
 struct WrittenPart {

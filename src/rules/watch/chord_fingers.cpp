@@ -1,5 +1,6 @@
 #include "rules/watch/chord_fingers.hpp"
 
+#include "hand/misplaced_finger.hpp"
 #include "hand/spans.hpp"
 
 #include <string>
@@ -82,6 +83,21 @@ bool find_reversed_in_chord(const Line& line, const Strike& strike, std::size_t 
       {kReversedInChordRule.id, WatchLevel::info, strike.event, index,
        fmt::format("The fingers stand the other way round; most likely {} is meant.", meant)});
   return true;
+}
+
+bool find_misplaced_finger(const Line& line, const Strike& strike, std::size_t index,
+                           std::optional<int> reach_semitones, std::vector<Finding>& findings) {
+  const Event& event = line.events[strike.event];
+  const auto misplaced = misplaced_finger(line.hand, event, reach_semitones);
+  if (!misplaced) return false;
+  const Note& note = event.notes[misplaced->note];
+  findings.push_back(
+      {kMisplacedFingerRule.id, WatchLevel::info, strike.event, index,
+       fmt::format(
+           "With {} on {} no hand takes the rest of the chord; probably it is meant for {}{}.",
+           misplaced->finger, to_string(note.pitch), to_string(event.notes[misplaced->meant].pitch),
+           note.suggested ? ", and the suggestion goes on without it" : "")});
+  return !note.suggested;
 }
 
 void find_one_finger_twice(const Line& line, const Strike& strike, std::size_t index,

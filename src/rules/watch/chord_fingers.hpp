@@ -38,6 +38,10 @@ inline constexpr Rule kReversedInChordRule{
 bool find_reversed_in_chord(const Line& line, const Strike& strike, std::size_t index,
                             std::optional<int> reach_semitones, std::vector<Finding>& findings);
 
+/// Rule 5.2: adds a finding where a lone finger is meant for another note; whether it is.
+bool find_misplaced_finger(const Line& line, const Strike& strike, std::size_t index,
+                           std::optional<int> reach_semitones, std::vector<Finding>& findings);
+
 /// Rule 5.1: adds a finding for each two neighbouring notes of the chord that share a finger.
 void find_one_finger_twice(const Line& line, const Strike& strike, std::size_t index,
                            std::vector<Finding>& findings);

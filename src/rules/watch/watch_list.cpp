@@ -27,6 +27,7 @@ bool is_twisted(const std::vector<Finding>& findings, std::size_t index) {
 }  // namespace
 
 void WatchList::find_in_chord(const Strike& strike, std::size_t index) {
+  if (find_misplaced_finger(line_, strike, index, reach_semitones_, findings_)) return;
   if (find_reversed_in_chord(line_, strike, index, reach_semitones_, findings_)) return;
   find_one_finger_twice(line_, strike, index, findings_);
   find_spans_in_chord(line_, strike, index, reach_semitones_, findings_);

@@ -153,8 +153,8 @@ class PlaceFinder {
     if (level_ == 0) return;
     if (bar_level_ != 0) {
       if (is_level(tag) && tag.begin >= level_begin_) {
-        grandchild_.ours |= without_blanks(text_.substr(level_begin_, tag.begin - level_begin_)) ==
-                            kSuggestionLevel;
+        grandchild_.ours |= without_blanks(text_.substr(level_begin_, tag.begin - level_begin_))
+                                .starts_with(kSuggestionLevel);
       }
       if (level_ == bar_level_ + 2) close_in_child(tag);
       if (level_ == bar_level_ + 1) close_in_bar(tag);

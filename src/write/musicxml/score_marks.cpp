@@ -111,9 +111,11 @@ void ScoreMarks::add_suggestions(const Passage& passage) {
 }
 
 Insertion ScoreMarks::finger_of(const Note& note, const NoteInText& place) const {
+  const std::string instead =
+      note.set_aside ? fmt::format("{}{}", kInPlaceOf, *note.set_aside) : std::string();
   return {place.notations.at,
-          fmt::format("{}<notations><level>{}</level><technical>{}</technical></notations>",
-                      text_of(place.notations.blanks), kSuggestionLevel,
+          fmt::format("{}<notations><level>{}{}</level><technical>{}</technical></notations>",
+                      text_of(place.notations.blanks), kSuggestionLevel, instead,
                       fingerings(note, " font-style=\"italic\""))};
 }
 

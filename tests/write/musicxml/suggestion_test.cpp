@@ -85,3 +85,27 @@ TEST_CASE("a level of ours among others is known by reader and writer alike") {
   CHECK(count_of(once, "suggested by fingerturn") == 2);
   CHECK(completed(once) == once);
 }
+
+TEST_CASE("a finger that is meant for another note stays beside the suggestion in its place") {
+  const std::string five = "<notations><technical><fingering>5</fingering></technical></notations>";
+  const std::string upper = quarter("E4");
+  const std::string score =
+      partwise({"<attributes><divisions>1</divisions></attributes>\n" + quarter("C4", five) +
+                upper.substr(0, 6) + "<chord/>" + upper.substr(6)});
+  const std::string once = completed(score);
+  CHECK(count_of(once, five + "<notations><level>suggested by fingerturn in place of 5</level>") ==
+        1);
+  CHECK(without_own_marks(once) == score);
+  CHECK(completed(once) == once);
+  const ReadResult read = read_musicxml(Source("score.musicxml", once));
+  REQUIRE(read.ok());
+  const Note& lower = read.score.passages.at(0).lines.at(0).events.at(0).notes.at(0);
+  CHECK(lower.set_aside == Finger{5});
+  CHECK(lower.suggested);
+  std::string corrected = once;
+  corrected.replace(corrected.find(five), five.size(), kGiven);
+  const ReadResult other = read_musicxml(Source("score.musicxml", corrected));
+  const Note& kept = other.score.passages.at(0).lines.at(0).events.at(0).notes.at(0);
+  CHECK(kept.finger == Finger{2});
+  CHECK_FALSE(kept.suggested);
+}
