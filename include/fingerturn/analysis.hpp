@@ -77,6 +77,8 @@ struct Reason {
   OuterFingers before;          ///< the fingers that a step leaves from
   OuterFingers now;             ///< the fingers that strike
   std::optional<Side> changed;  ///< where the last silent change on what a step leaves turns
+  bool goes_on = false;         ///< a trill or tremolo: the sides alternate after the stroke
+  bool after_ornament = false;  ///< the first of its gesture since a trill or tremolo is before it
 };
 
 struct EventAnalysis {
@@ -88,6 +90,7 @@ struct EventAnalysis {
   Basis basis = Basis::none;
   Crossing crossing = Crossing::none;  ///< between the event before and this one
   std::optional<Side> side;            ///< none where level or not known
+  std::optional<Side> change;          ///< to which its last silent change turns, if it has one
   std::optional<Direction> prepare;    ///< the swing before it, in preparatory and double ones
   std::optional<InOut> in_out;         ///< the move to its depth, where there is one
   std::optional<int> swings;           ///< 0 (level), 1 or 2; none where undetermined
@@ -233,6 +236,7 @@ Analysis analyse(const Score& score, const AnalyseOptions& options = {});
 
 /// Where the forearm goes when it turns to this side of this hand.
 Direction direction_of(Hand hand, Side side) noexcept;
+std::optional<Direction> direction_of(Hand hand, std::optional<Side> side) noexcept;
 Direction opposite(Direction direction) noexcept;
 Side opposite(Side side) noexcept;
 

@@ -79,6 +79,9 @@ class LineAnalyser {
     entry.index = analysis_.events.size();
     entry.gesture = gesture_;
     set_verdict(line_.hand, verdict, entry);
+    entry.change = strike.last_change;
+    entry.reason.goes_on = strike.open_ended;
+    entry.reason.after_ornament = before_.open_ended && !in_gesture && !strike.separated;
     set_arm(entry);
     const bool holds = held_keys_.go_to(strike.event, analysis_.held);
     const Approach approach = approach_to(strike, in_gesture);

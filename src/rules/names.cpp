@@ -7,6 +7,10 @@ Direction direction_of(Hand hand, Side side) noexcept {
   return right ? Direction::right : Direction::left;
 }
 
+std::optional<Direction> direction_of(Hand hand, std::optional<Side> side) noexcept {
+  return side ? std::optional(direction_of(hand, *side)) : std::nullopt;
+}
+
 Direction opposite(Direction direction) noexcept {
   return direction == Direction::left ? Direction::right : Direction::left;
 }

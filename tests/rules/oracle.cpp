@@ -294,6 +294,8 @@ std::vector<Verdict> judge(const Line& line) {
       verdict.gesture = judgement.verdicts[at - 1].gesture + (judgement.opens_gesture(at) ? 1 : 0);
     }
     judgement.judge_rotation(at, verdict);
+    const std::vector<Side> changes = sides_of_changes(judgement.strikes[at]);
+    if (!changes.empty()) verdict.change = changes.back();
     judgement.judge_swings(verdict);
     verdict.crossing = judgement.crossing_at(at);
     judgement.verdicts.push_back(verdict);

@@ -17,6 +17,7 @@ struct Verdict {
   std::size_t gesture = 0;
   Rotation rotation = Rotation::undetermined;
   std::optional<Side> side;
+  std::optional<Side> change;
   std::optional<Direction> prepare;
   std::optional<int> swings;
   Crossing crossing = Crossing::none;

@@ -80,16 +80,17 @@ TEST_CASE("passings and carries count one each", "[rules][places]") {
 }
 
 TEST_CASE("a carry that is not far counts where it is fast", "[rules][places]") {
-  // Three white keys in a sixteenth: 12 a second at quarter = 60, 24 at 120.
-  const std::string notes =
-      "RH:" + easy(2) + " 1/16 C4:3 A4:3 r r C4:3 A4:3 r r C4:3 A4:3 r r C4:3 A4:3 r r |" + easy(1);
+  // Two white keys in a thirty-second: 16 a second at quarter = 60, 32 at 120.
+  const std::string there = " C4:3 G4:3 r r";
+  const std::string four = there + there + there + there;
+  const std::string notes = "RH:" + easy(2) + " 1/32" + four + four + " |" + easy(1);
   const auto slow = places_in("tempo: 60\n" + notes);
   const auto fast = places_in("tempo: 120\n" + notes);
   REQUIRE(slow.size() == 1);
   REQUIRE(fast.size() == 1);
   CHECK(slow[0].asking.at(0).carries == 0);
-  CHECK(fast[0].asking.at(0).carries == 4);
-  CHECK(fast[0].asking[0].points == slow[0].asking[0].points + 4);
+  CHECK(fast[0].asking.at(0).carries == 8);
+  CHECK(fast[0].asking[0].points == slow[0].asking[0].points + 8);
 }
 
 TEST_CASE("a leap counts two, a quick one three, and neither as a carry", "[rules][places]") {

@@ -12,7 +12,7 @@
 namespace fingerturn {
 namespace {
 
-/// A few letters, such as the fingers of a step; the longest has 82.
+/// A few letters, such as the fingers of a step; the longest has 89.
 class Letters {
  public:
   Letters& add(std::string_view letters) {
@@ -63,7 +63,11 @@ std::string_view toward(Side side) {
 /// the thumb, and 3 to 1".
 Letters step_words(const Reason& reason) {
   Letters words;
-  if (reason.struck_by != reason.before) {
+  const bool is_back = reason.changed && reason.struck_by == reason.before;
+  if (is_back) {
+    words.add(reason.struck_by).add(" changed and back on the held key");
+    words.add(", which ends ").add(toward(*reason.changed)).add(", and ");
+  } else if (reason.struck_by != reason.before) {
     words.add(reason.struck_by).add(" changed to ").add(reason.before);
     words.add(" on the held key");
     if (reason.changed) words.add(", which turns ").add(toward(*reason.changed)).add(",");
@@ -200,24 +204,8 @@ void add_step(std::string& out, const Told& told) {
        step_verdict(told.event.rotation)});
 }
 
-}  // namespace
-
-Reason reason_in(Reason::Form form, const Strike& strike) noexcept {
-  return {form, strike.is_single_note(), false, {}, {}, strike.arrival, {}};
-}
-
-Reason reason_in(Reason::Form form, const Strike& from, const Strike& to) noexcept {
-  return {form,
-          from.is_single_note() && to.is_single_note(),
-          repeats_key(from, to),
-          from.arrival,
-          from.departure,
-          to.arrival,
-          from.last_change};
-}
-
-void add_reason(std::string& out, const EventAnalysis& entry, Hand hand) {
-  const Told told{entry, hand};
+void add_verdict(std::string& out, const Told& told) {
+  const EventAnalysis& entry = told.event;
   switch (entry.reason.form) {
     case Reason::Form::level_pair:
       return add_level(out, "1 and 5 together are");
@@ -243,6 +231,30 @@ void add_reason(std::string& out, const EventAnalysis& entry, Hand hand) {
       break;
   }
   add_missing(out, entry.reason);
+}
+
+}  // namespace
+
+Reason reason_in(Reason::Form form, const Strike& strike) noexcept {
+  return {form, strike.is_single_note(), false, {}, {}, strike.arrival, {}};
+}
+
+Reason reason_in(Reason::Form form, const Strike& from, const Strike& to) noexcept {
+  return {form,
+          from.is_single_note() && to.is_single_note(),
+          repeats_key(from, to),
+          from.arrival,
+          from.departure,
+          to.arrival,
+          from.last_change};
+}
+
+void add_reason(std::string& out, const EventAnalysis& entry, Hand hand) {
+  if (entry.reason.after_ornament) {
+    out += "A trill or tremolo before it may end on either side, so a gesture opens. ";
+  }
+  add_verdict(out, {entry, hand});
+  if (entry.reason.goes_on) out += " After the stroke the sides alternate, singles throughout.";
 }
 
 std::string reason_of(const EventAnalysis& entry, Hand hand) {

@@ -1,5 +1,7 @@
 #include "rules/watch/leap.hpp"
 
+#include "hand/keyboard.hpp"
+
 #include <cmath>
 #include <cstdlib>
 #include <string>
@@ -24,6 +26,13 @@ std::string key_words(const Event& event) {
   }
   if (lowest == highest) return to_string(lowest->pitch);
   return fmt::format("{}-{}", to_string(lowest->pitch), to_string(highest->pitch));
+}
+
+/// Whether one finger goes from key to key as far as a leap.
+bool is_far_for_one_finger(const Strike& from, const Strike& to) {
+  if (!from.is_single_note() || !to.is_single_note()) return false;
+  if (from.departure.lowest != to.arrival.lowest) return false;
+  return std::abs(place_of_key(to.key) - place_of_key(from.key)) >= kLeap * kQuartersInKey;
 }
 
 /// Whether no hand spans or passes from the one single note to the other.
@@ -70,7 +79,9 @@ bool find_leap(const Line& line, const Approach& approach, const Strike& to,
   // Where a finger is missing the hand may have been carried before.
   if (!approach.from->arrival.known() || !entry.carry) return false;
   const double carry = *entry.carry;
-  const bool is_far = approach.near && std::abs(carry) >= kLeap;
+  const bool passes = entry.crossing != Crossing::none;
+  const bool is_far = approach.near && !passes &&
+                      (std::abs(carry) >= kLeap || is_far_for_one_finger(*approach.from, to));
   const bool is_beyond = approach.in_gesture &&
                          is_beyond_fingers(line.hand, *approach.from, to, entry, reach_semitones);
   if (!is_far && !is_beyond) return false;

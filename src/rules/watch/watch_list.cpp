@@ -41,7 +41,8 @@ void WatchList::find_between(const Approach& approach, const Strike& strike,
   const bool neighbours =
       approach.in_gesture && approach.from->is_single_note() && strike.is_single_note();
   if (!neighbours) return;
-  if (!leaps) find_span_between(line_, *approach.from, strike, entry, reach_semitones_, findings_);
+  if (leaps) return;
+  find_span_between(line_, *approach.from, strike, entry, reach_semitones_, findings_);
   find_finger_moved(line_, *approach.from, strike, entry, findings_);
 }
 

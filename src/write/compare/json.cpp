@@ -20,7 +20,7 @@ void add_played(JsonWriter& json, const AnalysedLine& line, const AnalysedEvent&
     });
     json.member<"rotation">(Word{name_of(entry.rotation)});
     json.member<"side">(word_of(entry.side));
-    json.member<"play">(word_of(play_of(entry, line.hand())));
+    json.member<"play">(word_of(direction_of(line.hand(), entry.side)));
     json.member<"prepare">(word_of(entry.prepare));
     json.member<"crossing">(word_of(entry.crossing));
   });

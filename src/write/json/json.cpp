@@ -90,7 +90,8 @@ void add_found_part(JsonWriter& json, Hand hand, const EventAnalysis& found) {
   if (found.side) forearm = Word{forearm_of(*found.side)};
   json.member<"rotation">(Word{name_of(found.rotation)});
   json.member<"side">(word_of(found.side));
-  json.member<"play">(word_of(play_of(found, hand)));
+  json.member<"play">(word_of(direction_of(hand, found.side)));
+  json.member<"change">(word_of(direction_of(hand, found.change)));
   json.member<"prepare">(word_of(found.prepare));
   json.member<"forearm">(forearm);
   json.member<"swings">(found.swings);

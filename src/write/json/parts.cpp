@@ -19,11 +19,6 @@ std::optional<Word> word_of(Crossing crossing) {
   return Word{name_of(crossing)};
 }
 
-std::optional<Direction> play_of(const EventAnalysis& entry, Hand hand) {
-  if (!entry.side) return std::nullopt;
-  return direction_of(hand, *entry.side);
-}
-
 void add_fingers_on_key(JsonWriter& json, const Line& line, std::size_t event, const Note& note) {
   json.member<"finger">(note.finger);
   json.member<"changes_to">([&] {

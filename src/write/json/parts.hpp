@@ -20,9 +20,6 @@ std::optional<std::string> first_meter(const Passage& passage);
 /// What passes at an event; none where nothing does.
 std::optional<Word> word_of(Crossing crossing);
 
-/// Where the forearm turns at an event; none where its side is not known.
-std::optional<Direction> play_of(const EventAnalysis& entry, Hand hand);
-
 /// The struck notes of an event as objects, each with what `add` adds after its pitch.
 template <typename Add>
 void add_struck_notes(JsonWriter& json, const Event& event, const Add& add) {

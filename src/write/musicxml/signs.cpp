@@ -17,10 +17,6 @@ constexpr std::string_view kRight = "\xE2\x86\x92";        // arrow to the right
 constexpr std::string_view kDoubleLeft = "\xE2\x87\x90";   // the same with two strokes
 constexpr std::string_view kDoubleRight = "\xE2\x87\x92";  // the same with two strokes
 
-std::optional<Direction> play_of(const EventAnalysis& event, Hand hand) {
-  return event.side ? std::optional(direction_of(hand, *event.side)) : std::nullopt;
-}
-
 std::string arrow_sign(Rotation rotation, std::optional<Direction> play) {
   const bool left = play == Direction::left;
   const std::string arrow(!play ? "" : left ? kLeft : kRight);
@@ -94,7 +90,7 @@ std::string legend_line(const LegendLine& line, bool words) {
 }  // namespace
 
 std::string score_sign(const EventAnalysis& event, Hand hand, bool words) {
-  const std::optional<Direction> play = play_of(event, hand);
+  const std::optional<Direction> play = direction_of(hand, event.side);
   return words ? word_sign(event.rotation, play) : arrow_sign(event.rotation, play);
 }
 

@@ -27,11 +27,12 @@ enum class Fact : std::uint8_t {
   carried_up,
   carried_down,
   in,
-  out
+  out,
+  to_and_fro
 };
 
 /// Every word of the cues, in the order of the facts; "{}" is a number of keys.
-constexpr std::array<std::string_view, 15> kWords{
+constexpr std::array<std::string_view, 16> kWords{
     "swing right, play left",
     "swing left, play right",
     "play left",
@@ -47,6 +48,7 @@ constexpr std::array<std::string_view, 15> kWords{
     "arm carries {} down",
     "hand goes in",
     "hand comes out",
+    "then the sides alternate",
 };
 
 constexpr std::array<std::string_view, 13> kCounts{"",     "one",    "two",   "three", "four",
@@ -120,6 +122,7 @@ std::string cue_of(const EventAnalysis& entry, Hand hand) {
     add(cue, words.replace(words.find("{}"), 2, keys_words(std::abs(carry))));
   }
   if (entry.in_out) add(cue, words_of(*entry.in_out == InOut::in ? Fact::in : Fact::out));
+  if (entry.reason.goes_on) add(cue, words_of(Fact::to_and_fro));
   return cue;
 }
 

@@ -7,6 +7,7 @@ namespace fingerturn {
 void Used::see(const EventAnalysis& found) noexcept {
   kinds[static_cast<std::size_t>(found.rotation)][found.side ? 1 : 0] = true;
   crossings[static_cast<std::size_t>(found.crossing)] = true;
+  turning_changes |= found.change.has_value();
   carries |= found.carry.value_or(0) != 0;
   moves |= found.in_out.has_value();
   depths |= found.depth.value_or(0) > 0;

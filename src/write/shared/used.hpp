@@ -29,9 +29,10 @@ struct Used {
   /// Events that turn, though their side is not known.
   [[nodiscard]] bool has_open_sides() const noexcept;
 
-  bool carries = false;  ///< the arm carries the hand
-  bool moves = false;    ///< the hand moves in or out
-  bool depths = false;   ///< the hand is in
+  bool turning_changes = false;  ///< a silent change turns the forearm
+  bool carries = false;          ///< the arm carries the hand
+  bool moves = false;            ///< the hand moves in or out
+  bool depths = false;           ///< the hand is in
   bool rests = false;
   bool breaths = false;
   bool graces = false;

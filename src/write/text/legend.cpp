@@ -41,8 +41,8 @@ std::string note_sign_words(const Used& used) {
   if (used.graces) parts.emplace_back("^ = grace note");
   if (used.held) parts.emplace_back("~ = held over");
   if (used.rolled) parts.emplace_back("/ = rolled into the next");
-  if (used.trills) parts.emplace_back("tr = trill");
-  if (used.tremolos) parts.emplace_back("trem = tremolo");
+  if (used.trills) parts.emplace_back("tr = trill, after the stroke the sides alternate");
+  if (used.tremolos) parts.emplace_back("trem = tremolo, after the stroke the sides alternate");
   if (used.rests) parts.emplace_back("r = rest");
   if (used.breaths) parts.emplace_back("comma = breath");
   return fmt::format("{}", fmt::join(parts, "; "));
@@ -60,7 +60,9 @@ std::string finger_sign_words(const Used& used) {
 
 void add_sides(const Used& used, std::vector<LegendEntry>& entries) {
   entries.push_back({"prepare", "the way the forearm swings first, out of which it plays"});
-  entries.push_back({"play", "the way the forearm turns to play the note"});
+  std::string play = "the way the forearm turns to play the note";
+  if (used.turning_changes) play += "; in brackets, the way a change of finger then turns it";
+  entries.push_back({"play", std::move(play)});
   if (used.has_open_sides()) entries.push_back({"", "? = not known"});
   entries.push_back({"forearm",
                      "sup = supination, toward the fifth finger; pron = pronation, toward the "

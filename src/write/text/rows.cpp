@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <span>
+#include <utility>
 
 #include <fmt/core.h>
 
@@ -23,9 +24,13 @@ Cell prepare_cell(const EventAnalysis& entry, const Signs& signs) {
   return {"?", Emphasis::open};
 }
 
+/// "→", or where a silent change turns the forearm after it "→(←)".
 Cell play_cell(const EventAnalysis& entry, Hand hand, const Signs& signs) {
+  const auto sign = [&](Side side) { return sign_of(direction_of(hand, side), signs); };
   if (entry.side) {
-    return {std::string(sign_of(direction_of(hand, *entry.side), signs)), Emphasis::plain};
+    std::string play(sign(*entry.side));
+    if (entry.change) play += fmt::format("({})", sign(*entry.change));
+    return {std::move(play), Emphasis::plain};
   }
   if (entry.rotation == Rotation::level) return {std::string(signs.nothing), Emphasis::faint};
   return {"?", Emphasis::open};

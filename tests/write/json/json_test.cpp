@@ -240,7 +240,8 @@ TEST_CASE("the keys of the JSON report stand in one order") {
   const Json& hand = passage["hands"][0];
   CHECK(keys_of(hand) == "hand events totals difficulty watch ");
   CHECK(keys_of(hand["events"][0]) ==
-        "index bar beat onset duration grace rolled ornament notes held rotation side play prepare "
+        "index bar beat onset duration grace rolled ornament notes held rotation side play change "
+        "prepare "
         "forearm swings swing_rate swing_size crossing carry depth arc rule basis reason ");
   CHECK(keys_of(hand["events"][0]["notes"][0]) ==
         "pitch midi key finger changes_to alternatives suggested ");

@@ -225,13 +225,11 @@ struct Label {
   std::string words;
 };
 
-/// The frame of a number that leads to the list.
-Ink flag_frame(const Ink& number) {
-  constexpr double kInset = 0.28;
-  const Box& box = number.box;
-  return plate_ink(InkKind::watch_flag,
-                   {box.left - kInset, box.top, box.right + kInset, box.bottom}, 0.2,
-                   InkStyle::flag);
+/// What a label covers: a number that leads to the list has a frame.
+Box box_of(const Ink& label) {
+  const double inset = label.kind == InkKind::watch_flag ? 0.28 : 0;
+  const Box& box = label.box;
+  return {box.left - inset, box.top, box.right + inset, box.bottom};
 }
 
 bool overlap(const Box& one, const Box& other, double air) {
@@ -244,7 +242,7 @@ void draw_labels(const std::vector<Label>& labels, bool above, double end, Inks&
   constexpr double kAir = 0.3;
   constexpr double kReach = kNodeRadius + kRing;
   constexpr double kRow = 1.9;
-  constexpr std::size_t kLastLabels = 12;  // more do not stand within one label's width
+  constexpr std::size_t kLastLabels = 24;  // more do not stand within one label's width
   Skyline sky(end + 4);
   sky.add(inks);
   std::deque<Box> placed;
@@ -258,11 +256,11 @@ void draw_labels(const std::vector<Label>& labels, bool above, double end, Inks&
     const double y = above ? sky.top(left, right, -kReach) - kAir - ink.box.bottom
                            : sky.bottom(left, right, kRibbonHeight + kReach) + kAir - ink.box.top;
     ink.move(0, y);
-    const auto is_taken = [&](const Box& other) { return overlap(ink.box, other, kAir); };
+    const auto is_taken = [&](const Box& other) { return overlap(box_of(ink), other, kAir); };
     while (std::ranges::any_of(placed, is_taken)) ink.move(0, above ? -kRow : kRow);
-    placed.push_back(ink.box);
+    placed.push_back(box_of(ink));
     if (placed.size() > kLastLabels) placed.pop_front();
-    if (is_flag) inks.push_back(flag_frame(ink));
+    if (is_flag) inks.push_back(plate_ink(label.kind, box_of(ink), 0.2, InkStyle::flag));
     inks.push_back(std::move(ink));
   }
 }
