@@ -5,6 +5,7 @@
 #include "score/timeline.hpp"
 #include "text/utf8.hpp"
 #include "text/words.hpp"
+#include "views/missing_share.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,7 +18,6 @@ namespace fingerturn {
 namespace {
 
 constexpr KnownCode kFingerRange("finger-range");
-constexpr std::string_view kMissingFinger = "missing-finger";
 
 /// A finding and where in the source its place is to be looked for.
 struct Found {
@@ -97,13 +97,10 @@ void Gatherer::add(const Passage& passage, std::size_t number, const AnalysedLin
 }
 
 std::vector<Found> Gatherer::take() {
-  constexpr std::size_t kPercent = 100;
   for (Missing& missing : missing_) {
     if (!missing.first) continue;
     if (missing.events > 1) {
-      missing.first->finding.message =
-          fmt::format("Fingers are missing at {} of {} events of this hand ({} %), first here.",
-                      missing.events, missing.of, missing.events * kPercent / missing.of);
+      missing.first->finding.message = missing_share_words(missing.events, missing.of);
     }
     found_.push_back(std::move(*missing.first));
   }

@@ -5,6 +5,7 @@
 #include "write/shared/cues.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/shared/passage_words.hpp"
+#include "write/shared/told_once.hpp"
 #include "write/text/legend.hpp"
 
 #include <optional>
@@ -108,11 +109,12 @@ void add_watch_list(std::string& out, const AnalysedPassage& passage, int level)
   std::set<std::string_view> named;
   std::string list;
   for (const AnalysedLine line : passage) {
-    for (const Finding& finding : line.found().watch) {
+    for (const ToldOnce& told : told_once(line).entries) {
+      const Finding& finding = *told.finding;
       named.insert(finding.rule);
-      list += fmt::format("- {}, bar {}, **{}**: {} (`{}`)\n", hand_heading(line.hand()),
-                          line.event_of(finding).bar, name_of(finding.level),
-                          escaped_markdown(finding.message), finding.rule);
+      list += fmt::format("- {}, {}, **{}**: {} (`{}`)\n", hand_heading(line.hand()),
+                          bars_words(told.bars), name_of(finding.level),
+                          escaped_markdown(told.message), finding.rule);
     }
   }
   if (list.empty()) return;

@@ -37,11 +37,10 @@ std::vector<PagePart> page_parts(const AnalysedPassage& passage) {
 }
 
 bool shows_row(Row row, const PagePart& part, std::size_t line, const PageSystem& system) {
-  if (!only_where_needed(row)) return true;
   bool found = false;
   for (const Piece& piece : system) {
     visit_events(part, line, piece, [&](const ShownEvent& shown) {
-      found |= !row_cell(row, shown, part.lines[line], kUnicodeSigns).text.empty();
+      found |= says_something(row_cell(row, shown, part.lines[line], kUnicodeSigns));
     });
   }
   return found;

@@ -38,13 +38,13 @@ void add_totals(HtmlPage& page, const AnalysedPassage& passage, int level) {
 std::string_view open_word(const HtmlPage& page) { return page.unfolded ? " open=\"\"" : ""; }
 
 void add_item(std::string& out, const WatchItem& item, bool names_hand) {
-  const Finding& finding = *item.finding;
-  std::string bars = bars_words(item.bars);
+  const Finding& finding = *item.told.finding;
+  std::string bars = bars_words(item.told.bars);
   if (!names_hand) bars.front() = 'B';
   out += fmt::format(
       R"(<li>{}{} <span class="grade">({})</span> {} <a href="#source-{}">{}</a></li>)",
       names_hand ? fmt::format("{}, ", hand_heading(item.hand)) : "", bars, name_of(finding.level),
-      escaped_markup(finding.message), finding.rule, finding.rule);
+      escaped_markup(item.told.message), finding.rule, finding.rule);
   out += '\n';
 }
 

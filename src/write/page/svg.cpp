@@ -119,8 +119,8 @@ void add_watch_list(Sheets& sheets, const PageWatchList& list, bool names_hand) 
   for (std::size_t i = 0; i < list.items.size(); ++i) {
     const WatchItem& item = list.items[i];
     const std::string hand = names_hand ? to_string(item.hand) + " hand, " : "";
-    sheets.add_words(fmt::format("{}. {}{} ({}): {}", i + 1, hand, bars_words(item.bars),
-                                 name_of(item.finding->level), item.finding->message),
+    sheets.add_words(fmt::format("{}. {}{} ({}): {}", i + 1, hand, bars_words(item.told.bars),
+                                 name_of(item.told.finding->level), item.told.message),
                      kText, kColumns, InkStyle::plain);
   }
 }

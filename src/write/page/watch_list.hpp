@@ -2,18 +2,16 @@
 
 #include "fingerturn/analysed.hpp"
 #include "write/page/ribbon/ribbon.hpp"
+#include "write/shared/told_once.hpp"
 
-#include <cstddef>
-#include <cstdint>
 #include <vector>
 
 namespace fingerturn {
 
-/// What is to be watched, as a page numbers it: findings that say the same of a hand are one item.
+/// What is to be watched, as a page numbers it.
 struct WatchItem {
   Hand hand = Hand::right;
-  const Finding* finding = nullptr;  ///< the first of them
-  std::vector<std::int32_t> bars;    ///< rising, each once
+  ToldOnce told;
 };
 
 struct PageWatchList {
@@ -23,8 +21,5 @@ struct PageWatchList {
 };
 
 PageWatchList watch_list_of(const AnalysedPassage& passage);
-
-/// "bar 3", "bars 3, 5 and 7".
-std::string bars_words(const std::vector<std::int32_t>& bars);
 
 }  // namespace fingerturn

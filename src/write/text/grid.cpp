@@ -174,7 +174,7 @@ bool says_something(Row row, const System& system, std::size_t number, const Ana
   for (const Section& section : system) {
     for (const Column& column : section.columns) {
       const auto& shown = column.events[number];
-      if (shown && !row_cell(row, *shown, line, kUnicodeSigns).text.empty()) return true;
+      if (shown && says_something(row_cell(row, *shown, line, kUnicodeSigns))) return true;
     }
   }
   return false;
@@ -224,7 +224,7 @@ std::string draw_hand(const SharedLines& lines, std::size_t number, const System
   if (style.trace) rows += draw_trace(line, number, system, style);
   for (const Row row : kRows) {
     if (style.trace && drawn_by_trace(row)) continue;
-    if (only_where_needed(row) && !says_something(row, system, number, lines[number])) continue;
+    if (!says_something(row, system, number, lines[number])) continue;
     rows += draw_row(label_of(row), Emphasis::faint, system, style,
                      [&](std::size_t section, std::size_t i) -> Cell {
                        const auto& shown = system[section].columns[i].events[number];

@@ -95,7 +95,7 @@ std::string_view label_of(Row row) noexcept {
   return "depth";
 }
 
-bool only_where_needed(Row row) noexcept { return row >= Row::forearm; }
+bool says_something(const Cell& cell) noexcept { return !cell.text.empty() && cell.text != "?"; }
 
 std::vector<std::string> note_cells(const ShownEvent& shown) {
   const Event& event = *shown.event;

@@ -20,15 +20,16 @@ inline constexpr std::array kRows{Row::rotation, Row::prepare, Row::play,  Row::
 
 std::string_view label_of(Row row) noexcept;
 
-/// Whether a row is left out where it has nothing to say.
-bool only_where_needed(Row row) noexcept;
-
 struct Cell {
   std::string text;
   Emphasis emphasis = Emphasis::plain;
 
   friend bool operator==(const Cell&, const Cell&) = default;
 };
+
+/// A row is left out where none of its cells says anything: that fingers are missing, the row of
+/// fingers says.
+bool says_something(const Cell& cell) noexcept;
 
 /// The note names of an event, highest first, as the eye reads a staff.
 std::vector<std::string> note_cells(const ShownEvent& shown);

@@ -1,14 +1,11 @@
 #include "write/text/watch.hpp"
 
 #include "text/wrap.hpp"
+#include "write/shared/told_once.hpp"
 #include "write/text/signs.hpp"
 
 #include <cstddef>
-#include <cstdint>
-#include <map>
-#include <string_view>
-#include <tuple>
-#include <vector>
+#include <string>
 
 #include <fmt/core.h>
 
@@ -27,51 +24,20 @@ Emphasis emphasis_of(WatchLevel level) {
   return Emphasis::plain;
 }
 
-/// The same sentence at one place or several: the first, and the bars of the others.
-struct Repeated {
-  const Finding* finding = nullptr;
-  std::vector<std::int32_t> again{};
-};
-
-std::vector<Repeated> grouped(const AnalysedLine& line) {
-  std::vector<Repeated> groups;
-  std::map<std::tuple<std::string_view, WatchLevel, std::string_view>, std::size_t> places;
-  for (const Finding& finding : line.found().watch) {
-    const auto [place, is_new] =
-        places.try_emplace({finding.rule, finding.level, finding.message}, groups.size());
-    if (is_new) {
-      groups.push_back({&finding});
-      continue;
-    }
-    std::vector<std::int32_t>& again = groups[place->second].again;
-    const std::int32_t bar = line.event_of(finding).bar;
-    if (again.empty() || again.back() != bar) again.push_back(bar);
-  }
-  return groups;
-}
-
-/// " Again in bars 4, 5 and 8 more."
-std::string again_words(const std::vector<std::int32_t>& bars) {
-  constexpr std::size_t kMostBars = 8;
-  if (bars.empty()) return {};
-  std::string words = bars.size() == 1 ? " Again in bar" : " Again in bars";
-  for (std::size_t i = 0; i < bars.size() && i < kMostBars; ++i) {
-    words += fmt::format("{} {}", i > 0 ? "," : "", bars[i]);
-  }
-  if (bars.size() > kMostBars) words += fmt::format(" and {} more", bars.size() - kMostBars);
-  return words + '.';
+/// " Again in bars 4, 5 and 8."
+std::string again_words(const ToldOnce& told) {
+  if (told.again.empty()) return {};
+  return fmt::format(" Again in {}.", bars_words(told.again));
 }
 
 /// "bar 12    caution   The fingers lie across ... [crossed-in-chord]"
-std::string finding_text(const AnalysedLine& line, const Repeated& repeated,
-                         const TextStyle& style) {
+std::string finding_text(const AnalysedLine& line, const ToldOnce& told, const TextStyle& style) {
   constexpr std::size_t kColumn = 10;
-  const Finding& finding = *repeated.finding;
+  const Finding& finding = *told.finding;
   const std::string bar = padded(fmt::format("bar {}", line.event_of(finding).bar), kColumn);
   const std::string level = padded(name_of(finding.level), kColumn);
   const std::string text =
-      wrapped(bar + level,
-              fmt::format("{}{} [{}]", finding.message, again_words(repeated.again), finding.rule),
+      wrapped(bar + level, fmt::format("{}{} [{}]", told.message, again_words(told), finding.rule),
               style.columns);
   return bar + emphasised(level, emphasis_of(finding.level), style.colour) +
          text.substr(bar.size() + level.size());
@@ -85,9 +51,7 @@ std::string watch_text(const AnalysedPassage& passage, const TextStyle& style) {
     if (line.found().watch.empty()) continue;
     const std::string head = fmt::format("watch, {} hand", to_string(line.hand()));
     text += '\n' + emphasised(head, Emphasis::strong, style.colour) + '\n';
-    for (const Repeated& repeated : grouped(line)) {
-      text += finding_text(line, repeated, style);
-    }
+    for (const ToldOnce& told : told_once(line).entries) text += finding_text(line, told, style);
   }
   return text;
 }

@@ -140,9 +140,9 @@ TEST_CASE("what asks for care has a numbered flag, the same thing the same numbe
   const AnalysedScore music = analysed("RH: 1/4 C4:2+A4:4 r r r | C4:2+A4:4 r r r | F4:2+C#5:3 |");
   const PageWatchList list = watch_list_of(music[0]);
   REQUIRE(list.items.size() == 2);
-  CHECK(list.items[0].bars == std::vector<std::int32_t>{1, 2});
-  CHECK(bars_words(list.items[0].bars) == "bars 1 and 2");
-  CHECK(list.items[1].bars == std::vector<std::int32_t>{3});
+  CHECK(list.items[0].told.bars == std::vector<std::int32_t>{1, 2});
+  CHECK(bars_words(list.items[0].told.bars) == "bars 1 and 2");
+  CHECK(list.items[1].told.bars == std::vector<std::int32_t>{3});
   CHECK(words_in(of_kind(systems_of(music), InkKind::watch_flag)) ==
         std::vector<std::string>{"1", "1", "2"});
 }
