@@ -102,7 +102,8 @@ void report_bar(const BarLength& bar, Hand hand, Reporter& reporter) {
   const Fraction full = *reduced(meter.beats, meter.beat_type);
   reporter.report("bar-length", bar.last_event,
                   fmt::format("expected {} in bar {} of the {} hand, found {}",
-                              beats_words(full, meter), bar.bar, to_string(hand), found));
+                              beats_words(full, meter), bar.bar, to_string(hand), found),
+                  "look for a bar line or a value that is wrong, or write another meter: line");
 }
 
 /// The bars that both hands have, right and left.
@@ -154,6 +155,10 @@ const BarLength* lone_bar(const std::vector<BarLength>& more, const std::vector<
   return nullptr;
 }
 
+bool has_finger(const Event& event) {
+  return std::ranges::any_of(event.notes, [](const Note& note) { return note.finger.has_value(); });
+}
+
 bool could_be_a_finger(const Note& note) {
   return !note.finger && note.pitch.octave >= kThumb && note.pitch.octave <= kFifth;
 }
@@ -164,7 +169,10 @@ bool looks_misplaced(const Line& line) {
   std::size_t steps = 0;
   std::size_t wide = 0;
   std::optional<int> before;
-  for (const Event& event : line.events) {
+  // Somebody may write the first note right and then leave the colons out.
+  const bool first_is_right = has_finger(line.events.front());
+  if (first_is_right) before = midi_number(line.events.front().notes[0].pitch);
+  for (const Event& event : std::span(line.events).subspan(first_is_right ? 1 : 0)) {
     if (!std::all_of(event.notes.begin(), event.notes.end(), could_be_a_finger)) return false;
     if (event.notes.size() != 1) continue;
     const int key = midi_number(event.notes[0].pitch);
@@ -208,7 +216,7 @@ void check_digits(const Passage& passage, Reporter& reporter) {
   for (const Line& line : passage.lines) {
     if (!looks_misplaced(line)) continue;
     reporter.report("digits", line.events.front().span,
-                    "expected steps within an octave, found wider ones at most notes, and no "
+                    "expected steps within an octave, found wider ones at most notes, without a "
                     "finger",
                     "if the numbers are fingers, they stand after a colon: C4:1 D:2 E:3");
   }

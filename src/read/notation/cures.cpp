@@ -36,6 +36,30 @@ std::string_view other_name(std::string_view written) {
   return {};
 }
 
+/// The syllables that name notes where letters do not.
+struct Syllable {
+  std::string_view name;
+  std::string_view letter;
+};
+
+constexpr std::array<Syllable, 9> kSyllables{{{"do", "C"},
+                                              {"ut", "C"},
+                                              {"re", "D"},
+                                              {"mi", "E"},
+                                              {"fa", "F"},
+                                              {"sol", "G"},
+                                              {"la", "A"},
+                                              {"si", "B"},
+                                              {"ti", "B"}}};
+
+std::string_view letter_of_syllable(std::string_view word) {
+  const std::string name = lower_case(letters_of(word));
+  for (const Syllable& syllable : kSyllables) {
+    if (syllable.name == name) return syllable.letter;
+  }
+  return {};
+}
+
 }  // namespace
 
 std::string_view letters_of(std::string_view word) noexcept {
@@ -71,14 +95,36 @@ std::string cure_for_name(std::string_view written_name) {
          "lines of notes may begin with RH: or LH:";
 }
 
-std::string cure_for_finger(std::string_view word, std::string_view rest) {
-  constexpr std::string_view kInsteadOfColon = ";-./_";
+char finger_meant(std::string_view rest) noexcept {
+  constexpr std::string_view kInsteadOfColon = ";-./_([:";
+  constexpr std::string_view kBehind = ")]:";
+  const bool is_closed = rest.size() == 3 && kBehind.find(rest.back()) != std::string_view::npos;
+  if (is_closed) rest.remove_suffix(1);
   const bool is_finger = rest.size() == 2 &&
                          kInsteadOfColon.find(rest.front()) != std::string_view::npos &&
                          rest.back() >= '1' && rest.back() <= '5';
-  if (!is_finger) return {};
+  return is_finger && (is_closed || rest.front() != ':') ? rest.back() : '\0';
+}
+
+std::string cure_for_finger(std::string_view word, std::string_view rest) {
+  const char finger = finger_meant(rest);
+  if (finger == '\0') return {};
   return fmt::format("the finger stands after a colon: {}:{}",
-                     word.substr(0, word.size() - rest.size()), rest.back());
+                     word.substr(0, word.size() - rest.size()), finger);
+}
+
+bool is_named_by_syllable(std::string_view word) { return !letter_of_syllable(word).empty(); }
+
+std::string cure_for_word(std::string_view word) {
+  const std::string name = lower_case(letters_of(word));
+  if (name == "trill" || name == "trills" || name == "tremolo") {
+    return "behind its note a trill is tr and a tremolo trem, as in D5:3 tr";
+  }
+  if (const std::string_view letter = letter_of_syllable(word); !letter.empty()) {
+    return fmt::format("the note called {} elsewhere is {} here", letters_of(word), letter);
+  }
+  const bool is_header = word.ends_with(':') && header_named(name) != HeaderName::unknown;
+  return is_header ? fmt::format("{} begins a line of its own", word) : std::string();
 }
 
 bool is_line_of_fingers(TextPiece line) noexcept {

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include <fmt/core.h>
 
@@ -52,6 +53,10 @@ class NoteReader {
   bool read_pitch(Pitch& pitch) {
     const std::optional<Step> step = step_of_letter(next());
     const std::string_view name = letters_of(rest_.text);
+    if (is_named_by_syllable(rest_.text)) {
+      if (!before_.pitch) before_.pitch = Pitch{};
+      return fail("note", word_, "a note as in F#4:1 or Bb3:2", cure_for_word(rest_.text));
+    }
     if (const std::string here = named_in_german(name); !here.empty()) {
       if (!before_.pitch) before_.pitch = Pitch{};  // told once, without a word on octaves after it
       return fail("note", word_, "a note as in F#4:1 or Bb3:2",
@@ -95,9 +100,9 @@ class NoteReader {
     const std::string_view after = rest_.text.substr(1);
     const bool german = is_h && (after.empty() || is_digit(after.front()) || after.front() == ':' ||
                                  after.front() == '~');
-    return fail("note", word_, "a note from A to G",
-                german ? std::string(kGermanH)
-                       : "a note is a letter, its octave and a finger, as in C4:1 or Bb3:2");
+    std::string cure = german ? std::string(kGermanH) : cure_for_word(rest_.text);
+    if (cure.empty()) cure = "a note is a letter, its octave and a finger, as in C4:1 or Bb3:2";
+    return fail("note", word_, "a note from A to G", std::move(cure));
   }
 
   bool read_octave(Pitch& pitch) {
@@ -124,8 +129,11 @@ class NoteReader {
   bool take_nearest_octave(Pitch& pitch) {
     if (!before_.pitch) {
       const std::string letter(word_.text.substr(0, word_.text.size() - rest_.text.size()));
+      const char finger = finger_meant(rest_.text);
       fail("octave", word_, "an octave number with the first pitch of a hand",
-           fmt::format("write {0}4 for the {0} at or above middle C", letter));
+           fmt::format("write {0}4{1} for the {0} at or above middle C{2}", letter,
+                       finger == '\0' ? "" : fmt::format(":{}", finger),
+                       finger == '\0' ? "" : "; the finger stands after a colon"));
       // From here on the octaves are counted from somewhere, so that one slip is told once.
       before_.pitch = Pitch{pitch.step, pitch.alter, 4};
       return false;

@@ -282,7 +282,7 @@ class NotationReader {
                        "RH: and LH: stand at the beginning of a line");
     } else if (first >= '0' && first <= '9') {
       if (const auto value = read_note_value(word, reporter_)) passage.current().value = value;
-    } else if (first == 'r' || first == 'R') {
+    } else if ((first == 'r' || first == 'R') && !is_named_by_syllable(word.text)) {
       read_rest(word, passage);
     } else if (const std::optional<Ornament> ornament = ornament_of(word.text)) {
       add_ornament(*ornament, word, passage);

@@ -89,9 +89,12 @@ std::optional<double> decimal_of(std::string_view text) {
 
 std::optional<Fraction> read_note_value(TextPiece word, Reporter& reporter) {
   if (const std::optional<Fraction> value = value_of(word.text)) return value;
-  reporter.report("note-value", word.span(),
-                  fmt::format("expected a note value, found {}", quoted(word.text)),
-                  "an eighth is 1/8, a dotted one 1/8., one of a triplet 1/8t, a whole note 1/1");
+  const bool is_finger = word.text.size() == 1 && word.text >= "1" && word.text <= "5";
+  reporter.report(
+      "note-value", word.span(), fmt::format("expected a note value, found {}", quoted(word.text)),
+      is_finger ? "a finger stands with its note, as in C4:1, and a value is written as in 1/4"
+                : "an eighth is 1/8, a dotted one 1/8., one of a triplet 1/8t, a whole "
+                  "note 1/1");
   return std::nullopt;
 }
 
