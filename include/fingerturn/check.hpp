@@ -102,8 +102,10 @@ bool is_finding(const Diagnostic& diagnostic) noexcept;
 ///     scale.passage:3:18: bar 1, right hand, beat 3: caution: The ... [crossed-in-chord]
 ///     etude.musicxml: bar 12, right hand, beat 2.5: info: The finger is missing. [missing-finger]
 std::string write_findings(const FileCheck& check, std::optional<int> columns);
-/// The table of the counts, a row for each file and one for all, with its legend and the caution.
-std::string write_counts(std::span<const FileCounts> files, const AllCounts& all, int columns);
+/// The table of the counts, a row for each file and one for all, with its legend, what was
+/// looked for where not for all, and the caution.
+std::string write_counts(std::span<const FileCounts> files, const AllCounts& all, int columns,
+                         const CheckChoice& choice = {});
 
 /// One line of JSON for a file, and the one at the end for all; docs/check.schema.json describes
 /// both.

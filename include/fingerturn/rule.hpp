@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <span>
 #include <string_view>
+#include <vector>
 
 namespace fingerturn {
 
@@ -26,5 +27,8 @@ std::span<const Rule> rules() noexcept;
 
 /// The rule with this id; null where there is none.
 const Rule* find_rule(std::string_view id) noexcept;
+
+/// The rules of a section such as "2.4", or of a chapter such as "2".
+std::vector<const Rule*> rules_of_section(std::string_view section);
 
 }  // namespace fingerturn

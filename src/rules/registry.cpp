@@ -25,6 +25,8 @@
 #include "rules/watch/span_watch.hpp"
 
 #include <array>
+#include <string_view>
+#include <vector>
 
 namespace fingerturn {
 namespace {
@@ -82,6 +84,16 @@ const Rule* find_rule(std::string_view id) noexcept {
     if (rule.id == id) return &rule;
   }
   return nullptr;
+}
+
+std::vector<const Rule*> rules_of_section(std::string_view section) {
+  std::vector<const Rule*> found;
+  for (const Rule& rule : kRules) {
+    const bool in_chapter = !section.empty() && rule.section.starts_with(section) &&
+                            rule.section.substr(section.size()).starts_with('.');
+    if (rule.section == section || in_chapter) found.push_back(&rule);
+  }
+  return found;
 }
 
 }  // namespace fingerturn

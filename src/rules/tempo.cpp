@@ -89,8 +89,10 @@ std::optional<double> seconds_between(const Passage& passage, const Event& befor
 
 bool is_short_rest(const Passage& passage, const Event& before, const Event& now,
                    const std::optional<double>& quarters_per_minute) {
+  if (now.bar > before.bar + 1) return false;
+  if (!before.onset || !now.onset) return true;  // a rest whose value nobody wrote
   const double quarters = quarters_between(before, now);
-  if (quarters == 0 || !before.duration || now.bar > before.bar + 1) return false;
+  if (quarters == 0 || !before.duration) return false;
   const double rest = quarters - kQuartersInWhole * to_double(*before.duration);
   const double tempo = tempo_at(passage, before, quarters_per_minute);
   return tempo > 0 ? kSecondsInMinute * rest < tempo : rest <= 1;

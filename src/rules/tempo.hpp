@@ -58,7 +58,7 @@ std::optional<double> seconds_between(const Passage& passage, const Event& befor
                                       const std::optional<double>& quarters_per_minute);
 
 /// Whether what lies between the end of one event and the next is less than a second or, where the
-/// tempo is not known, no more than a quarter note.
+/// tempo is not known, no more than a quarter note; also where no values are written.
 bool is_short_rest(const Passage& passage, const Event& before, const Event& now,
                    const std::optional<double>& quarters_per_minute);
 

@@ -14,6 +14,7 @@
 #include "cli/output.hpp"
 #include "cli/paths.hpp"
 #include "cli/progress.hpp"
+#include "cli/rule_names.hpp"
 #include "cli/terminal.hpp"
 #include "fingerturn/fingerturn.hpp"
 
@@ -94,7 +95,7 @@ std::string findings(const FileCheck& found, const CheckOptions& options) {
 std::string counts(const Rows& rows, const AllCounts& all, const CheckOptions& options) {
   if (all.read == 0) return {};
   return (all.counts.watch.reaches(options.show) ? "\n" : "") +
-         write_counts(rows, all, options.columns.value_or(terminal_columns()));
+         write_counts(rows, all, options.columns.value_or(terminal_columns()), options.choice);
 }
 
 std::string file_line(const FileCheck& found, const CheckOptions& /*options*/) {
@@ -233,9 +234,13 @@ ExitStatus check(const CheckOptions& options) {
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 
-/// What can be found: by the rules, and by the reader as a warning.
-bool can_be_found(std::string_view code) {
-  return find_rule(code) != nullptr || find_diagnostic_code(code) != nullptr;
+/// The names of sections of the rules become those of their rules.
+void spread_sections(std::vector<std::string>& names) {
+  std::vector<std::string> spread;
+  for (const std::string& name : names) {
+    for (std::string& meant : names_meant(name)) spread.push_back(std::move(meant));
+  }
+  names = std::move(spread);
 }
 
 void add_rules(CLI::App& line, const std::string& name, std::vector<std::string>& rules,
@@ -245,8 +250,9 @@ void add_rules(CLI::App& line, const std::string& name, std::vector<std::string>
       ->allow_extra_args(false)
       ->type_name("RULE,...")
       ->check([](const std::string& rule) {
-        return can_be_found(rule) ? std::string()
-                                  : fmt::format("expected a rule, found \"{}\"", rule);
+        return names_meant(rule).empty()
+                   ? fmt::format("expected a rule, found \"{}\"; {}", rule, hint_for_name(rule))
+                   : std::string();
       });
 }
 
@@ -297,7 +303,11 @@ Command add_check(CLI::App& program) {
       "Levels of findings: info, to know of; caution, to be careful with; strain,\n"
       "likely to strain the hand. fingerturn explain RULE tells more of each rule.\n"
       "  fingerturn check etudes --fail-on caution");
-  return {line, [options] { return check(*options); }};
+  return {line, [options] {
+            spread_sections(options->choice.only);
+            spread_sections(options->choice.leave_out);
+            return check(*options);
+          }};
 }
 
 }  // namespace fingerturn::cli

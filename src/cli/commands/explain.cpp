@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
+#include "cli/rule_names.hpp"
 #include "cli/terminal.hpp"
 #include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/report.hpp"
@@ -54,19 +55,8 @@ std::vector<Entry> entries_about(const std::string& word, std::vector<Entry> ent
   return entries;
 }
 
-/// What may be meant where nothing has this name.
-std::string hint_for(const std::string& wanted) {
-  const std::vector<Entry> entries = all_entries();
-  std::vector<std::string_view> ids;
-  ids.reserve(entries.size());
-  for (const Entry& entry : entries) ids.push_back(entry.id);
-  const std::string_view nearest = nearest_word(wanted, ids);
-  return nearest.empty() ? "\"fingerturn explain\" lists them"
-                         : fmt::format("did you mean \"{}\"?", nearest);
-}
-
 ExitStatus refuse_name(const std::string& wanted) {
-  say(fmt::format("there is no rule or message \"{}\"; {}", wanted, hint_for(wanted)));
+  say(fmt::format("there is no rule or message \"{}\"; {}", wanted, hint_for_name(wanted)));
   return ExitStatus::wrong_usage;
 }
 
@@ -85,17 +75,6 @@ struct Answer {
   std::vector<const DiagnosticCode*> codes;
   std::vector<Entry> others;
 };
-
-/// A section such as "2.4", or a chapter such as "2".
-std::vector<const Rule*> rules_of_section(std::string_view wanted) {
-  std::vector<const Rule*> found;
-  for (const Rule& rule : rules()) {
-    const bool chapter = rule.section.starts_with(wanted) && rule.section.size() > wanted.size() &&
-                         rule.section[wanted.size()] == '.';
-    if (rule.section == wanted || (chapter && !wanted.empty())) found.push_back(&rule);
-  }
-  return found;
-}
 
 /// Whether a word of a text begins with these words, in capitals or not.
 bool tells_of(std::string_view text, std::string_view wanted) {

@@ -17,7 +17,8 @@ inline constexpr Rule kSideRule{
     "The direction of the pitches plays no part: after 3, a thumb passed under plays toward the "
     "thumb although the scale rises; after the thumb, a finger passed over it plays toward the "
     "fifth although the scale falls. Toward the fifth is to the right in the right hand and to the "
-    "left in the left; the forearm supinates. Toward the thumb it pronates.",
+    "left in the left; the forearm supinates (supination). Toward the thumb it pronates "
+    "(pronation).",
     "T. Matthay, The First Principles of Pianoforte Playing (1905), sections 48-49; The Fore-arm "
     "Rotation Principle in Pianoforte Playing (1912); The Visible and Invisible in Pianoforte "
     "Technique (1932), through a digest: a third finger turned over the fifth plays toward the "

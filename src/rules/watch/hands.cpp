@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <cstdlib>
 #include <optional>
 #include <string>
 #include <vector>
@@ -34,6 +35,8 @@ class HandInTime {
   [[nodiscard]] const std::vector<Down>& down() const { return down_; }
   [[nodiscard]] const Event& event() const { return line_.events[now_]; }
   [[nodiscard]] bool strikes() const { return strikes_; }
+  /// How far, in semitones, the hand has come to what it strikes now from what it struck before.
+  [[nodiscard]] int come() const { return come_; }
 
   /// Takes the hand to a time: what it strikes then, and what it has down still.
   void go_to(Fraction time) {
@@ -70,6 +73,9 @@ class HandInTime {
     if (event.struck_count() == 0) return;
     strikes_ = true;
     now_ = next_;
+    const int key = midi_number(event.notes.front().pitch);
+    come_ = std::abs(key - key_.value_or(key));
+    key_ = key;
   }
 
   const Line& line_;
@@ -77,6 +83,8 @@ class HandInTime {
   std::size_t next_ = 0;
   std::size_t now_ = 0;  ///< what is struck, where something is
   bool strikes_ = false;
+  std::optional<int> key_;  ///< the lowest of what was struck last
+  int come_ = 0;
   std::vector<Down> down_;
   std::array<std::optional<std::int32_t>, 2> told_;  ///< by Topic, the last bar
 };
@@ -105,16 +113,25 @@ const Note* note_past(const Event& struck, Hand hand, const std::vector<Down>& o
   return nullptr;
 }
 
-void look(HandInTime& striking, const HandInTime& other) {
+void tell_past(HandInTime& reaching, const HandInTime& other, const Note& far) {
+  reaching.tell(HandInTime::Topic::past,
+                fmt::format("The {} hand reaches past the {} to {}.", to_string(reaching.hand()),
+                            to_string(other.hand()), to_string(far.pitch)));
+}
+
+/// Where both strike, what is said of them is said of one: of the one that came from further away.
+void look(HandInTime& striking, HandInTime& other) {
   if (!striking.strikes() || other.down().empty()) return;
   if (const Note* note = shared_key(striking.event(), other.down())) {
-    striking.tell(HandInTime::Topic::same_key,
-                  fmt::format("Both hands are on {}.", to_string(note->pitch)));
-  } else if (const Note* far = note_past(striking.event(), striking.hand(), other.down())) {
-    striking.tell(HandInTime::Topic::past,
-                  fmt::format("The {} hand reaches past the {} to {}.", to_string(striking.hand()),
-                              to_string(other.hand()), to_string(far->pitch)));
+    return striking.tell(HandInTime::Topic::same_key,
+                         fmt::format("Both hands are on {}.", to_string(note->pitch)));
   }
+  const Note* far = note_past(striking.event(), striking.hand(), other.down());
+  if (far == nullptr) return;
+  const bool other_came = other.strikes() && other.come() > striking.come();
+  const Note* others =
+      other_came ? note_past(other.event(), other.hand(), striking.down()) : nullptr;
+  others != nullptr ? tell_past(other, striking, *others) : tell_past(striking, other, *far);
 }
 
 }  // namespace
@@ -129,7 +146,6 @@ void find_hands(const Passage& passage, PassageAnalysis& analysis) {
     right.go_to(time);
     left.go_to(time);
     look(right, left);
-    // What both strike together is said of one of them.
     if (!right.strikes()) look(left, right);
   }
   for (LineAnalysis& line : analysis.lines) put_in_order(line.watch);

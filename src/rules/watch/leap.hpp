@@ -14,12 +14,11 @@ inline constexpr Rule kLeapRule{
     "leap", "5.6", "Leap",
     "The arm carries the hand from one event to the next, be they notes, double notes or chords, "
     "by five white keys or more, one finger goes as far from key to key, or neighbouring single "
-    "notes of a gesture lie beyond what their "
-    "fingers can practically span or pass (3). A passing is no leap. Neither stretch nor twist is "
-    "claimed then. It "
-    "counts "
-    "also after a level event, and after a rest of less than a second or, where the tempo is not "
-    "known, of no more than a quarter note. It is said for information.",
+    "notes of a gesture lie beyond what their fingers can practically span or pass (3). A passing "
+    "is no leap. Neither stretch nor twist is claimed then. It counts also after a level event, "
+    "and "
+    "after a rest of less than a second, of no more than a quarter note where the tempo is not "
+    "known, or of no written value. It is said for information.",
     "Our convention, with the table of spans (5.3)."};
 
 inline constexpr Rule kQuickLeapRule{

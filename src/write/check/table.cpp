@@ -2,6 +2,7 @@
 #include "fingerturn/report.hpp"
 #include "text/cells.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 #include "text/wrap.hpp"
 
 #include <algorithm>
@@ -210,9 +211,21 @@ std::string legend_of(const std::vector<Table>& tables, const CheckCounts& all, 
   return wrapped("", words, columns);
 }
 
+/// "Looked for twist and leap only."; nothing where all was looked for.
+std::string choice_words(const CheckChoice& choice) {
+  std::string words;
+  if (!choice.only.empty()) words = fmt::format("looked for {} only", enumerated(choice.only));
+  if (!choice.leave_out.empty()) {
+    words +=
+        fmt::format("{}not looked for {}", words.empty() ? "" : ", ", enumerated(choice.leave_out));
+  }
+  return words.empty() ? words : sentence_of(std::move(words));
+}
+
 }  // namespace
 
-std::string write_counts(std::span<const FileCounts> files, const AllCounts& all, int columns) {
+std::string write_counts(std::span<const FileCounts> files, const AllCounts& all, int columns,
+                         const CheckChoice& choice) {
   const int width = std::max(columns, kFewestColumns);
   const std::vector<Table> tables = tables_for(files, all, static_cast<std::size_t>(width));
   std::string text;
@@ -221,6 +234,10 @@ std::string write_counts(std::span<const FileCounts> files, const AllCounts& all
     text += (is_first ? "" : "\n") + table_text(table, files, all, is_first);
   }
   text += "\nlegend\n" + legend_of(tables, all.counts, width);
+  if (const std::string words = choice_words(choice); !words.empty()) {
+    text += wrapped("", words, width);
+  }
+
   return text + "\ncaution\n" + wrapped("", caution(), width);
 }
 

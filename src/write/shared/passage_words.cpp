@@ -171,7 +171,7 @@ std::string_view caution() noexcept {
 }
 
 std::string_view brief_caution() noexcept {
-  return "No medical advice: stop at pain, learn with a teacher, ask a clinician.";
+  return "No medical advice: stop at pain, learn with a teacher, see clinicians.";
 }
 
 std::string_view title_of(const AnalysedScore& analysed, const Passage& passage) noexcept {
