@@ -17,8 +17,10 @@ struct BarDemand {
   std::size_t passings = 0;  ///< of the thumb or of other fingers
   std::size_t carries = 0;   ///< that are far, or fast, and are no leaps
   std::size_t leaps = 0;
+  std::size_t leap_points = 0;  ///< what these come to
   std::size_t findings = 0;  ///< of the watch list, other than leaps, swing rates, missing fingers
-  std::size_t points = 0;    ///< what all of it comes to
+  std::size_t finding_points = 0;
+  std::size_t points = 0;  ///< what all of it comes to
 
   friend bool operator==(const BarDemand&, const BarDemand&) = default;
 };

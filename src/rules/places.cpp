@@ -67,8 +67,9 @@ class Demands {
 
   static void add(const Finding& finding, BarDemand& bar) {
     if (finding.rule == kMissingFingerRule.id || finding.rule == kSwingRateRule.id) return;
-    ++(is_leap(finding) ? bar.leaps : bar.findings);
-    bar.points += points_of(finding);
+    const bool leap = is_leap(finding);
+    ++(leap ? bar.leaps : bar.findings);
+    (leap ? bar.leap_points : bar.finding_points) += points_of(finding);
   }
 
   [[nodiscard]] BarDemand& at(std::int32_t bar) {
@@ -106,7 +107,9 @@ class Demands {
 
 std::vector<BarDemand> demands_of(const AnalysedPassage& passage) {
   std::vector<BarDemand> bars = Demands(passage).take();
-  for (BarDemand& bar : bars) bar.points += bar.doubles + bar.passings + bar.carries;
+  for (BarDemand& bar : bars) {
+    bar.points = bar.doubles + bar.passings + bar.carries + bar.leap_points + bar.finding_points;
+  }
   return bars;
 }
 

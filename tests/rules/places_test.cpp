@@ -109,10 +109,12 @@ TEST_CASE("what is on the watch list counts by its level, once", "[rules][places
   // 2-4 over a sixth is two semitones past the practical: a caution. A third more: a strain.
   const auto caution = places_in("RH:" + easy(3) + " 1/4 C4:2+A4:4 |" + easy(3));
   REQUIRE(caution.size() == 1);
-  CHECK(caution[0].asking == std::vector{BarDemand{.bar = 4, .findings = 1, .points = 3}});
+  CHECK(caution[0].asking ==
+        std::vector{BarDemand{.bar = 4, .findings = 1, .finding_points = 3, .points = 3}});
   const auto strain = places_in("RH:" + easy(3) + " 1/4 C4:2+C5:4 |" + easy(3));
   REQUIRE(strain.size() == 1);
-  CHECK(strain[0].asking == std::vector{BarDemand{.bar = 4, .findings = 1, .points = 5}});
+  CHECK(strain[0].asking ==
+        std::vector{BarDemand{.bar = 4, .findings = 1, .finding_points = 5, .points = 5}});
 }
 
 TEST_CASE("missing fingers and fast swings count nothing", "[rules][places]") {

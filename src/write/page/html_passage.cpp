@@ -104,9 +104,8 @@ void add_element(std::string& out, std::string_view tag, std::string_view text) 
 void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level) {
   page.out += fmt::format("<p class=\"quiet head\"><span><bdi>{}</bdi></span>",
                           escaped_markup(head_line(passage)));
-  if (passage.found().full_swing_tempo) {
-    page.out += fmt::format("<span>full swings up to quarter = {}</span>",
-                            tempo_not_above(*passage.found().full_swing_tempo));
+  if (const std::string words = full_swing_tempo_words(passage); !words.empty()) {
+    page.out += fmt::format("<span>{}</span>", words);
   }
   page.out += "</p>\n";
   for (const std::string& sentence : opening_sentences(passage))

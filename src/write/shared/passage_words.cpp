@@ -81,6 +81,18 @@ std::string place_words(const AnalysedPassage& passage, const AnalysedLine& line
   return fmt::format("{}{} in bar {}", hand, struck_notes_words(event), event.bar);
 }
 
+/// The beat in which a passage's tempo is written, in whole notes; else a quarter.
+Fraction written_beat(const AnalysedPassage& passage) {
+  const bool as_written = !passage.found().quarters_per_minute && !passage.written().tempos.empty();
+  return as_written ? passage.written().tempos.front().value.beat_unit : Fraction{1, 4};
+}
+
+/// A tempo in quarters a minute, in the passage's beat.
+std::string in_written_beat(const AnalysedPassage& passage, double quarters_per_minute) {
+  constexpr double kInWhole = 4;
+  return tempo_not_above(quarters_per_minute / (kInWhole * to_double(written_beat(passage))));
+}
+
 /// " (left hand, E3 in bar 2; right hand up to 150)": the note that sets a passage's tempo of full
 /// swings, and that of the other hand.
 std::string setting_words(const AnalysedPassage& passage, double tempo) {
@@ -93,7 +105,7 @@ std::string setting_words(const AnalysedPassage& passage, double tempo) {
       first = place_words(passage, line, totals.full_swing_event);
     } else {
       others += fmt::format("; {} hand up to {}", to_string(line.hand()),
-                            tempo_not_above(*totals.full_swing_tempo));
+                            in_written_beat(passage, *totals.full_swing_tempo));
     }
   }
   return first.empty() ? "" : fmt::format(" ({}{})", first, others);
@@ -113,6 +125,11 @@ std::string size_words(const AnalysedPassage& passage) {
                      place_words(passage, *smallest, totals.least_swing_event));
 }
 
+/// Says of the last part what it comes to, where that is not its number.
+void add_worth(std::vector<std::string>& parts, std::size_t count, std::size_t points) {
+  if (count != points) parts.back() += fmt::format(" for {}", points);
+}
+
 /// What a bar asks, in words: "4 doubles in rows, 1 passing".
 std::string demand_words(const BarDemand& demand) {
   std::vector<std::string> parts;
@@ -120,7 +137,9 @@ std::string demand_words(const BarDemand& demand) {
   add_counted(parts, demand.passings, "passing", "passings");
   add_counted(parts, demand.carries, "far or fast carry", "far or fast carries");
   add_counted(parts, demand.leaps, "leap", "leaps");
+  add_worth(parts, demand.leaps, demand.leap_points);
   add_counted(parts, demand.findings, "thing to watch", "things to watch");
+  add_worth(parts, demand.findings, demand.finding_points);
   return fmt::format("bar {} with {} points ({})", demand.bar, demand.points,
                      fmt::join(parts, ", "));
 }
@@ -200,7 +219,7 @@ std::vector<std::string> head_parts(const AnalysedPassage& passage) {
   if (analysis.reach_semitones) {
     parts.push_back(fmt::format("reach {} semitones", *analysis.reach_semitones));
   }
-  if (analysis.bars && !analysis.places) parts.push_back(to_string(*analysis.bars));
+  if (analysis.bars) parts.push_back(to_string(*analysis.bars));
   return parts;
 }
 
@@ -246,12 +265,18 @@ std::string totals_words(const Totals& totals) {
   return fmt::format("{}", fmt::join(parts, ", "));
 }
 
-std::string full_swing_words(const AnalysedPassage& passage) {
+std::string full_swing_tempo_words(const AnalysedPassage& passage) {
   const std::optional<double>& tempo = passage.found().full_swing_tempo;
   if (!tempo) return {};
-  std::string words = fmt::format("full swings up to quarter = {}", tempo_not_above(*tempo));
-  words += setting_words(passage, *tempo);
-  return words + "; faster, they shrink" + size_words(passage);
+  return fmt::format("full swings up to {} = {}", spoken_value(written_beat(passage)),
+                     in_written_beat(passage, *tempo));
+}
+
+std::string full_swing_words(const AnalysedPassage& passage) {
+  const std::string words = full_swing_tempo_words(passage);
+  if (words.empty()) return {};
+  return words + setting_words(passage, *passage.found().full_swing_tempo) +
+         "; faster, they shrink" + size_words(passage);
 }
 
 std::string together_words(const AnalysedPassage& passage) {

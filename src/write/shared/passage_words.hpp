@@ -32,7 +32,10 @@ bool has_no_places(const AnalysedPassage& passage) noexcept;
 /// "15 events, 1 preparatory, 6 single, 8 double": those that are not 0.
 std::string totals_words(const Totals& totals);
 
-/// Up to which tempo the swings can be full; empty where that is not known.
+/// Up to which tempo the swings can be full, in the beat of the written one, such as "full swings
+/// up to dotted quarter = 50"; the other with the note that sets it and more. Empty where not
+/// known.
+std::string full_swing_tempo_words(const AnalysedPassage& passage);
 std::string full_swing_words(const AnalysedPassage& passage);
 
 /// How the hands go together; empty where that is not known or nothing is struck together.
