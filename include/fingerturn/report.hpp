@@ -43,8 +43,8 @@ struct MarkdownStyle {
 
 /// How a page looks.
 struct PageStyle {
-  /// The folds with a cue and a reason for every note are open, and so are printed.
-  bool unfolded = false;
+  bool unfolded = false;  ///< the folds with a cue for every note are open, and so are printed
+  bool detail = false;    ///< and there each event's reason
   /// The file with the contents of the folder that the page lies in, to which it leads back; empty
   /// where there is none.
   std::string index{};

@@ -35,7 +35,9 @@ void text(ScoreInput input, const ReportOptions& options, const TextSink& sink) 
 
 void html(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
-  const PageStyle style{.unfolded = look.detail || look.cues, .index = std::move(input.index)};
+  const PageStyle style{.unfolded = look.detail || look.cues,
+                        .detail = look.detail,
+                        .index = std::move(input.index)};
   write_html(analysed(std::move(input), options), style, sink);
 }
 

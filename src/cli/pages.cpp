@@ -5,6 +5,7 @@
 #include "cli/messages.hpp"
 #include "cli/output.hpp"
 #include "cli/report_input.hpp"
+#include "text/file_name.hpp"
 #include "text/words.hpp"
 
 #include <algorithm>
@@ -32,8 +33,8 @@ void name_passages(ScoreInput& input) {
   std::vector<Passage>& passages = input.score.passages;
   for (std::size_t i = 0; i < passages.size(); ++i) {
     if (!passages[i].title.empty()) continue;
-    passages[i].title =
-        passages.size() == 1 ? input.name : fmt::format("{}, passage {}", input.name, i + 1);
+    const std::string name(name_without_path(input.name));
+    passages[i].title = passages.size() == 1 ? name : fmt::format("{}, passage {}", name, i + 1);
   }
 }
 

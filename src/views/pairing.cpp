@@ -1,5 +1,7 @@
 #include "fingerturn/compare.hpp"
 
+#include "text/file_name.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -18,7 +20,8 @@ std::string numbered(std::size_t passage) { return fmt::format("passage {}", pas
 std::string title_of(const AnalysedScore& of, std::size_t passage) {
   const std::string& title = of[passage].written().title;
   if (!title.empty()) return title;
-  return of.size() == 1 ? of.name() : of.name() + ", " + numbered(passage);
+  const std::string name(name_without_path(of.name()));
+  return of.size() == 1 ? name : name + ", " + numbered(passage);
 }
 
 /// How many notes are struck, and how many of them have a finger that is given.

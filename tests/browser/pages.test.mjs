@@ -58,18 +58,49 @@ function faintWords() {
   };
   const paper = getComputedStyle(document.body).backgroundColor;
   // A shape that is drawn once and referred to has its look where it is drawn.
-  const lookOf = (shape) => {
-    const drawn = shape.tagName === "use" ? document.querySelector(shape.getAttribute("href")) : shape;
+  const drawnAs = (id) => {
+    const drawn = document.getElementById(id);
     return drawn.tagName === "g" ? drawn.lastElementChild : drawn;
+  };
+  /** The corners of a line, which is written in steps: M, then h, v and l. */
+  const cornersOf = (line) => {
+    let [x, y] = [0, 0];
+    return [...line.getAttribute("d").matchAll(/([Mhvl])([^Mhvl]*)/g)].map(([, letter, numbers]) => {
+      const steps = numbers.match(/-?(\d+(\.\d+)?|\.\d+)/g).map(Number);
+      if (letter === "h") x += steps[0];
+      else if (letter === "v") y += steps[0];
+      else if (letter === "l") [x, y] = [x + steps[0], y + steps[1]];
+      else [x, y] = steps;
+      return { x, y };
+    });
+  };
+  const looks = new Map();
+  /** Every rounded plate of a picture: its look, its middle and half its size. */
+  const platesOf = (svg) => {
+    if (looks.has(svg)) return looks.get(svg);
+    const plates = [...svg.querySelectorAll("rect")].map((look) => ({ look, x: 0, y: 0 }));
+    for (const use of svg.querySelectorAll("use")) {
+      const [x, y] = ["x", "y"].map((name) => Number(use.getAttribute(name)));
+      plates.push({ look: drawnAs(use.getAttribute("href").slice(1)), x, y });
+    }
+    for (const line of svg.querySelectorAll("path.at")) {
+      const look = drawnAs(line.getAttribute("style").match(/#m-([\w-]+)/)[1]);
+      for (const corner of cornersOf(line)) plates.push({ look, ...corner });
+    }
+    const found = plates.filter(({ look }) => look.tagName === "rect");
+    looks.set(svg, found);
+    return found;
   };
   const behind = (word, place) => {
     const [x, y] = ["x", "y"].map((name) => Number(word.getAttribute(name).split(" ")[place]));
-    const around = [...word.ownerSVGElement.querySelectorAll("rect, use")].filter((shape) => {
-      if (lookOf(shape).tagName !== "rect") return false;
-      const box = shape.getBBox();
-      return x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
+    const around = platesOf(word.ownerSVGElement).filter((plate) => {
+      const [left, top, width, height] = ["x", "y", "width", "height"].map((name) =>
+        Number(plate.look.getAttribute(name)),
+      );
+      const [across, down] = [x - plate.x - left, y - plate.y - top];
+      return across >= 0 && across <= width && down >= 0 && down <= height;
     });
-    return around.length > 0 ? getComputedStyle(lookOf(around.at(-1))).fill : paper;
+    return around.length > 0 ? getComputedStyle(around.at(-1).look).fill : paper;
   };
   const words = [...document.querySelectorAll("svg text")];
   return words
@@ -127,13 +158,13 @@ for (const name of allPages()) {
   });
 }
 
-test("the fold with the reasons opens by the keyboard and fits a phone", async () => {
+test("the fold with the cues opens by the keyboard and fits a phone", async () => {
   const { page } = await open(browser, "scale.html", { width: 360 });
-  const reason = page.getByText("the thumb passing under, so the right forearm");
-  assert.equal(await reason.first().isVisible(), false);
+  const cue = page.getByText("thumb passes under");
+  assert.equal(await cue.first().isVisible(), false);
   await page.keyboard.press("Tab");
   await page.keyboard.press("Enter");
-  assert.equal(await reason.first().isVisible(), true);
+  assert.equal(await cue.first().isVisible(), true);
   assert.deepEqual(await page.evaluate(overflowing), []);
   await page.close();
 });

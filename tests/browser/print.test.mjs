@@ -86,9 +86,9 @@ test("nothing of the music is left out of the print", async () => {
 test("a closed fold is left out of the print, an open one is printed", async () => {
   const words = ({ sheets }) => sheets.flatMap((sheet) => sheet.words.map(({ word }) => word));
   const closed = await printed("scale.html", "A4");
-  for (const word of ["cue", "why"]) assert.ok(!words(closed).includes(word), word);
+  for (const word of ["cue"]) assert.ok(!words(closed).includes(word), word);
   const prepare = (page) =>
     page.evaluate(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
   const open = await printed("scale.html", "A4", { prepare });
-  for (const word of ["cue", "why"]) assert.ok(words(open).includes(word), word);
+  for (const word of ["cue"]) assert.ok(words(open).includes(word), word);
 });

@@ -16,14 +16,14 @@ is "$(grep --count '<!DOCTYPE html>' out)" 1
 is "$(grep --count '<h2 id="passage-' out)" 4
 has out '<h1><bdi>4 passages</bdi></h1>'
 has out '<a href="#passage-1"><bdi>The first, &amp; &lt;b&gt;last&lt;/b&gt;</bdi></a>'
-has out '<h2 id="passage-4"><bdi>untitled.passage</bdi></h2>'
+has out '<h2 id="passage-4"><bdi>untitled</bdi></h2>'
 run annotate --format svg one.passage two.passage
 is "$(grep --count '<svg xmlns' out)" 1
 run annotate --format html untitled.passage
-has out '<title>untitled.passage</title>'
+has out '<title>untitled</title>'
 
 # A folder: a page for each passage and an index, names made of numbers and titles.
-names='01-the-first-b-last-b 02-zweitens-ber 03-etc 04-untitled-passage'
+names='01-the-first-b-last-b 02-zweitens-ber 03-etc 04-untitled'
 for format in html svg markdown; do
   ending="${format/markdown/md}"
   index="index.${ending/svg/html}"

@@ -15,7 +15,7 @@ void add_systems(HtmlPage& page, const AnalysedPassage& passage, const MusicPart
     page.out +=
         fmt::format(R"(<svg class="music" role="img" aria-label="{}" viewBox="0 0 {} {:.2f}">)",
                     words_of(*system), width, system->height);
-    add_inks(page.out, system->inks, page.used);
+    add_inks(page.out, system->inks, page.used, Repeats::corners);
     page.out += "</svg>\n";
     page.hand_on();
   }

@@ -10,6 +10,7 @@ namespace fingerturn {
 struct HtmlPage : TextFlow {
   GlyphsUsed used;        ///< the outlines that it refers to
   bool unfolded = false;  ///< PageStyle::unfolded
+  bool detail = false;    ///< PageStyle::detail
 };
 
 /// The systems of a part, once for sheets and screens and once for telephones: the style sheet

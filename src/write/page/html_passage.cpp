@@ -71,25 +71,28 @@ void add_watch_list(HtmlPage& page, const AnalysedPassage& passage, const PageWa
   page.out += "</details>\n";
 }
 
-void add_study_row(std::string& out, const AnalysedLine& line, const AnalysedEvent& event) {
+void add_study_row(HtmlPage& page, const AnalysedLine& line, const AnalysedEvent& event) {
   const auto& [written, entry] = event;
-  out += fmt::format(R"(<tr><td>{}</td><th scope="row">{}</th><td>{}.</td><td>{}</td></tr>)",
-                     written.bar, escaped_markup(event_words(line.written(), entry.event)),
-                     escaped_markup(cue_of(entry, line.hand())),
-                     escaped_markup(reason_of(entry, line.hand())));
-  out += '\n';
+  page.out += fmt::format(R"(<tr><td>{}</td><th scope="row">{}</th><td>{}.</td>)", written.bar,
+                          escaped_markup(event_words(line.written(), entry.event)),
+                          escaped_markup(cue_of(entry, line.hand())));
+  if (page.detail) {
+    page.out += fmt::format("<td>{}</td>", escaped_markup(reason_of(entry, line.hand())));
+  }
+  page.out += "</tr>\n";
 }
 
 void add_study(HtmlPage& page, const AnalysedLine& line) {
   if (line.size() == 0) return;
   page.out += fmt::format(
-      "<details{}><summary>{}: a cue and the reason for every note</summary>\n"
+      "<details{}><summary>{}: a cue{} for every note</summary>\n"
       R"(<table class="study"><thead><tr><th scope="col">bar</th><th scope="col">note</th>)"
-      R"(<th scope="col">cue</th><th scope="col">why</th></tr></thead>)"
+      R"(<th scope="col">cue</th>{}</tr></thead>)"
       "<tbody>\n",
-      open_word(page), hand_heading(line.hand()));
+      open_word(page), hand_heading(line.hand()), page.detail ? " and the reason" : "",
+      page.detail ? R"(<th scope="col">why</th>)" : "");
   for (const AnalysedEvent event : line) {
-    add_study_row(page.out, line, event);
+    add_study_row(page, line, event);
     page.hand_on();
   }
   page.out += "</tbody></table></details>\n";
@@ -133,7 +136,7 @@ void add_legend(HtmlPage& page, const AnalysedScore& analysed) {
                             R"(style="width:{2:.2f}em;height:{3:.2f}em">)",
                             drawing.width, drawing.height, drawing.width * kEmOfSpace,
                             drawing.height * kEmOfSpace);
-    add_inks(page.out, drawing.inks, page.used);
+    add_inks(page.out, drawing.inks, page.used, Repeats::references);
     page.out += fmt::format("</svg><span>{}</span></li>\n", escaped_markup(drawing.words));
   }
   page.out += "</ul>\n</section>\n";

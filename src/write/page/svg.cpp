@@ -52,7 +52,7 @@ class Sheets : public TextFlow {
     if (y_ > kMargin && y_ + gap + height > kSheetHeight - kMargin - kFoot) begin_sheet();
     if (y_ > kMargin) y_ += gap;
     move_all(inks, kMargin, y_);
-    add_inks(out, inks, used_);
+    add_inks(out, inks, used_, Repeats::references);
     out += '\n';
     y_ += height;
     hand_on();
@@ -103,7 +103,7 @@ class Sheets : public TextFlow {
         text_ink(InkKind::words, {title, {kMargin, y}, kText}, InkStyle::quiet),
         text_ink(InkKind::words, {std::to_string(count_), {right, y}, kText, Anchor::end},
                  InkStyle::quiet)};
-    add_inks(out, foot, used_);
+    add_inks(out, foot, used_, Repeats::references);
     out += "</g>\n";
   }
 

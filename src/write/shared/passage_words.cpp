@@ -1,5 +1,6 @@
 #include "write/shared/passage_words.hpp"
 
+#include "text/file_name.hpp"
 #include "text/numbers.hpp"
 #include "text/utf8.hpp"
 #include "text/words.hpp"
@@ -166,18 +167,6 @@ void add_places(const AnalysedPassage& passage, std::vector<std::string>& senten
     sentences.push_back(
         sentence_of(fmt::format("{} for {}", to_string(place.bars), fmt::join(asking, "; "))));
   }
-}
-
-/// The name of a file without its folders and without the ending of the files that are read.
-std::string_view name_without_path(std::string_view name) noexcept {
-  name.remove_prefix(name.find_last_of('/') + 1);
-  for (const std::string_view ending : {".passage", ".musicxml", ".mxl", ".xml"}) {
-    if (name.ends_with(ending) && name.size() > ending.size()) {
-      name.remove_suffix(ending.size());
-      break;
-    }
-  }
-  return name;
 }
 
 }  // namespace

@@ -77,6 +77,9 @@ inline constexpr double kNodeRadius = 1.09;
 inline constexpr double kRing = 0.34;
 inline constexpr double kNodeCorner = 0.15;
 inline constexpr double kTurnRadius = 0.3;
+/// How far apart the lines are.
+inline constexpr double kRibbonHeight = 3.125;
+inline constexpr double kDoubleSwing = 3;  ///< how wide a double swing is, back and forth
 
 /// The size of a finger in its node, in staff spaces: letters of 8 point.
 inline constexpr double kFingerSize = 1.78;

@@ -7,6 +7,7 @@ namespace fingerturn {
 /// referred to is found by its class alone: browsers do not look for what stands around it.
 std::string_view ink_style() noexcept {
   return R"(.music{fill:none;stroke:#1c2126;stroke-linecap:butt}
+.at{stroke:none}
 .ink{fill:#1c2126;stroke:none}
 .plain,.on,.offer,.strong,.quiet{fill:#1c2126;stroke:none;font-family:system-ui,"Segoe UI",Roboto,"DejaVu Sans",sans-serif}
 .music .f{text-anchor:middle;font-size:1.78px}
@@ -19,7 +20,7 @@ std::string_view ink_style() noexcept {
 .music .quiet{fill:#555d66}
 .music .staff{stroke:#4a525b}
 .music .side{stroke:#8d96a0}
-.music .play{stroke:#14507d;stroke-width:.3}
+.play{stroke:#14507d;stroke-width:.3}
 .back{stroke:#a03c00;stroke-width:.22;stroke-dasharray:.5 .36}
 rect.back{fill:#fff;stroke-dasharray:none}
 .one{fill:#fff;stroke:#14507d;stroke-width:.26}
@@ -37,7 +38,7 @@ rect.back{fill:#fff;stroke-dasharray:none}
 .music .quiet{fill:#a9b2bb}
 .music .staff{stroke:#b3bac2}
 .music .side{stroke:#7d8791}
-.music .play,.one{stroke:#7fc0f5}
+.play,.one{stroke:#7fc0f5}
 .back,.ring{stroke:#ffab70}
 .two{fill:#ffab70}
 .first{stroke:#c3a6f0}

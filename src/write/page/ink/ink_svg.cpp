@@ -3,7 +3,9 @@
 #include "text/escape.hpp"
 #include "write/page/ink/path_text.hpp"
 
+#include <algorithm>
 #include <array>
+#include <optional>
 #include <vector>
 
 #include <fmt/core.h>
@@ -78,6 +80,37 @@ constexpr std::array<PlateSymbol, kPlates> kPlateSymbols{
     PlateSymbol{"n", InkStyle::open, kNodeRadius, kNodeRadius},
     PlateSymbol{"t", InkStyle::prepare, kTurnRadius, kTurnRadius}};
 
+/// Half a double swing, over the whole height of the ribbon, as it stands in most of them.
+struct HalfSwing {
+  std::string_view id;
+  InkStyle style;
+  double height = 0;
+};
+
+constexpr double kHalfSwing = kDoubleSwing / 2;
+constexpr std::array<HalfSwing, kHalfSwingShapes> kHalfSwings{
+    HalfSwing{"bu", InkStyle::prepare, -kRibbonHeight},
+    HalfSwing{"bd", InkStyle::prepare, kRibbonHeight},
+    HalfSwing{"pu", InkStyle::play, -kRibbonHeight},
+    HalfSwing{"pd", InkStyle::play, kRibbonHeight}};
+
+std::optional<std::size_t> half_swing(InkStyle style, const SwingInk& swing) {
+  for (std::size_t i = 0; i < kHalfSwings.size(); ++i) {
+    const HalfSwing& half = kHalfSwings.at(i);
+    if (half.style == style && hundredths(swing.to.x - swing.from.x) == hundredths(kHalfSwing) &&
+        hundredths(swing.to.y - swing.from.y) == hundredths(half.height)) {
+      return i;
+    }
+  }
+  return std::nullopt;
+}
+
+void add_curve(PathText& path, const SwingInk& swing) {
+  const double middle = (swing.from.x + swing.to.x) / 2;
+  path.move_to(swing.from);
+  path.curve_to({middle, swing.from.y}, {middle, swing.to.y}, swing.to);
+}
+
 /// Strokes of one look, drawn as one path.
 struct Strokes {
   std::string_view name;
@@ -114,24 +147,51 @@ void add_use(std::string& out, std::string_view id, Point at) {
   out += "/>";
 }
 
+/// The places of what is drawn once and referred to.
+struct Places {
+  std::size_t number = 0;  ///< in GlyphsUsed
+  std::string_view id;
+  std::vector<Point> points;
+};
+
+/// As the corners of a line that nobody sees: a third of the letters of a reference for each.
+void add_as_corners(std::string& out, const Places& places) {
+  PathText path;
+  path.move_to(places.points.front());
+  for (std::size_t i = 1; i < places.points.size(); ++i) path.line_to(places.points[i]);
+  out += fmt::format(R"svg(<path class="at" style="marker:url(#m-{})" d="{}"/>)svg", places.id,
+                     path.text());
+}
+
+/// What stands at each corner.
+void add_marker(std::string& out, std::string_view id) {
+  out += fmt::format(R"(<marker id="m-{0}" markerUnits="userSpaceOnUse" overflow="visible">)"
+                     R"(<use href="#{0}"/></marker>)",
+                     id);
+  out += '\n';
+}
+
 /// Gathers inks by how they are drawn, so that a page does not say for each what it says for all.
 class InkWriter {
  public:
-  explicit InkWriter(GlyphsUsed& used) : used_(used) {}
+  InkWriter(GlyphsUsed& used, Repeats repeats) : used_(used), repeats_(repeats) {}
 
   void add(const Ink& ink) {
     std::visit([this, &ink](const auto& shape) { this->add(ink, shape); }, ink.shape);
   }
 
-  void write(std::string& out) const {
+  void write(std::string& out) {
     for (const Strokes& strokes : strokes_) {
       open_tag(out, "path", strokes.name);
       if (strokes.width > 0) add_attribute(out, "stroke-width", strokes.width);
       out += " d=\"" + strokes.path.text() + "\"/>";
     }
     if (!filled_.text().empty()) out += R"(<path class="ink" d=")" + filled_.text() + "\"/>";
+    for (const Places& places : swing_places_) write(out, places);
     out += glyphs_;
+    for (const Places& places : glyph_places_) write(out, places);
     out += plates_;
+    for (const Places& places : plate_places_) write(out, places);
     for (const Words& words : words_) {
       open_tag(out, "g", words.name);
       if (words.size > 0) {
@@ -156,6 +216,22 @@ class InkWriter {
     return strokes_.emplace_back(Strokes{name, width, {}}).path;
   }
 
+  void write(std::string& out, const Places& places) {
+    constexpr std::size_t kFewPlaces = 2;
+    if (repeats_ == Repeats::corners && places.points.size() > kFewPlaces) {
+      used_.at_corners.set(places.number);
+      return add_as_corners(out, places);
+    }
+    for (const Point point : places.points) add_use(out, places.id, point);
+  }
+
+  void add_place(std::vector<Places>& all, std::size_t number, std::string_view id, Point point) {
+    used_.all.set(number);
+    const auto known = std::ranges::find(all, number, &Places::number);
+    if (known != all.end()) return known->points.push_back(point);
+    all.push_back({number, id, {point}});
+  }
+
   Words& words_of(std::string_view name, double size) {
     for (Words& words : words_) {
       if (words.name == name && words.size == size) return words;
@@ -167,9 +243,10 @@ class InkWriter {
   }
 
   void add(const Ink& /*ink*/, const GlyphInk& glyph) {
-    used_.set(static_cast<std::size_t>(glyph.glyph));
+    const auto number = static_cast<std::size_t>(glyph.glyph);
     const std::string_view id = outline_of(glyph.glyph).id;
-    if (glyph.scale == 1) return add_use(glyphs_, id, glyph.at);
+    if (glyph.scale == 1) return add_place(glyph_places_, number, id, glyph.at);
+    used_.all.set(number);
     glyphs_ += "<use href=\"#";
     glyphs_ += id;
     glyphs_ += "\" transform=\"translate(";
@@ -214,10 +291,12 @@ class InkWriter {
   }
 
   void add(const Ink& ink, const SwingInk& swing) {
-    PathText& path = path_of(ink, 0);
-    const double middle = (swing.from.x + swing.to.x) / 2;
-    path.move_to(swing.from);
-    path.curve_to({middle, swing.from.y}, {middle, swing.to.y}, swing.to);
+    const std::optional<std::size_t> half = half_swing(ink.style, swing);
+    if (repeats_ == Repeats::corners && half) {
+      return add_place(swing_places_, kGlyphs + kPlateSymbols.size() + *half,
+                       kHalfSwings.at(*half).id, swing.from);
+    }
+    add_curve(path_of(ink, 0), swing);
   }
 
   void add(const Ink& ink, const PlateInk& plate) {
@@ -226,8 +305,7 @@ class InkWriter {
     if (is_like(kInnerPlate, ink.style, plate)) return;
     for (std::size_t i = 0; i < kPlateSymbols.size(); ++i) {
       if (!is_like(kPlateSymbols[i], ink.style, plate)) continue;
-      used_.set(kGlyphs + i);
-      return add_use(plates_, kPlateSymbols[i].id, middle);
+      return add_place(plate_places_, kGlyphs + i, kPlateSymbols[i].id, middle);
     }
     open_tag(plates_, "rect", name_of(ink.style));
     add_attribute(plates_, "x", plate.box.left);
@@ -256,24 +334,28 @@ class InkWriter {
   }
 
   GlyphsUsed& used_;
+  Repeats repeats_;
   std::vector<Strokes> strokes_;  ///< behind the rest
   PathText filled_;
+  std::vector<Places> swing_places_;
   std::string glyphs_;
+  std::vector<Places> glyph_places_;
   std::string plates_;
+  std::vector<Places> plate_places_;
   std::vector<Words> words_;
 };
 
 }  // namespace
 
-void add_inks(std::string& out, const Inks& inks, GlyphsUsed& used) {
-  InkWriter writer(used);
+void add_inks(std::string& out, const Inks& inks, GlyphsUsed& used, Repeats repeats) {
+  InkWriter writer(used, repeats);
   for (const Ink& ink : inks) writer.add(ink);
   writer.write(out);
 }
 
 void add_outlines(std::string& out, const GlyphsUsed& used) {
   for (std::size_t i = 0; i < kPlateSymbols.size(); ++i) {
-    if (!used[kGlyphs + i]) continue;
+    if (!used.all[kGlyphs + i]) continue;
     const PlateSymbol& symbol = kPlateSymbols[i];
     if (symbol.style == InkStyle::ring) {
       PlateSymbol ring = symbol;
@@ -286,13 +368,26 @@ void add_outlines(std::string& out, const GlyphsUsed& used) {
       add_plate(out, symbol);
       out += '\n';
     }
+    if (used.at_corners[kGlyphs + i]) add_marker(out, symbol.id);
+  }
+  for (std::size_t i = 0; i < kHalfSwings.size(); ++i) {
+    const std::size_t number = kGlyphs + kPlateSymbols.size() + i;
+    if (!used.all[number]) continue;
+    const HalfSwing& half = kHalfSwings.at(i);
+    PathText path;
+    add_curve(path, {{0, 0}, {kHalfSwing, half.height}});
+    out += fmt::format(R"svg(<path id="{}" class="{}" d="{}"/>)svg", half.id, name_of(half.style),
+                       path.text());
+    out += '\n';
+    if (used.at_corners[number]) add_marker(out, half.id);
   }
   for (std::size_t i = 0; i < kGlyphs; ++i) {
-    if (!used[i]) continue;
+    if (!used.all[i]) continue;
     const Outline& outline = outline_of(static_cast<Glyph>(i));
     out += fmt::format(R"svg(<path id="{}" class="ink" transform="scale(.004)" d="{}"/>)svg",
                        outline.id, outline.path);
     out += '\n';
+    if (used.at_corners[i]) add_marker(out, outline.id);
   }
 }
 

@@ -18,7 +18,6 @@ namespace {
 constexpr double kLabel = 1.65;
 constexpr double kDigitBelow = 0.36;  // from the middle of a digit to its foot, in its size
 constexpr double kSwing = 2.6;
-constexpr double kDoubleSwing = 3;
 constexpr double kMiddle = kRibbonHeight / 2;
 constexpr double kBowBend = 1.1;
 

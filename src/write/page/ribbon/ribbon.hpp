@@ -11,9 +11,6 @@
 /// fingers as nodes on them and the swings between. Its upper line is at 0.
 namespace fingerturn {
 
-/// How far apart the lines are.
-inline constexpr double kRibbonHeight = 3.125;
-
 /// An event of the ribbon: its number among the struck events of the line, and its middle.
 struct RibbonNode {
   std::size_t number = 0;
