@@ -111,6 +111,8 @@ PairedScores compare_scores(std::span<const AnalysedScore> scores, const Analyse
 /// A report to read: for each comparison a table with a column for each fingering, and the places
 /// where they differ.
 std::string write_comparison_text(std::span<const Comparison> comparisons, const TextStyle& style);
+/// The same to keep, in Markdown (CommonMark with tables): the places as a list.
+std::string write_comparison_markdown(std::span<const Comparison> comparisons);
 /// One JSON document, described by docs/comparison.schema.json.
 std::string write_comparison_json(std::span<const Comparison> comparisons);
 

@@ -70,6 +70,43 @@ run compare printed.passage brought.passage printed.passage --format json
 is "$(jq -c '[.passages[0].hands[0].differences[].played | [.[0] == .[2], .[0] == .[1]]] | unique' out)" '[[true,false]]'
 valid three
 
+# Notes to keep: the same figures and places, and no folder in a title.
+mkdir folder
+cp printed.passage brought.passage folder
+run compare folder/printed.passage folder/brought.passage --format markdown
+status_is 0
+is_empty err
+is "$(sed '/^## Legend/,$d' out)" '# printed
+
+right hand · 4/4
+
+- **A**: printed
+- **B**: brought
+
+| right hand | A | B |
+|---|--:|--:|
+| difficulty | 4.6 | 12.8 |
+| preparatory | 1 | 1 |
+| single | 2 | 5 |
+| double | 5 | 2 |
+| swings | 14 | 11 |
+| crossings | 0 | 2 |
+| full swings to | 300 | 300 |
+
+## Where they differ, right hand
+
+- Bar 1: 2 the same
+- Bar 1, beat 3, **B4**: A = 3 double →; B = 1 single ← under
+- Bar 1, beat 4, **C5**: A = 4 double →; B = 2 single →
+- Bar 2, beat 1, **D5**: A = 5 double →; B = 3 double →
+- Bar 2, beat 2, **C5**: A = 4 single ←; B = 2 single ←
+- Bar 2, beat 3, **B4**: A = 3 double ←; B = 1 double ←
+- Bar 2, beat 4, **A4**: A = 2 double ←; B = 2 single → over'
+has out 'This describes a way of moving'
+has out '- crossing: under = the thumb passes under'
+run compare turn.passage --format markdown
+has out '- **B**: as brought to the lesson'
+
 # Several passages: passage by passage, or one of them.
 cat turn.passage turn.passage | sed 's/^passage.*/passage: twice/' >four.passage
 run compare four.passage four.passage --format json

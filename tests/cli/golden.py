@@ -38,6 +38,7 @@ OF_PASSAGES = (
     ("narrow.txt", "annotate --columns 48", Text(48)),
     ("ascii-detail.txt", "annotate --ascii --detail", Text(80)),
     ("trace.txt", "annotate --trace", Text(80)),
+    ("compared.md", "compare --suggest --format markdown", Markdown()),
     ("compared.txt", "compare --suggest", Text(80)),
     ("compared.narrow.txt", "compare --suggest --columns 40", Text(40)),
 )

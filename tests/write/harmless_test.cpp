@@ -92,7 +92,8 @@ TEST_CASE("no report to read, no page and no message has a character that acts")
     for (const std::string& document :
          {write_text(analysed, {.columns = 30, .detail = true}), write_html(analysed),
           write_svg(analysed), write_markdown(analysed, {}), write_passage(analysed.written()),
-          write_comparison_text(compared(text, analysed), {}), write_findings(found, 30),
+          write_comparison_text(compared(text, analysed), {}),
+          write_comparison_markdown(compared(text, analysed)), write_findings(found, 30),
           write_counts(std::vector{found.file, found.file}, {}, 80),
           write_excerpt(analysed.written(), excerpt(analysed.written(), {1, 1})),
           render(wrong, read_notation(wrong).diagnostics)}) {

@@ -34,6 +34,10 @@ struct CompareFormat {
 
 constexpr std::array kCompareFormats{
     CompareFormat{"text", "to read", write_comparison_text},
+    CompareFormat{"markdown", "for study notes",
+                  [](std::span<const Comparison> comparisons, const TextStyle& /*style*/) {
+                    return write_comparison_markdown(comparisons);
+                  }},
     CompareFormat{"json", "for programs",
                   [](std::span<const Comparison> comparisons, const TextStyle& /*style*/) {
                     return write_comparison_json(comparisons);

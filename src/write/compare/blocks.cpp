@@ -118,6 +118,12 @@ std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs) {
   return Blocks(hand, signs).gather();
 }
 
+std::string alike_words(std::size_t count) { return fmt::format("{} the same", count); }
+
+std::string whole_bar_words(const Block& block) {
+  return block.as_in ? fmt::format("as in bar {}", *block.as_in) : "the same";
+}
+
 std::vector<Group> groups_of(const Entry& entry) {
   std::vector<Group> groups;
   std::unordered_map<std::string, std::size_t> numbers;  // of the groups by their ways

@@ -41,6 +41,11 @@ struct Block {
 /// The bars of a hand one after another. Neighbours of which the same is to be said are one block.
 std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs);
 
+/// "3 the same": so many events of which nothing differs.
+std::string alike_words(std::size_t count);
+/// "the same" or "as in bar 2"; for a block without entries.
+std::string whole_bar_words(const Block& block);
+
 /// The fingerings that play an event in one way, and the way.
 struct Group {
   std::string labels;

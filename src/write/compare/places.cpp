@@ -19,12 +19,6 @@ namespace {
 
 using PartWidths = std::array<std::size_t, kParts>;
 
-std::string alike_words(std::size_t count) { return fmt::format("{} the same", count); }
-
-std::string whole_bar_words(const Block& block) {
-  return block.as_in ? fmt::format("as in bar {}", *block.as_in) : "the same";
-}
-
 std::string bar_numbers(const BarRange& bars) {
   return bars.first == bars.last ? std::to_string(bars.first)
                                  : fmt::format("{}-{}", bars.first, bars.last);

@@ -21,7 +21,7 @@ constexpr std::size_t kLabel = 15;
 using CellOf = std::string (*)(const HandResult&);
 
 /// A row of the table. One that is not always there is left out where it would say nothing.
-struct Row {
+struct Number {
   std::string_view label;
   CellOf cell;
   bool always = false;
@@ -51,7 +51,7 @@ std::string tempo_cell(const HandResult& result) {
   return tempo ? tempo_not_above(*tempo) : std::string(kUnknown);
 }
 
-constexpr std::array<Row, 16> kRows{{
+constexpr std::array<Number, 16> kNumbers{{
     {"difficulty", difficulty_cell, true},
     {"preparatory", count_cell<&Totals::preparatory>, true},
     {"single", count_cell<&Totals::single_rotations>, true},
@@ -70,36 +70,17 @@ constexpr std::array<Row, 16> kRows{{
     {"full swings to", tempo_cell},
 }};
 
-struct FilledRow {
-  std::string_view label;
-  std::vector<std::string> cells;
-};
-
-std::vector<FilledRow> filled_rows(const HandComparison& hand) {
-  std::vector<FilledRow> rows;
-  for (const Row& row : kRows) {
-    FilledRow filled{row.label, {}};
-    bool says_something = row.always;
-    for (const HandResult& result : hand.results) {
-      filled.cells.push_back(row.cell(result));
-      says_something |= filled.cells.back() != kNone && filled.cells.back() != kUnknown;
-    }
-    if (says_something) rows.push_back(std::move(filled));
-  }
-  return rows;
-}
-
-std::size_t widest_cell(const std::vector<FilledRow>& rows) {
+std::size_t widest_cell(const std::vector<ResultsRow>& rows) {
   constexpr std::size_t kNarrowest = 3;
   std::size_t width = kNarrowest;
-  for (const FilledRow& row : rows) {
+  for (const ResultsRow& row : rows) {
     for (const std::string& cell : row.cells) width = std::max(width, cell.size());
   }
   return width;
 }
 
 /// A row with the cells from `begin` to `end`.
-std::string row_text(const FilledRow& row, std::size_t begin, std::size_t end, std::size_t width,
+std::string row_text(const ResultsRow& row, std::size_t begin, std::size_t end, std::size_t width,
                      const TextStyle& style) {
   std::string text =
       emphasised(fmt::format("{:<{}}", row.label, kLabel), Emphasis::faint, style.colour);
@@ -119,8 +100,22 @@ std::string head_row(Hand hand, std::size_t begin, std::size_t end, std::size_t 
 
 }  // namespace
 
+std::vector<ResultsRow> results_rows(const HandComparison& hand) {
+  std::vector<ResultsRow> rows;
+  for (const Number& number : kNumbers) {
+    ResultsRow filled{number.label, {}};
+    bool says_something = number.always;
+    for (const HandResult& result : hand.results) {
+      filled.cells.push_back(number.cell(result));
+      says_something |= filled.cells.back() != kNone && filled.cells.back() != kUnknown;
+    }
+    if (says_something) rows.push_back(std::move(filled));
+  }
+  return rows;
+}
+
 std::string results_table(const HandComparison& hand, const TextStyle& style) {
-  const std::vector<FilledRow> rows = filled_rows(hand);
+  const std::vector<ResultsRow> rows = results_rows(hand);
   const std::size_t width = widest_cell(rows);
   const std::size_t room = static_cast<std::size_t>(style.columns) - kLabel;
   const std::size_t fit = std::max<std::size_t>(1, room / (width + kGap));
@@ -128,7 +123,7 @@ std::string results_table(const HandComparison& hand, const TextStyle& style) {
   for (std::size_t begin = 0; begin < hand.results.size(); begin += fit) {
     const std::size_t end = std::min(begin + fit, hand.results.size());
     text += '\n' + head_row(hand.hand, begin, end, width, style);
-    for (const FilledRow& row : rows) text += row_text(row, begin, end, width, style);
+    for (const ResultsRow& row : rows) text += row_text(row, begin, end, width, style);
   }
   return text;
 }

@@ -2,21 +2,18 @@
 #include "score/timeline.hpp"
 #include "text/numbers.hpp"
 #include "text/utf8.hpp"
-#include "text/words.hpp"
 #include "text/wrap.hpp"
+#include "write/compare/legend.hpp"
 #include "write/compare/places.hpp"
 #include "write/compare/table.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/shared/passage_words.hpp"
 #include "write/text/foot.hpp"
 #include "write/text/head.hpp"
-#include "write/text/legend.hpp"
 #include "write/text/signs.hpp"
 
 #include <algorithm>
-#include <array>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include <fmt/core.h>
@@ -25,12 +22,6 @@ namespace fingerturn {
 namespace {
 
 using Comparisons = std::span<const Comparison>;
-
-std::string all_labels(std::size_t count) {
-  std::vector<std::string> labels;
-  for (std::size_t i = 0; i < count; ++i) labels.push_back(fingering_label(i));
-  return enumerated(labels);
-}
 
 std::string names_text(std::span<const NamedPassage> fingerings, const TextStyle& style) {
   std::string text;
@@ -42,15 +33,6 @@ std::string names_text(std::span<const NamedPassage> fingerings, const TextStyle
   return text;
 }
 
-/// Whether no finger is missing.
-bool is_fingered(const Comparison& comparison) {
-  return std::all_of(comparison.hands.begin(), comparison.hands.end(), [](const auto& hand) {
-    return std::all_of(hand.results.begin(), hand.results.end(), [](const HandResult& result) {
-      return result.totals.fingered == result.totals.events;
-    });
-  });
-}
-
 std::string comparison_text(const Comparison& comparison, const TextStyle& style) {
   std::string text = title_line(comparison.title, style);
   text += joined_lines(head_parts(comparison.fingerings.front().passage), style);
@@ -59,86 +41,7 @@ std::string comparison_text(const Comparison& comparison, const TextStyle& style
   for (const HandComparison& hand : comparison.hands) text += places_text(hand, style);
   if (comparison.hands.empty()) return text + "\nNothing is played here.\n";
   if (!comparison.all_alike()) return text;
-  const std::string alike =
-      fmt::format("{} are alike: {}.", all_labels(comparison.fingerings.size()),
-                  is_fingered(comparison) ? "the same fingers throughout"
-                                          : "the same fingers, and the same ones missing");
-  return text + '\n' + wrapped("", alike, style.columns);
-}
-
-std::vector<AnalysedPassage> all_passages(Comparisons comparisons) {
-  std::vector<AnalysedPassage> passages;
-  for (const Comparison& comparison : comparisons) {
-    for (const NamedPassage& fingering : comparison.fingerings) {
-      passages.push_back(fingering.passage);
-    }
-  }
-  return passages;
-}
-
-bool any_result(Comparisons comparisons, bool (*holds)(const HandResult&)) {
-  return std::any_of(comparisons.begin(), comparisons.end(), [holds](const Comparison& comparison) {
-    const std::vector<HandComparison>& hands = comparison.hands;
-    return std::any_of(hands.begin(), hands.end(), [holds](const HandComparison& hand) {
-      return std::any_of(hand.results.begin(), hand.results.end(), holds);
-    });
-  });
-}
-
-/// What the rows of the tables say that is not plain from their names.
-std::string results_legend(Comparisons comparisons, const TextStyle& style) {
-  const auto carries = [](const HandResult& result) { return result.totals.carried > 0; };
-  const auto moves = [](const HandResult& result) {
-    return result.totals.moves_in + result.totals.moves_out > 0;
-  };
-  const auto watched = [](const HandResult& result) { return result.watch.total() > 0; };
-  const auto swings = [](const HandResult& result) {
-    return result.totals.full_swing_tempo.has_value();
-  };
-  const auto unknown = [](const HandResult& result) { return !result.difficulty; };
-  const bool some_bars =
-      std::any_of(comparisons.begin(), comparisons.end(), [](const Comparison& comparison) {
-        return comparison.fingerings.front().passage.found().bars.has_value();
-      });
-  std::string words = fmt::format(
-      "difficulty = how hard a model finds the fingering{}, the lower the easier "
-      "(docs/fingering.md)",
-      some_bars ? " of these bars by themselves" : "");
-  if (any_result(comparisons, unknown)) words += ", - where a finger is missing";
-  if (any_result(comparisons, carries)) {
-    words += "; carried = white keys that the arm carries the hand, both ways (our model)";
-  }
-  if (any_result(comparisons, moves)) {
-    words += "; moves in, out = further in between the black keys, and back (our model)";
-  }
-  if (any_result(comparisons, watched)) {
-    words += "; info, caution, strain = findings of the watch list";
-  }
-  if (any_result(comparisons, swings)) {
-    words +=
-        "; full swings to = the tempo, in quarter notes a minute, up to which every swing can be "
-        "full";
-  }
-  return labelled("totals", words, style);
-}
-
-/// The signs of the places that differ.
-std::string places_legend(Comparisons comparisons, const TextStyle& style) {
-  constexpr std::array<std::string_view, 4> kShown{"finger", "rotation", "play", "crossing"};
-  std::string text;
-  for (const LegendEntry& entry : legend_of(all_passages(comparisons))) {
-    if (std::find(kShown.begin(), kShown.end(), entry.label) == kShown.end()) continue;
-    text += labelled(entry.label, entry.words, style);
-  }
-  return text;
-}
-
-std::string legend_of_all(Comparisons comparisons, const TextStyle& style) {
-  std::string text = results_legend(comparisons, style);
-  const bool all_alike =
-      std::all_of(comparisons.begin(), comparisons.end(),
-                  [](const Comparison& comparison) { return comparison.all_alike(); });
-  return all_alike ? text : text + places_legend(comparisons, style);
+  return text + '\n' + wrapped("", all_alike_words(comparison), style.columns);
 }
 
 /// The beat of an event; where there is no meter, in quarter notes, as most would count.
@@ -197,7 +100,9 @@ std::string write_comparison_text(Comparisons comparisons, const TextStyle& styl
   if (!text.empty()) text += '\n';
   if (style.brief) return text + labelled("caution", brief_caution(), settled);
   text += emphasised("legend", Emphasis::strong, style.colour) + '\n';
-  text += legend_of_all(comparisons, settled);
+  for (const LegendEntry& entry : comparison_legend(comparisons)) {
+    text += labelled(entry.label, entry.words, settled);
+  }
   text += '\n' + emphasised("caution", Emphasis::strong, style.colour) + '\n';
   return text + wrapped("", caution(), settled.columns);
 }

@@ -40,6 +40,7 @@ class Compared {
   [[nodiscard]] std::string text(const TextStyle& style) const {
     return write_comparison_text(comparisons_, style);
   }
+  [[nodiscard]] std::string markdown() const { return write_comparison_markdown(comparisons_); }
   [[nodiscard]] Json json() const { return parsed_json(write_comparison_json(comparisons_)); }
 
  private:
@@ -287,4 +288,38 @@ TEST_CASE("comparison: fingerings have letters") {
   CHECK(fingering_label(52) == "BA");
   CHECK(fingering_label(701) == "ZZ");
   CHECK(fingering_label(702) == "AAA");
+}
+
+TEST_CASE("Markdown has every place that JSON has", "[compare]") {
+  for (const auto& [one, other] : std::vector<std::pair<std::string, std::string>>{
+           {"meter: 4/4\n1/4 G4:1 A:2 B:3 C5:4 | D:5 C:4 B:3 A:2 |",
+            "meter: 4/4\n1/4 G4:1 A:2 B:1 C5:2 | D:3 C:2 B:1 A:2 |"},
+           {"meter: 4/4\n1/4 C4:1 D:2 E:3 F:4 |", "meter: 4/4\n1/4 C4:1 D:2 E:3 F:5 |"}}) {
+    CAPTURE(one, other);
+    const Compared compared({score_written(one), score_written(other)});
+    const std::string page = compared.markdown();
+    std::size_t places = 0;
+    const Json document = compared.json();
+    for (const auto& hand : document["passages"][0]["hands"]) {
+      for (const auto& place : hand["differences"]) {
+        const std::string begin = "- Bar " + std::to_string(place["bar"].get<int>()) + ", beat " +
+                                  std::to_string(place["beat"].get<int>()) + ", **";
+        CAPTURE(begin);
+        CHECK(page.find(begin) != std::string::npos);
+        ++places;
+      }
+    }
+    CHECK(places > 0);
+    std::size_t listed = 0;
+    for (std::size_t at = 0; (at = page.find(", **", at)) != std::string::npos; ++at) ++listed;
+    CHECK(listed == places);
+  }
+}
+
+TEST_CASE("Markdown has no place where fingerings are equal", "[compare]") {
+  const Score score = score_written("meter: 4/4\n1/4 G4:1 A:2 B:3 C5:4 |");
+  const std::string page = Compared({score, score}).markdown();
+  CHECK(page.find("Where they differ") == std::string::npos);
+  CHECK(page.find("A and B are alike: the same fingers throughout.") != std::string::npos);
+  CHECK(page.find(caution().substr(0, 30)) != std::string::npos);
 }

@@ -1,0 +1,142 @@
+#include "fingerturn/compare.hpp"
+#include "text/escape.hpp"
+#include "text/file_name.hpp"
+#include "text/words.hpp"
+#include "write/compare/blocks.hpp"
+#include "write/compare/legend.hpp"
+#include "write/compare/table.hpp"
+#include "write/shared/passage_words.hpp"
+
+#include <cstddef>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <fmt/core.h>
+
+/// A comparison to keep: a table of what each fingering comes to, and a list of the places where
+/// they differ.
+namespace fingerturn {
+namespace {
+
+/// What a fingering or a comparison is called on a page: a title as it was written, a file without
+/// its folders.
+std::string shown_name(std::string_view name, const AnalysedPassage& passage) {
+  const bool is_title = std::string_view(passage.written().title).ends_with(name);
+  return escaped_markdown(is_title ? name : name_without_path(name));
+}
+
+std::string section(int level, std::string_view words) {
+  return fmt::format("\n{} {}\n\n", std::string(static_cast<std::size_t>(level), '#'), words);
+}
+
+std::string names_list(std::span<const NamedPassage> fingerings) {
+  std::string list = "\n";
+  for (std::size_t i = 0; i < fingerings.size(); ++i) {
+    list += fmt::format("- **{}**: {}\n", fingering_label(i),
+                        shown_name(fingerings[i].name, fingerings[i].passage));
+  }
+  return list;
+}
+
+std::string results_table(const HandComparison& hand) {
+  std::string names = fmt::format("| {} hand |", to_string(hand.hand));
+  std::string rule = "|---|";
+  for (std::size_t i = 0; i < hand.results.size(); ++i) {
+    names += fmt::format(" {} |", fingering_label(i));
+    rule += "--:|";
+  }
+  std::string table = '\n' + names + '\n' + rule + '\n';
+  for (const ResultsRow& row : results_rows(hand)) {
+    table += fmt::format("| {} |", row.label);
+    for (const std::string& cell : row.cells) table += fmt::format(" {} |", cell);
+    table += '\n';
+  }
+  return table;
+}
+
+/// "3 double →", the parts that are there.
+std::string way_words(const Parts& parts) {
+  std::string words;
+  for (const Cell& part : parts) {
+    if (part.text.empty()) continue;
+    words += (words.empty() ? "" : " ") + escaped_markdown(part.text);
+  }
+  return words;
+}
+
+std::string entry_words(const Entry& entry) {
+  if (entry.alike > 0) return alike_words(entry.alike);
+  std::string words = entry.beat.empty() ? "" : fmt::format("beat {}, ", entry.beat);
+  words += fmt::format("**{}**", escaped_markdown(entry.notes));
+  std::string_view mark = ": ";
+  for (const Group& group : groups_of(entry)) {
+    words += fmt::format("{}{} = {}", mark, group.labels, way_words(*group.parts));
+    mark = "; ";
+  }
+  return words;
+}
+
+std::string places_list(const HandComparison& hand) {
+  std::string list;
+  for (const Block& block : blocks_of(hand, kUnicodeSigns)) {
+    std::string bars = to_string(block.bars);
+    bars.front() = 'B';
+    if (block.entries.empty()) list += fmt::format("- {}: {}\n", bars, whole_bar_words(block));
+    for (const Entry& entry : block.entries) {
+      list += fmt::format("- {}{}{}\n", bars, entry.alike > 0 ? ": " : ", ", entry_words(entry));
+    }
+  }
+  return list;
+}
+
+void add_comparison(std::string& out, const Comparison& comparison, int level) {
+  out += escaped_markdown(head_line(comparison.fingerings.front().passage)) + '\n';
+  out += names_list(comparison.fingerings);
+  if (comparison.hands.empty()) {
+    out += "\nNothing is played here.\n";
+    return;
+  }
+  for (const HandComparison& hand : comparison.hands) out += results_table(hand);
+  for (const HandComparison& hand : comparison.hands) {
+    if (hand.differing.empty()) continue;
+    out += section(level, fmt::format("Where they differ, {} hand", to_string(hand.hand)));
+    out += places_list(hand);
+  }
+  if (comparison.all_alike()) out += '\n' + all_alike_words(comparison) + '\n';
+}
+
+std::string title_of(const Comparison& comparison) {
+  return shown_name(comparison.title, comparison.fingerings.front().passage);
+}
+
+void add_all(std::string& out, std::span<const Comparison> comparisons) {
+  out += "# Fingerings compared\n\n";
+  for (std::size_t i = 0; i < comparisons.size(); ++i) {
+    out += fmt::format("{}. {}\n", i + 1, title_of(comparisons[i]));
+  }
+  for (const Comparison& comparison : comparisons) {
+    out += section(2, title_of(comparison));
+    add_comparison(out, comparison, 3);
+  }
+}
+
+}  // namespace
+
+std::string write_comparison_markdown(std::span<const Comparison> comparisons) {
+  std::string out;
+  if (comparisons.size() == 1) {
+    out += fmt::format("# {}\n\n", title_of(comparisons.front()));
+    add_comparison(out, comparisons.front(), 2);
+  } else {
+    add_all(out, comparisons);
+  }
+  out += section(2, "Legend");
+  for (const LegendEntry& entry : comparison_legend(comparisons)) {
+    out += fmt::format("- {}: {}\n", entry.label, escaped_markdown(entry.words));
+  }
+  return out + section(2, "Caution") + escaped_markdown(caution()) + '\n';
+}
+
+}  // namespace fingerturn
