@@ -108,11 +108,18 @@ struct PairedScores {
 /// in it. The scores, of which there is one or more, and the suggestion must outlive the result.
 PairedScores compare_scores(std::span<const AnalysedScore> scores, const AnalysedScore* suggestion);
 
+/// Compares each run of passages of a score that have the same notes, as `with_fingerings` sets
+/// fingerings one after another. The score must outlive the result.
+std::vector<Comparison> compare_neighbours(const AnalysedScore& of);
+
 /// A report to read: for each comparison a table with a column for each fingering, and the places
 /// where they differ.
 std::string write_comparison_text(std::span<const Comparison> comparisons, const TextStyle& style);
 /// The same to keep, in Markdown (CommonMark with tables): the places as a list.
 std::string write_comparison_markdown(std::span<const Comparison> comparisons);
+/// The same for the stand, as one HTML page without a script: the bars that differ on one staff,
+/// with a ribbon for each fingering.
+std::string write_comparison_html(std::span<const Comparison> comparisons);
 /// One JSON document, described by docs/comparison.schema.json.
 std::string write_comparison_json(std::span<const Comparison> comparisons);
 

@@ -2,8 +2,10 @@
 
 #include "fingerturn/fingerturn.hpp"
 
+#include <algorithm>
 #include <array>
 #include <utility>
+#include <vector>
 
 namespace fingerturn::cli {
 namespace {
@@ -13,6 +15,11 @@ AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
   AnalysedScore shown = cli::analysed(std::move(input.name), std::move(input.score), options.player,
                                       options.notes.bars);
   return options.places ? only_places(std::move(shown)) : std::move(shown);
+}
+
+/// With the difficulties where alternatives are told from one another by them.
+AnalysedScore with_difficulty_told(AnalysedScore shown, const ReportOptions& options) {
+  return options.fingers.alternatives > 1 ? with_difficulties(std::move(shown)) : std::move(shown);
 }
 
 using Writer = void (*)(const AnalysedScore& analysed, const TextSink& sink);
@@ -33,18 +40,31 @@ void text(ScoreInput input, const ReportOptions& options, const TextSink& sink) 
   write_text(analysed(std::move(input), options), text_style(options.look, options.output), sink);
 }
 
+/// Fingerings of the same notes are shown by what differs, where there are several of each passage.
+std::vector<Comparison> alternatives_in(const AnalysedScore& analysed,
+                                        const ReportOptions& options) {
+  if (options.fingers.alternatives < 2) return {};
+  std::vector<Comparison> comparisons = compare_neighbours(analysed);
+  const bool any_alone = std::ranges::any_of(
+      comparisons, [](const Comparison& each) { return each.fingerings.size() < 2; });
+  return any_alone ? std::vector<Comparison>() : comparisons;
+}
+
 void html(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
-  const PageStyle style{.unfolded = look.detail || look.cues,
-                        .detail = look.detail,
-                        .index = std::move(input.index)};
-  write_html(analysed(std::move(input), options), style, sink);
+  const PageStyle style{
+      .unfolded = look.detail || look.cues, .detail = look.detail, .index = std::move(input.index)};
+  const AnalysedScore shown = with_difficulty_told(analysed(std::move(input), options), options);
+  const std::vector<Comparison> alternatives = alternatives_in(shown, options);
+  alternatives.empty() ? write_html(shown, style, sink) : sink(write_comparison_html(alternatives));
 }
 
 void markdown(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
-  write_markdown(analysed(std::move(input), options), {.detail = look.detail, .cues = look.cues},
-                 sink);
+  const AnalysedScore shown = with_difficulty_told(analysed(std::move(input), options), options);
+  const std::vector<Comparison> alternatives = alternatives_in(shown, options);
+  if (!alternatives.empty()) return sink(write_comparison_markdown(alternatives));
+  write_markdown(shown, {.detail = look.detail, .cues = look.cues}, sink);
 }
 
 void passage(ScoreInput input, const ReportOptions& options, const TextSink& sink) {

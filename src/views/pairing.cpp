@@ -1,8 +1,8 @@
 #include "fingerturn/compare.hpp"
-
 #include "text/file_name.hpp"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 #include <fmt/core.h>
@@ -42,10 +42,10 @@ std::string given_words(const AnalysedPassage& passage) {
   return fmt::format("as given, {} of {} fingers; the others suggested (?)", given, struck);
 }
 
-/// What all passages of a score are called before their titles part, up to a comma.
-std::string shared_title(const Score& score) {
-  std::string shared = score.passages.front().title;
-  for (const Passage& passage : score.passages) {
+/// What passages are called before their titles part, up to a comma.
+std::string shared_title(std::span<const Passage> passages) {
+  std::string shared = passages.front().title;
+  for (const Passage& passage : passages) {
     const auto parted =
         std::mismatch(shared.begin(), shared.end(), passage.title.begin(), passage.title.end());
     shared.erase(parted.first, shared.end());
@@ -54,10 +54,12 @@ std::string shared_title(const Score& score) {
   return comma == std::string::npos ? "" : shared.substr(0, comma);
 }
 
-/// Adds the passages of a score as fingerings, under what their titles have each for itself.
-void add_passages(const AnalysedScore& of, std::vector<NamedPassage>& fingerings) {
-  const std::string shared = shared_title(of.written());
-  for (std::size_t p = 0; p < of.size(); ++p) {
+/// Adds passages of a score as fingerings, under what their titles have each for itself.
+void add_passages(const AnalysedScore& of, std::size_t begin, std::size_t end,
+                  std::vector<NamedPassage>& fingerings) {
+  const std::span<const Passage> passages(of.written().passages);
+  const std::string shared = shared_title(passages.subspan(begin, end - begin));
+  for (std::size_t p = begin; p < end; ++p) {
     const std::string& title = of[p].written().title;
     const std::string own = shared.empty() ? title : title.substr(shared.size() + 2);
     fingerings.push_back({own.empty() ? numbered(p) : own, of[p]});
@@ -82,8 +84,8 @@ PairedScores within(const AnalysedScore& of) {
     return paired;
   }
   std::vector<NamedPassage> fingerings;
-  add_passages(of, fingerings);
-  const std::string shared = shared_title(of.written());
+  add_passages(of, 0, of.size(), fingerings);
+  const std::string shared = shared_title(of.written().passages);
   add_comparison(shared.empty() ? of.name() : shared, std::move(fingerings), paired);
   return paired;
 }
@@ -96,7 +98,7 @@ PairedScores side_by_side(const Scores& all) {
     if (of->size() == 1) {
       fingerings.push_back({of->name(), (*of)[0]});
     } else {
-      add_passages(*of, fingerings);
+      add_passages(*of, 0, of->size(), fingerings);
     }
   }
   add_comparison(title_of(*all.front(), 0), std::move(fingerings), paired);
@@ -144,6 +146,23 @@ PairedScores compare_scores(std::span<const AnalysedScore> scores,
     return side_by_side(all);
   }
   return failed(Kind::counts_differ, *other);
+}
+
+std::vector<Comparison> compare_neighbours(const AnalysedScore& of) {
+  std::vector<Comparison> comparisons;
+  for (std::size_t begin = 0, end = 0; begin < of.size(); begin = end) {
+    const auto is_same_music = [&](std::size_t other) {
+      return !notes_differ(std::vector<NamedPassage>{{"", of[begin]}, {"", of[other]}});
+    };
+    for (end = begin + 1; end < of.size() && is_same_music(end);) ++end;
+    std::vector<NamedPassage> fingerings;
+    add_passages(of, begin, end, fingerings);
+    const std::span<const Passage> passages(of.written().passages);
+    std::string title = shared_title(passages.subspan(begin, end - begin));
+    if (title.empty()) title = name_without_path(of.name());
+    comparisons.push_back(compare(std::move(title), std::move(fingerings)));
+  }
+  return comparisons;
 }
 
 }  // namespace fingerturn

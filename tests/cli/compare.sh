@@ -279,7 +279,7 @@ has err 'standard input can be read once only'
 run compare printed.passage brought.passage --output printed.passage
 status_is 2
 has err 'this is an input'
-for words in '' 'turn.passage --format html' 'turn.passage --alternatives 3' 'turn.passage --passage 9'; do
+for words in '' 'turn.passage --format svg' 'turn.passage --alternatives 3' 'turn.passage --passage 9'; do
   # shellcheck disable=SC2086 # several words
   run compare $words
   status_is 2

@@ -55,6 +55,14 @@ is "$(jq -c '[.passages[].hands[].events[2].notes[0].finger] | unique' out)" '[3
 is "$(jq -r '[.passages[].title | capture("difficulty (?<d>[0-9.]+)").d | tonumber] | . == sort' out)" true
 is "$(jq -c '.passages[0].hands[0].events' out)" "$(jq -c '.passages[0].hands[0].events' finger.json)"
 has out 'gaps, fingering 2 of 3, difficulty'
+run finger gaps.passage --alternatives 3 --format html
+is "$(grep -c '<title>gaps</title>' out)" 1
+is "$(grep -c 'fingering [123] of 3' out)" 3
+has out '<th scope="col">C</th>'
+run finger gaps.passage --alternatives 3 --format markdown
+has out '**C**: fingering 3 of 3'
+run finger complete.passage --alternatives 5 --format html
+has out 'a cue for every note'
 run finger complete.passage --alternatives 5 --format passage
 is "$(grep -c '^passage:' out)" 1
 run finger gaps.passage --alternatives 21

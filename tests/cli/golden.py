@@ -33,6 +33,7 @@ OF_PASSAGES = (
     ("musicxml", "annotate --format musicxml", Score()),
     ("md", "annotate --format markdown", Markdown()),
     ("html", "annotate --format html", Markup()),
+    ("compared.html", "compare --suggest --format html", Markup()),
     ("svg", "annotate --format svg", Picture()),
     ("txt", "annotate", Text(80)),
     ("narrow.txt", "annotate --columns 48", Text(48)),

@@ -68,6 +68,26 @@ TEST_CASE("beside a suggestion one score is named by what is given in it", "[pai
         Words{"a: [a] [b] [suggested]"});
 }
 
+/// "title: [name] [name]" of each run of the same notes.
+Words neighbours(const AnalysedScore& score) {
+  Words words;
+  for (const Comparison& comparison : compare_neighbours(score)) {
+    std::string names = comparison.title + ':';
+    for (const NamedPassage& each : comparison.fingerings) names += " [" + each.name + ']';
+    words.push_back(std::move(names));
+  }
+  return words;
+}
+
+TEST_CASE("passages of the same notes that follow one another are compared", "[pairing]") {
+  const std::string notation =
+      "passage: Etude, first\nC4:1 D:2\npassage: Etude, second\nC4:2 D:3\n"
+      "passage: Waltz\nE4:1\npassage: Etude, third\nC4:3 D:4";
+  CHECK(neighbours(score_of("folder/all.passage", notation)) ==
+        Words{"Etude: [first] [second]", "all: [Waltz]", "Etude: [third]"});
+  CHECK(neighbours(AnalysedScore("empty", Score{})).empty());
+}
+
 TEST_CASE("what cannot be paired is named", "[pairing]") {
   const AnalysedScore one = score_of("one", "C4:1 D:2");
   const AnalysedScore three = score_of("three", kThree);

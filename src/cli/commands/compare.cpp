@@ -38,6 +38,10 @@ constexpr std::array kCompareFormats{
                   [](std::span<const Comparison> comparisons, const TextStyle& /*style*/) {
                     return write_comparison_markdown(comparisons);
                   }},
+    CompareFormat{"html", "to hand out",
+                  [](std::span<const Comparison> comparisons, const TextStyle& /*style*/) {
+                    return write_comparison_html(comparisons);
+                  }},
     CompareFormat{"json", "for programs",
                   [](std::span<const Comparison> comparisons, const TextStyle& /*style*/) {
                     return write_comparison_json(comparisons);

@@ -57,22 +57,12 @@ class Blocks {
  private:
   void add(const DifferingEvent* event, std::vector<Entry>& entries) const {
     if (event != nullptr) {
-      entries.push_back(entry_for(*event));
+      entries.push_back(entry_for(hand_, *event, signs_));
     } else if (!entries.empty() && entries.back().alike > 0) {
       ++entries.back().alike;
     } else {
       entries.push_back({1, "", "", {}});
     }
-  }
-
-  [[nodiscard]] Entry entry_for(const DifferingEvent& event) const {
-    Entry entry;
-    if (event.beat) entry.beat = beat_text(*event.beat);
-    entry.notes = struck_notes_words(hand_.lines.front()[event.number].written);
-    for (const AnalysedLine& line : hand_.lines) {
-      entry.played.push_back(parts_of(line, event.number, signs_));
-    }
-    return entry;
   }
 
   /// Adds a block, or lengthens the one before where the same is to be said.
@@ -113,6 +103,16 @@ std::string way_of(const Parts& parts) {
 }
 
 }  // namespace
+
+Entry entry_for(const HandComparison& hand, const DifferingEvent& event, const Signs& signs) {
+  Entry entry;
+  if (event.beat) entry.beat = beat_text(*event.beat);
+  entry.notes = struck_notes_words(hand.lines.front()[event.number].written);
+  for (const AnalysedLine& line : hand.lines) {
+    entry.played.push_back(parts_of(line, event.number, signs));
+  }
+  return entry;
+}
 
 std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs) {
   return Blocks(hand, signs).gather();

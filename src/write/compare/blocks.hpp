@@ -31,6 +31,9 @@ struct Entry {
   friend bool operator==(const Entry&, const Entry&) = default;
 };
 
+/// What is said of an event that differs.
+Entry entry_for(const HandComparison& hand, const DifferingEvent& event, const Signs& signs);
+
 /// Bars of which the same is to be said.
 struct Block {
   BarRange bars;

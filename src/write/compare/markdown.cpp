@@ -1,9 +1,9 @@
 #include "fingerturn/compare.hpp"
 #include "text/escape.hpp"
-#include "text/file_name.hpp"
 #include "text/words.hpp"
 #include "write/compare/blocks.hpp"
 #include "write/compare/legend.hpp"
+#include "write/compare/names.hpp"
 #include "write/compare/table.hpp"
 #include "write/shared/passage_words.hpp"
 
@@ -20,13 +20,6 @@
 namespace fingerturn {
 namespace {
 
-/// What a fingering or a comparison is called on a page: a title as it was written, a file without
-/// its folders.
-std::string shown_name(std::string_view name, const AnalysedPassage& passage) {
-  const bool is_title = std::string_view(passage.written().title).ends_with(name);
-  return escaped_markdown(is_title ? name : name_without_path(name));
-}
-
 std::string section(int level, std::string_view words) {
   return fmt::format("\n{} {}\n\n", std::string(static_cast<std::size_t>(level), '#'), words);
 }
@@ -35,7 +28,7 @@ std::string names_list(std::span<const NamedPassage> fingerings) {
   std::string list = "\n";
   for (std::size_t i = 0; i < fingerings.size(); ++i) {
     list += fmt::format("- **{}**: {}\n", fingering_label(i),
-                        shown_name(fingerings[i].name, fingerings[i].passage));
+                        escaped_markdown(shown_name(fingerings[i].name, fingerings[i].passage)));
   }
   return list;
 }
@@ -107,17 +100,13 @@ void add_comparison(std::string& out, const Comparison& comparison, int level) {
   if (comparison.all_alike()) out += '\n' + all_alike_words(comparison) + '\n';
 }
 
-std::string title_of(const Comparison& comparison) {
-  return shown_name(comparison.title, comparison.fingerings.front().passage);
-}
-
 void add_all(std::string& out, std::span<const Comparison> comparisons) {
   out += "# Fingerings compared\n\n";
   for (std::size_t i = 0; i < comparisons.size(); ++i) {
-    out += fmt::format("{}. {}\n", i + 1, title_of(comparisons[i]));
+    out += fmt::format("{}. {}\n", i + 1, escaped_markdown(title_of(comparisons[i])));
   }
   for (const Comparison& comparison : comparisons) {
-    out += section(2, title_of(comparison));
+    out += section(2, escaped_markdown(title_of(comparison)));
     add_comparison(out, comparison, 3);
   }
 }
@@ -127,7 +116,7 @@ void add_all(std::string& out, std::span<const Comparison> comparisons) {
 std::string write_comparison_markdown(std::span<const Comparison> comparisons) {
   std::string out;
   if (comparisons.size() == 1) {
-    out += fmt::format("# {}\n\n", title_of(comparisons.front()));
+    out += fmt::format("# {}\n\n", escaped_markdown(title_of(comparisons.front())));
     add_comparison(out, comparisons.front(), 2);
   } else {
     add_all(out, comparisons);

@@ -1,7 +1,6 @@
 #include "text/escape.hpp"
+#include "write/page/html_frame.hpp"
 #include "write/page/html_passage.hpp"
-#include "write/page/html_style.hpp"
-#include "write/page/ink/ink_svg.hpp"
 #include "write/shared/passage_words.hpp"
 
 #include <string>
@@ -13,13 +12,6 @@
 /// The handout: one page that needs nothing else, with no script.
 namespace fingerturn {
 namespace {
-
-/// The empty picture keeps browsers from asking a server for one of the site.
-constexpr std::string_view kHead =
-    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-    "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"/>\n"
-    "<meta name=\"color-scheme\" content=\"light dark\"/>\n"
-    "<link rel=\"icon\" href=\"data:,\"/>\n";
 
 void add_contents(std::string& out, const AnalysedScore& analysed) {
   out +=
@@ -46,31 +38,6 @@ void add_passages(HtmlPage& page, const AnalysedScore& analysed) {
   }
 }
 
-std::string way_back(std::string_view index) {
-  if (index.empty()) return {};
-  return fmt::format(R"(<p class="way"><a href="{}">Contents</a></p>)", escaped_markup(index));
-}
-
-/// Everything before the body's content: what the page is called and how it looks.
-std::string page_head(std::string_view title, std::string_view index = {}) {
-  return fmt::format("{}<title>{}</title>\n<style>\n{}{}</style>\n</head>\n<body>\n", kHead, title,
-                     page_style(), ink_style()) +
-         fmt::format("<header>{}<h1><bdi>{}</bdi></h1></header>\n", way_back(index), title);
-}
-
-std::string page_foot() {
-  std::string foot = "</main>\n<footer class=\"caution\">\n<h2>Caution</h2>\n";
-  add_element(foot, "p", caution());
-  return foot + "</footer>\n</body>\n</html>\n";
-}
-
-/// The outlines that the music refers to.
-std::string outlines_of(const GlyphsUsed& used) {
-  std::string out = R"(<svg class="music outlines" aria-hidden="true" width="0" height="0"><defs>)";
-  add_outlines(out, used);
-  return out + "</defs></svg>\n";
-}
-
 }  // namespace
 
 std::string write_html(const AnalysedScore& analysed, const PageStyle& style) {
@@ -90,11 +57,9 @@ void write_html(const AnalysedScore& analysed, const PageStyle& style, const Tex
   } else {
     add_passages(page, analysed);
   }
-  add_legend(page, analysed);
+  add_legend(page, used_in(analysed));
   add_sources(page, analysed);
-  page.out += outlines_of(page.used);
-  page.out += page_foot();
-  page.finish();
+  end_page(page);
 }
 
 std::string write_html_index(std::span<const PageLink> links, IndexOf what) {

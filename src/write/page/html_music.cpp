@@ -7,10 +7,8 @@
 namespace fingerturn {
 namespace {
 
-void add_systems(HtmlPage& page, const AnalysedPassage& passage, const MusicPart& part,
-                 double width, std::string_view name) {
+void add_systems(HtmlPage& page, SystemMaker maker, double width, std::string_view name) {
   page.out += fmt::format("<div class=\"systems {}\">\n", name);
-  SystemMaker maker(passage, part.lines, part.watch, width);
   while (const std::optional<System> system = maker.next()) {
     page.out +=
         fmt::format(R"(<svg class="music" role="img" aria-label="{}" viewBox="0 0 {} {:.2f}">)",
@@ -25,8 +23,14 @@ void add_systems(HtmlPage& page, const AnalysedPassage& passage, const MusicPart
 }  // namespace
 
 void add_music(HtmlPage& page, const AnalysedPassage& passage, const MusicPart& part) {
-  add_systems(page, passage, part, kSheetWidth, "wide");
-  add_systems(page, passage, part, kNarrowWidth, "narrow");
+  add_systems(page, {passage, part.lines, part.watch, kSheetWidth}, kSheetWidth, "wide");
+  add_systems(page, {passage, part.lines, part.watch, kNarrowWidth}, kNarrowWidth, "narrow");
+}
+
+void add_ribbons(HtmlPage& page, const AnalysedPassage& passage, const RibbonsOfHands& hands) {
+  const WatchNumbersOfLines none(hands.size());
+  add_systems(page, {passage, hands, none, kSheetWidth}, kSheetWidth, "wide");
+  add_systems(page, {passage, hands, none, kNarrowWidth}, kNarrowWidth, "narrow");
 }
 
 }  // namespace fingerturn

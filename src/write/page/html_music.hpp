@@ -17,4 +17,7 @@ struct HtmlPage : TextFlow {
 /// shows one of the two.
 void add_music(HtmlPage& page, const AnalysedPassage& passage, const MusicPart& part);
 
+/// The same of the bars that a passage shows, with all ribbons of the hands and no numbers.
+void add_ribbons(HtmlPage& page, const AnalysedPassage& passage, const RibbonsOfHands& hands);
+
 }  // namespace fingerturn

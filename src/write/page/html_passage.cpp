@@ -4,6 +4,7 @@
 #include "text/escape.hpp"
 #include "text/numbers.hpp"
 #include "text/words.hpp"
+#include "write/page/html_frame.hpp"
 #include "write/page/legend_line.hpp"
 #include "write/page/places_map.hpp"
 #include "write/shared/cues.hpp"
@@ -100,10 +101,6 @@ void add_study(HtmlPage& page, const AnalysedLine& line) {
 
 }  // namespace
 
-void add_element(std::string& out, std::string_view tag, std::string_view text) {
-  out += fmt::format("<{0}>{1}</{0}>\n", tag, escaped_markup(text));
-}
-
 void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level) {
   page.out += fmt::format("<p class=\"quiet head\"><span><bdi>{}</bdi></span>",
                           escaped_markup(head_line(passage)));
@@ -128,10 +125,10 @@ void add_passage_body(HtmlPage& page, const AnalysedPassage& passage, int level)
   for (const AnalysedLine line : passage) add_study(page, line);
 }
 
-void add_legend(HtmlPage& page, const AnalysedScore& analysed) {
+void add_legend(HtmlPage& page, const Used& used) {
   constexpr double kEmOfSpace = 0.55;
   page.out += "<section class=\"legend\" aria-label=\"Legend\">\n<ul>\n";
-  for (const LegendDrawing& drawing : legend_drawings(analysed)) {
+  for (const LegendDrawing& drawing : legend_drawings(used)) {
     page.out += fmt::format(R"(<li><svg class="music" aria-hidden="true" viewBox="0 0 {0} {1}" )"
                             R"(style="width:{2:.2f}em;height:{3:.2f}em">)",
                             drawing.width, drawing.height, drawing.width * kEmOfSpace,

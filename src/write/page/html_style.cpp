@@ -42,6 +42,13 @@ summary{cursor:pointer;font-weight:700;padding:.3em 0}
 .study thead th,.study td:first-child{overflow-wrap:normal}
 .study th[scope=row]{min-width:3.6em}
 .study td:nth-child(3){font-weight:700}
+.figures{border-collapse:collapse;font-size:.9rem}
+.figures th,.figures td{padding:.2em 0 .2em 1.2em;text-align:right;border-bottom:1px solid #8d96a0}
+.figures th:first-child{padding-left:0;text-align:left}
+.side{display:flex;flex-wrap:wrap;align-items:start;gap:1em 3em}
+.names{display:grid;grid-template-columns:auto 1fr;gap:.2em .8em}
+.names dt{font-weight:700}
+.names dd{margin:0}
 .legend{border-top:1px solid #8d96a0;margin-top:1.6rem;padding-top:.6rem;font-size:.85rem}
 .legend ul{list-style:none;margin:0;padding:0;display:flex;flex-wrap:wrap;gap:.3em 1.4em}
 .legend li{display:flex;gap:.4em;align-items:center;break-inside:avoid}

@@ -73,12 +73,8 @@ void add_kinds(const Used& used, std::vector<LegendDrawing>& found) {
 
 }  // namespace
 
-std::vector<LegendDrawing> legend_drawings(const AnalysedScore& analysed) {
+std::vector<LegendDrawing> legend_drawings(const Used& used) {
   constexpr double kWide = 3.6;
-  Used used;
-  for (const AnalysedPassage passage : analysed) {
-    for (const AnalysedLine line : passage) used.see(line, passage.found());
-  }
   std::vector<LegendDrawing> found;
   add_kinds(used, found);
   if (used.has(Crossing::thumb_under)) found.push_back(drawing(bow(1), kWide, "thumb under"));

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "fingerturn/analysed.hpp"
 #include "write/page/ink/ink.hpp"
+#include "write/shared/used.hpp"
 
 #include <string_view>
 #include <vector>
@@ -17,6 +17,6 @@ struct LegendDrawing {
 };
 
 /// What the page shows, in the order of its importance, and nothing else.
-std::vector<LegendDrawing> legend_drawings(const AnalysedScore& analysed);
+std::vector<LegendDrawing> legend_drawings(const Used& used);
 
 }  // namespace fingerturn

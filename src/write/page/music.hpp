@@ -27,6 +27,9 @@ struct MusicPart {
 /// known which notes sound together.
 std::vector<MusicPart> music_parts(const AnalysedPassage& passage, const PageWatchList& list);
 
+/// The hands that stand above one another, as `music_parts` parts them.
+std::vector<RibbonsOfHands> ribbons_in_parts(const Passage& written, const RibbonsOfHands& hands);
+
 /// "Bars 3 to 6": which music a system shows.
 std::string words_of(const System& system);
 

@@ -155,7 +155,7 @@ void add_legend(Sheets& sheets, const AnalysedScore& analysed) {
     if (!row.empty()) sheets.add(std::exchange(row, {}), kRowHeight, 0);
     x = 0;
   };
-  for (LegendDrawing& drawing : legend_drawings(analysed)) {
+  for (LegendDrawing& drawing : legend_drawings(used_in(analysed))) {
     const double width = drawing.width + kGap + text_width(drawing.words, kText);
     if (x > 0 && x + width > kSheetWidth) end_row();
     move_all(drawing.inks, x, 0);

@@ -49,4 +49,12 @@ bool Used::has_open_sides() const noexcept {
   });
 }
 
+Used used_in(const AnalysedScore& analysed) {
+  Used used;
+  for (const AnalysedPassage passage : analysed) {
+    for (const AnalysedLine line : passage) used.see(line, passage.found());
+  }
+  return used;
+}
+
 }  // namespace fingerturn

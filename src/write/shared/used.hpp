@@ -54,4 +54,7 @@ inline constexpr std::array kRotations{Rotation::preparatory, Rotation::single_r
 inline constexpr std::array kCrossings{Crossing::thumb_under, Crossing::finger_over_thumb,
                                        Crossing::finger_crossing};
 
+/// What the reports of a score use.
+Used used_in(const AnalysedScore& analysed);
+
 }  // namespace fingerturn

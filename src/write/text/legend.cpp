@@ -93,11 +93,7 @@ std::vector<LegendEntry> entries_for(const Used& used) {
 }  // namespace
 
 std::vector<LegendEntry> legend_of(const AnalysedScore& analysed) {
-  Used used;
-  for (const AnalysedPassage passage : analysed) {
-    for (const AnalysedLine line : passage) used.see(line, passage.found());
-  }
-  return entries_for(used);
+  return entries_for(used_in(analysed));
 }
 
 std::vector<LegendEntry> legend_of(std::span<const AnalysedPassage> passages) {

@@ -41,6 +41,7 @@ class Compared {
     return write_comparison_text(comparisons_, style);
   }
   [[nodiscard]] std::string markdown() const { return write_comparison_markdown(comparisons_); }
+  [[nodiscard]] std::string html() const { return write_comparison_html(comparisons_); }
   [[nodiscard]] Json json() const { return parsed_json(write_comparison_json(comparisons_)); }
 
  private:
@@ -48,6 +49,15 @@ class Compared {
   std::vector<NamedPassage> fingerings_;
   std::vector<Comparison> comparisons_;
 };
+
+std::size_t occurrences(std::string_view text, std::string_view part) {
+  std::size_t count = 0;
+  for (std::size_t at = text.find(part); at != std::string_view::npos;
+       at = text.find(part, at + part.size())) {
+    ++count;
+  }
+  return count;
+}
 
 /// The events that differ in the first hand, by their numbers.
 std::vector<std::size_t> differing(std::string_view one, std::string_view other) {
@@ -322,4 +332,49 @@ TEST_CASE("Markdown has no place where fingerings are equal", "[compare]") {
   CHECK(page.find("Where they differ") == std::string::npos);
   CHECK(page.find("A and B are alike: the same fingers throughout.") != std::string::npos);
   CHECK(page.find(caution().substr(0, 30)) != std::string::npos);
+}
+
+TEST_CASE("every place of the JSON document is in the page of a comparison, and no other") {
+  const std::vector<std::pair<std::string, std::string>> pairs{
+      {"passage: Etude\nRH: 1/8 C4:1 D:2 E:3 F:4 | C4:1 D:2 E:3 F:4 | G4:5 F:4 E:3 D:2\nLH: 1/4 "
+       "C3:5 "
+       "G:1 | C3:5 G:1 | C3:5 G:1",
+       "passage: Etude\nRH: 1/8 C4:1 D:2 E:3 F:1 | C4:1 D:2 E:3 F:4 | G4:5 F:4 E:2 D:1\nLH: 1/4 "
+       "C3:5 "
+       "G:1 | C3:5 G:1 | C3:4 G:1"},
+      {"C4:1 D:2 r E:3", "C4:2 D:3 r E:4"}};
+  for (const auto& [one, other] : pairs) {
+    const Compared compared({score_written(one), score_written(other)});
+    const std::string page = compared.html();
+    const Json document = compared.json();
+    std::size_t places = 0;
+    for (const Json& hand : document["passages"][0]["hands"]) {
+      places += hand["differences"].size();
+      for (const Json& place : hand["differences"]) {
+        const std::string row = "<tr><td>" + std::to_string(place["bar"].get<int>()) + "</td>";
+        CHECK(page.find(row) != std::string::npos);
+      }
+    }
+    CHECK(places > 0);
+    CHECK(occurrences(page, "<tr><td>") == places);
+    // Each width has the ribbons of both fingerings.
+    CHECK(occurrences(page, ">A</text>") == occurrences(page, ">B</text>"));
+    CHECK(occurrences(page, ">A</text>") >= 2);
+  }
+}
+
+TEST_CASE("bars that are played alike are named on the page and not shown") {
+  const Compared compared({score_written("C4:1 | D:2 | E:3 | F:4 | G:5"),
+                           score_written("C4:1 | D:2 | E:2 | F:4 | G:5")});
+  const std::string page = compared.html();
+  CHECK(page.find("<p>Bars 1 to 2 and bars 4 to 5: played alike, not shown.</p>") !=
+        std::string::npos);
+  CHECK(page.find("aria-label=\"Bar 3\"") != std::string::npos);
+}
+
+TEST_CASE("two equal fingerings have a page without music") {
+  const Score score = score_written("1/4 C4:1 D:2 E:3");
+  const std::string page = Compared({score, score}).html();
+  CHECK(page.find("A and B are alike: the same fingers throughout.") != std::string::npos);
+  CHECK(page.find("class=\"systems") == std::string::npos);
 }

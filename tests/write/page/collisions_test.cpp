@@ -1,4 +1,7 @@
 #include "catch.hpp"
+#include "fingerturn/compare.hpp"
+#include "fingerturn/fingering.hpp"
+#include "write/compare/differing_bars.hpp"
 #include "write/page/engraved.hpp"
 #include "write/page/inks_meet.hpp"
 #include "write/page/music_to_set.hpp"
@@ -79,11 +82,13 @@ void count_in(const System& system, double width, Counts& counts) {
   }
 }
 
-/// Each kind of collision in a line, with how often it is there.
-std::string collisions_in(const AnalysedScore& music) {
+/// Each kind of collision in a line, with how often it is there. `set` makes the systems of a
+/// width.
+template <typename Set>
+std::string collisions_in(const Set& set) {
   Counts counts;
   for (const double width : {kSheetWidth, kNarrowWidth}) {
-    for (const System& system : systems_of(music, width)) count_in(system, width, counts);
+    for (const System& system : set(width)) count_in(system, width, counts);
   }
   std::string lines;
   for (const auto& [kind, count] : counts) lines += kind + ": " + std::to_string(count) + "\n";
@@ -107,6 +112,23 @@ TEST_CASE("nothing covers the ribbon, the numbers and the words, and nothing lea
           "[page][collisions]") {
   for (const MusicToSet& piece : music_to_set()) {
     CAPTURE(piece.name);
-    CHECK(collisions_in(piece.music) == "");
+    CHECK(collisions_in([&](double width) { return systems_of(piece.music, width); }) == "");
+  }
+}
+
+TEST_CASE("nothing covers the ribbons of several fingerings", "[page][collisions]") {
+  for (const MusicToSet& piece : music_to_set()) {
+    CAPTURE(piece.name);
+    const AnalysedScore bare("bare", with_suggestions(without_fingers(piece.music.written())));
+    const std::vector<AnalysedScore> scores{piece.music, bare};
+    const PairedScores paired = compare_scores(scores, nullptr);
+    REQUIRE_FALSE(paired.problem);
+    for (const Comparison& comparison : paired.comparisons) {
+      const DifferingBars bars(comparison);
+      const auto set = [&](double width) {
+        return systems_of(bars.passage(), bars.hands(), width);
+      };
+      CHECK(collisions_in(set) == "");
+    }
   }
 }

@@ -18,6 +18,17 @@ std::vector<System> systems_of(const AnalysedScore& analysed, double width) {
   return systems;
 }
 
+std::vector<System> systems_of(const AnalysedPassage& passage, const RibbonsOfHands& hands,
+                               double width) {
+  std::vector<System> systems;
+  for (const RibbonsOfHands& part : ribbons_in_parts(passage.written(), hands)) {
+    const WatchNumbersOfLines none(part.size());
+    SystemMaker maker(passage, part, none, width);
+    while (std::optional<System> system = maker.next()) systems.push_back(std::move(*system));
+  }
+  return systems;
+}
+
 Inks of_kind(const std::vector<System>& systems, InkKind kind) {
   Inks found;
   for (const System& system : systems) {

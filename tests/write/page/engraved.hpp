@@ -11,6 +11,10 @@ namespace fingerturn::tests {
 /// All systems of a score, one passage and part after another.
 std::vector<System> systems_of(const AnalysedScore& analysed, double width = kSheetWidth);
 
+/// The same with several ribbons for each hand.
+std::vector<System> systems_of(const AnalysedPassage& passage, const RibbonsOfHands& hands,
+                               double width = kSheetWidth);
+
 /// The inks of a kind, of all systems.
 Inks of_kind(const std::vector<System>& systems, InkKind kind);
 /// The inks of a kind in a style.

@@ -26,6 +26,10 @@ struct RibbonPart {
   double end = 0;
 };
 
+/// For each hand the lines whose ribbons stand beside its staff: fingerings of the same notes, of
+/// which the first has the staff. Their struck events have the same numbers.
+using RibbonsOfHands = std::vector<std::vector<AnalysedLine>>;
+
 /// The room that a node and the swing into it need, on both sides of its middle.
 struct NodeRoom {
   double left = 0;

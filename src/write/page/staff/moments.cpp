@@ -74,18 +74,30 @@ std::optional<std::size_t> number_of(const AnalysedLine& line, std::size_t event
   return static_cast<std::size_t>(entry - events.begin());
 }
 
+/// The room of a node in all its ribbons.
+NodeRoom widest_room(const std::vector<AnalysedLine>& ribbons, std::size_t number) {
+  NodeRoom room;
+  for (const AnalysedLine& line : ribbons) {
+    const NodeRoom here = room_of(line, number);
+    room = {std::max(room.left, here.left), std::max(room.right, here.right)};
+  }
+  return room;
+}
+
 /// The struck events of a moment, in their order.
-std::vector<MomentNode> nodes_of(const AnalysedLine& line, const std::vector<StaffChord>& chords) {
+std::vector<MomentNode> nodes_of(const std::vector<AnalysedLine>& ribbons,
+                                 const std::vector<StaffChord>& chords) {
   std::set<std::size_t> numbers;
   for (const StaffChord& chord : chords) {
     for (const NotatedHead& head : chord.chord->heads) {
-      const auto number = head.tied_to ? std::nullopt : number_of(line, head.place.event);
+      const auto number =
+          head.tied_to ? std::nullopt : number_of(ribbons.front(), head.place.event);
       if (number) numbers.insert(*number);
     }
   }
   std::vector<MomentNode> nodes;
   nodes.reserve(numbers.size());
-  for (const std::size_t number : numbers) nodes.push_back({number, room_of(line, number)});
+  for (const std::size_t number : numbers) nodes.push_back({number, widest_room(ribbons, number)});
   return nodes;
 }
 
@@ -102,11 +114,11 @@ void add_room_beside(const HandMoment& hand, Box& reach) {
   }
 }
 
-void measure(HandMoment& hand, const AnalysedLine& line) {
+void measure(HandMoment& hand, const std::vector<AnalysedLine>& ribbons) {
   if (hand.chords.empty()) return;
   set_apart(hand.chords);
   hand.heads = draw_moment(hand.chords);
-  hand.nodes = nodes_of(line, hand.chords);
+  hand.nodes = nodes_of(ribbons, hand.chords);
   Box reach = box_of(hand.heads);
   reach.left = std::min(reach.left, 0.0);
   add_room_beside(hand, reach);
@@ -115,7 +127,7 @@ void measure(HandMoment& hand, const AnalysedLine& line) {
 
 }  // namespace
 
-MeasuredBar measured(NotatedBar bar, const std::vector<AnalysedLine>& lines,
+MeasuredBar measured(NotatedBar bar, const RibbonsOfHands& hands,
                      const std::vector<Reading>& readings, std::optional<Ticks> ticks) {
   MeasuredBar found;
   found.bar = std::make_shared<const NotatedBar>(std::move(bar));
@@ -134,8 +146,8 @@ MeasuredBar measured(NotatedBar bar, const std::vector<AnalysedLine>& lines,
     constexpr double kUnknown = 0.25;
     moment.length =
         ticks ? static_cast<double>(next - moment.onset) / static_cast<double>(*ticks) : kUnknown;
-    for (std::size_t hand = 0; hand < lines.size(); ++hand) {
-      measure(moment.hands[hand], lines[hand]);
+    for (std::size_t hand = 0; hand < hands.size(); ++hand) {
+      measure(moment.hands[hand], hands[hand]);
     }
   }
   return found;

@@ -50,8 +50,9 @@ struct MeasuredBar {
   bool ends = true;               ///< it has the bar's end
 };
 
-/// Measures a bar of lines whose staves are read in this way. `ticks` are those of a whole note.
-MeasuredBar measured(NotatedBar bar, const std::vector<AnalysedLine>& lines,
+/// Measures a bar of hands whose staves are read in this way: of each the lines whose ribbons it
+/// has. `ticks` are those of a whole note.
+MeasuredBar measured(NotatedBar bar, const RibbonsOfHands& hands,
                      const std::vector<Reading>& readings, std::optional<Ticks> ticks);
 
 }  // namespace fingerturn

@@ -11,6 +11,7 @@ namespace fingerturn {
 namespace {
 
 constexpr double kLeastHead = 7.4;  // the names of the ribbon's lines stand above it
+constexpr double kLetterRoom = 2;   // for the letters of several ribbons
 constexpr double kLeastStretch = 0.55;
 constexpr double kFullStretch = 1;
 constexpr double kLooseStretch = 1.7;  // of a last system that is not full
@@ -34,6 +35,18 @@ bool may_part(const MeasuredBar& bar, std::size_t moment) {
   return true;
 }
 
+RibbonsOfHands one_ribbon_each(const SharedLines& lines) {
+  RibbonsOfHands hands;
+  for (const AnalysedLine& line : lines) hands.push_back({line});
+  return hands;
+}
+
+SharedLines lines_on_staves(const RibbonsOfHands& hands) {
+  SharedLines lines;
+  for (const std::vector<AnalysedLine>& ribbons : hands) lines.push_back(ribbons.front());
+  return lines;
+}
+
 }  // namespace
 
 /// Bars that are placed in their system.
@@ -45,14 +58,18 @@ struct SystemMaker::Row {
   bool is_last = false;
 };
 
-SystemMaker::SystemMaker(const AnalysedPassage& passage, SharedLines lines,
+SystemMaker::SystemMaker(const AnalysedPassage& passage, const SharedLines& lines,
                          const WatchNumbersOfLines& watch, double width)
-    : lines_(std::move(lines)),
+    : SystemMaker(passage, one_ribbon_each(lines), watch, width) {}
+
+SystemMaker::SystemMaker(const AnalysedPassage& passage, RibbonsOfHands hands,
+                         const WatchNumbersOfLines& watch, double width)
+    : hands_(std::move(hands)),
       watch_(watch),
       width_(width),
-      bars_(passage, lines_),
-      readings_(readings_of(BarSequence(passage, lines_))),
-      ties_(lines_.size()) {}
+      bars_(passage, lines_on_staves(hands_)),
+      readings_(readings_of(BarSequence(passage, lines_on_staves(hands_)))),
+      ties_(hands_.size()) {}
 
 bool SystemMaker::has_bar(std::size_t number) {
   while (waiting_.size() <= number) {
@@ -61,7 +78,7 @@ bool SystemMaker::has_bar(std::size_t number) {
     std::vector<Reading> readings;
     for (const Readings& of_line : readings_) readings.push_back(of_line[read_]);
     ++read_;
-    add_parts(measured(std::move(*bar), lines_, readings, bars_.ticks_in_whole()));
+    add_parts(measured(std::move(*bar), hands_, readings, bars_.ticks_in_whole()));
   }
   return true;
 }
@@ -84,9 +101,9 @@ void SystemMaker::add_parts(MeasuredBar bar) {
 }
 
 double SystemMaker::begin_of_first() {
-  const double begin = begin_of_staves(lines_.size());
-  double end = kLeastHead;
-  for (std::size_t hand = 0; hand < lines_.size(); ++hand) {
+  const double begin = begin_of_staves(hands_.size());
+  double end = hands_.front().size() > 1 ? kLeastHead + kLetterRoom : kLeastHead;
+  for (std::size_t hand = 0; hand < hands_.size(); ++hand) {
     end = std::max(end, head_of(waiting_.front(), hand, key_, begin).end);
   }
   return end;
@@ -99,7 +116,7 @@ std::vector<BarEnds> SystemMaker::ends_of(std::size_t count) {
   for (std::size_t i = 0; i < count; ++i) {
     const MeasuredBar& bar = waiting_[i];
     if (!bar.goes_on && begins_repeat(left_of(*bar.bar))) ends[i].before += kRepeatRoom;
-    for (std::size_t hand = 0; i > 0 && hand < lines_.size(); ++hand) {
+    for (std::size_t hand = 0; i > 0 && hand < hands_.size(); ++hand) {
       const double signs = changes_in(bar, hand, key, 0).end;
       ends[i].before = std::max(ends[i].before, signs);
     }
@@ -177,7 +194,7 @@ std::optional<System> SystemMaker::next() {
   split_first();
   Row row = justified(waiting_.front().ends ? bars_that_fit() : 1);
   const BarsInSystem bars{row.bars, row.places, row.first};
-  System system = draw_system(lines_, bars, {key_, &ties_, row.is_last}, watch_);
+  System system = draw_system(hands_, bars, {key_, &ties_, row.is_last}, watch_);
   system.width = width_;
   for (const MeasuredBar& bar : row.bars) {
     if (bar.bar->key) key_ = *bar.bar->key;

@@ -6,7 +6,6 @@
 #include "write/page/staff/spacing.hpp"
 #include "write/page/staff/staff.hpp"
 
-#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <deque>
@@ -23,8 +22,6 @@ struct System {
   Inks inks;
   std::int32_t first_bar = 0;
   std::int32_t last_bar = 0;
-  /// The struck events of each line that it shows: numbers from, and up to.
-  std::vector<std::array<std::size_t, 2>> events;
 };
 
 /// The numbers of the findings, by the events of each line.
@@ -35,8 +32,12 @@ using WatchNumbersOfLines = std::vector<WatchNumbers>;
 class SystemMaker {
  public:
   /// The passage and the numbers must outlive it. `width` is in staff spaces.
-  SystemMaker(const AnalysedPassage& passage, SharedLines lines, const WatchNumbersOfLines& watch,
-              double width);
+  SystemMaker(const AnalysedPassage& passage, const SharedLines& lines,
+              const WatchNumbersOfLines& watch, double width);
+  /// The same with several ribbons for each hand: fingerings of the same notes, the first being
+  /// those of the passage. They are named by letters.
+  SystemMaker(const AnalysedPassage& passage, RibbonsOfHands hands,
+              const WatchNumbersOfLines& watch, double width);
 
   /// The next system; none after the last.
   std::optional<System> next();
@@ -54,7 +55,7 @@ class SystemMaker {
   void split_first();
   [[nodiscard]] Row justified(std::size_t count);
 
-  SharedLines lines_;
+  RibbonsOfHands hands_;
   const WatchNumbersOfLines& watch_;
   double width_;
   NotatedBars bars_;

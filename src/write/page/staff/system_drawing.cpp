@@ -1,5 +1,6 @@
 #include "write/page/staff/system_drawing.hpp"
 
+#include "fingerturn/compare.hpp"
 #include "write/page/staff/bar_signs.hpp"
 
 #include <algorithm>
@@ -16,25 +17,25 @@ constexpr double kSmallClef = 0.75;
 /// Draws a row of bars as a system.
 class SystemDrawing {
  public:
-  SystemDrawing(const SharedLines& lines, const BarsInSystem& system)
-      : lines_(lines),
+  SystemDrawing(const RibbonsOfHands& hands, const BarsInSystem& system)
+      : hands_(hands),
         system_(system),
-        begin_(begin_of_staves(lines.size())),
+        begin_(begin_of_staves(hands.size())),
         end_(system.places.back().end) {}
 
   System draw(const SystemState& state, const WatchNumbersOfLines& watch) {
-    for (std::size_t hand = 0; hand < lines_.size(); ++hand) {
+    for (std::size_t hand = 0; hand < hands_.size(); ++hand) {
       staves_.push_back(staff_of(hand, state.key, (*state.ties)[hand]));
     }
     number_bars();
     set_staves_apart();
-    for (std::size_t hand = 0; hand < lines_.size(); ++hand) add_ribbon(hand, watch[hand]);
-    for (std::size_t hand = 0; hand < lines_.size(); ++hand) {
+    for (std::size_t hand = 0; hand < hands_.size(); ++hand) add_ribbons(hand, watch[hand]);
+    for (std::size_t hand = 0; hand < hands_.size(); ++hand) {
       move_all(staves_[hand], 0, tops_[hand]);
       append(inks_, std::move(staves_[hand]));
     }
     draw_bar_lines(state.is_last);
-    if (lines_.size() > 1) draw_brace();
+    if (hands_.size() > 1) draw_brace();
     return finished();
   }
 
@@ -102,7 +103,7 @@ class SystemDrawing {
     constexpr double kLeast = kStaffHeight + 5;
     constexpr double kAir = 1;
     tops_.assign(1, 0);
-    if (lines_.size() < 2) return;
+    if (hands_.size() < 2) return;
     Skyline upper(end_ + 2);
     Skyline lower(end_ + 2);
     upper.add(staves_[0]);
@@ -110,35 +111,55 @@ class SystemDrawing {
     tops_.push_back(std::max(kLeast, upper.distance_to(lower, kAir)));
   }
 
-  void add_ribbon(std::size_t hand, const WatchNumbers& watch) {
+  /// The first ribbon stands above the others, which is next to the staff in the left hand only.
+  void add_ribbons(std::size_t hand, const WatchNumbers& watch) {
     constexpr double kBeforeFirst = 2;
-    constexpr double kNameSize = 1.6;
-    constexpr double kNameGap = 0.3;
     RibbonPart part;
     for (std::size_t i = 0; i < system_.bars.size(); ++i) add_nodes(i, hand, part);
     if (part.nodes.empty()) return;
     part.begin = system_.first - kBeforeFirst;
     part.end = end_;
-    const bool above = lines_[hand].hand() == Hand::right;
-    Inks inks = draw_ribbon(lines_[hand], part, watch);
-    for (const double y : {0.0, kRibbonHeight}) {
-      inks.push_back(text_ink(InkKind::ribbon_name,
-                              {y == 0 ? "right" : "left",
-                               {part.begin - kNameGap, y + 0.33 * kNameSize},
-                               kNameSize,
-                               Anchor::end},
-                              InkStyle::quiet));
+    const std::size_t count = hands_[hand].size();
+    const bool above = hands_[hand].front().hand() == Hand::right;
+    Inks beside = staves_[hand];
+    for (std::size_t i = 0; i < count; ++i) {
+      const std::size_t number = above ? count - 1 - i : i;
+      Inks ribbon = draw_ribbon(hands_[hand][number], part, watch);
+      add_names(part.begin, count > 1 ? fingering_label(number) : "", ribbon);
+      move_all(ribbon, 0, place_beside(ribbon, beside, above));
+      if (i + 1 < count) append(beside, Inks(ribbon));
+      move_all(ribbon, 0, tops_[hand]);
+      append(inks_, std::move(ribbon));
     }
-    move_all(inks, 0, tops_[hand] + place_beside(inks, hand, above));
-    append(inks_, std::move(inks));
   }
 
-  /// Where the ribbon lies from its staff, so that nothing of them meets.
-  [[nodiscard]] double place_beside(const Inks& ribbon, std::size_t hand, bool above) const {
+  /// What the lines of a ribbon stand for and, of several, which fingering it is.
+  static void add_names(double begin, const std::string& letter, Inks& ribbon) {
+    constexpr double kNameSize = 1.6;
+    constexpr double kLetterSize = 2.2;
+    constexpr double kNameGap = 0.3;
+    double left = begin;
+    for (const double y : {0.0, kRibbonHeight}) {
+      ribbon.push_back(text_ink(InkKind::ribbon_name,
+                                {y == 0 ? "right" : "left",
+                                 {begin - kNameGap, y + 0.33 * kNameSize},
+                                 kNameSize,
+                                 Anchor::end},
+                                InkStyle::quiet));
+      left = std::min(left, ribbon.back().box.left);
+    }
+    if (letter.empty()) return;
+    const Point at{left - kNameGap, kRibbonHeight / 2 + 0.35 * kLetterSize};
+    ribbon.push_back(
+        text_ink(InkKind::ribbon_name, {letter, at, kLetterSize, Anchor::end}, InkStyle::strong));
+  }
+
+  /// Where the ribbon lies from what is beside it, so that nothing of them meets.
+  [[nodiscard]] double place_beside(const Inks& ribbon, const Inks& beside, bool above) const {
     constexpr double kAir = 0.5;
     Skyline staff(end_ + 2);
     Skyline own(end_ + 2);
-    staff.add(staves_[hand]);
+    staff.add(beside);
     own.add(ribbon);
     return above ? -own.distance_to(staff, kAir) : staff.distance_to(own, kAir);
   }
@@ -222,22 +243,13 @@ class SystemDrawing {
     system.inks = std::move(inks_);
     system.first_bar = system_.bars.front().bar->bar;
     system.last_bar = system_.bars.back().bar->bar;
-    for (std::size_t hand = 0; hand < lines_.size(); ++hand) {
-      RibbonPart part;
-      for (std::size_t i = 0; i < system_.bars.size(); ++i) add_nodes(i, hand, part);
-      if (part.nodes.empty()) {
-        system.events.push_back({0, 0});
-      } else {
-        system.events.push_back({part.nodes.front().number, part.nodes.back().number + 1});
-      }
-    }
     return system;
   }
 
   static constexpr double kThin = 0.16;
   static constexpr double kThick = 0.5;
 
-  const SharedLines& lines_;
+  const RibbonsOfHands& hands_;
   const BarsInSystem& system_;
   double begin_;
   double end_;
@@ -250,9 +262,9 @@ class SystemDrawing {
 
 double begin_of_staves(std::size_t hands) noexcept { return hands > 1 ? kBraceRoom : kEdge; }
 
-System draw_system(const SharedLines& lines, const BarsInSystem& bars, const SystemState& state,
+System draw_system(const RibbonsOfHands& hands, const BarsInSystem& bars, const SystemState& state,
                    const WatchNumbersOfLines& watch) {
-  return SystemDrawing(lines, bars).draw(state, watch);
+  return SystemDrawing(hands, bars).draw(state, watch);
 }
 
 }  // namespace fingerturn

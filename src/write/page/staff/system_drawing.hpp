@@ -19,7 +19,7 @@ struct SystemState {
 };
 
 /// Draws bars that are placed as a system: staves, ribbons, bar lines and the brace.
-System draw_system(const SharedLines& lines, const BarsInSystem& bars, const SystemState& state,
+System draw_system(const RibbonsOfHands& hands, const BarsInSystem& bars, const SystemState& state,
                    const WatchNumbersOfLines& watch);
 
 }  // namespace fingerturn
