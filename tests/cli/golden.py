@@ -33,7 +33,6 @@ OF_PASSAGES = (
     ("musicxml", "annotate --format musicxml", Score()),
     ("md", "annotate --format markdown", Markdown()),
     ("html", "annotate --format html", Markup()),
-    ("compared.html", "compare --suggest --format html", Markup()),
     ("svg", "annotate --format svg", Picture()),
     ("txt", "annotate", Text(80)),
     ("narrow.txt", "annotate --columns 48", Text(48)),
@@ -45,6 +44,7 @@ OF_PASSAGES = (
 )
 OF_SCORES = (
     ("words.musicxml", "annotate --format musicxml --words", Score()),
+    ("compared.html", "compare --suggest --format html", Markup()),
 )
 OF_ALL_TOGETHER = (
     ("txt", "check", Text(80)),
