@@ -132,8 +132,8 @@ void add_totals_legend(std::string& out, std::span<const Comparison> comparisons
 std::string write_comparison_html(std::span<const Comparison> comparisons) {
   return text_of(0, [&](TextOut& out) {
     const bool is_one = comparisons.size() == 1;
-    const std::string title =
-        is_one ? escaped_markup(title_of(comparisons.front())) : std::string("Fingerings compared");
+    const std::string_view title =
+        is_one ? title_of(comparisons.front()) : std::string_view("Fingerings compared");
     const TextSink sink = [&](std::string_view piece) { out.add(piece); };
     HtmlPage page{{sink, page_head(title)}, {}};
     page.out += "<main>\n";

@@ -47,7 +47,7 @@ std::string write_html(const AnalysedScore& analysed, const PageStyle& style) {
 }
 
 void write_html(const AnalysedScore& analysed, const PageStyle& style, const TextSink& sink) {
-  HtmlPage page{{sink, page_head(escaped_markup(title_of(analysed)), style.index)}, {}};
+  HtmlPage page{{sink, page_head(title_of(analysed), style.index)}, {}};
   page.unfolded = style.unfolded;
   page.detail = style.detail;
   if (analysed.size() > 1) add_contents(page.out, analysed);

@@ -22,6 +22,7 @@ a{color:#14507d}
 .systems .music{width:100%;height:auto;margin:1.2rem 0}
 .wide{display:none}
 .outlines{position:absolute}
+.lines{display:none}
 .map{margin:.6rem 0}
 .map svg{display:block;width:100%;height:1.4em}
 .map figcaption{font-size:.85rem;color:#555d66}
@@ -90,6 +91,8 @@ h1{margin-bottom:.2em}
 details:not([open]){display:none}
 a{color:inherit;text-decoration:none}
 .way{display:none}
+.lines{display:block;break-inside:avoid}
+.lines div{height:8mm;border-bottom:1px solid #8d96a0}
 }
 )css";
 
