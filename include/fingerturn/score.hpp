@@ -38,6 +38,10 @@ struct Note {
   /// A written finger that a suggestion took the place of, since it is probably meant for another
   /// note of its chord (docs/rules.md, 5.2). It takes no part in comparisons.
   std::optional<Finger> set_aside;
+  /// How many slurs end and begin at it, for those who set the music. They take no part in
+  /// comparisons, as the passage notation has none.
+  std::uint8_t slurs_end = 0;
+  std::uint8_t slurs_begin = 0;
   bool suggested = false;  ///< the fingering is a suggestion, not one that was given
   bool tied = false;       ///< tied to the next note on the same key
   bool held = false;       ///< a tied continuation: the key is down already, not struck

@@ -33,12 +33,12 @@ class Grouping {
   void add(const WrittenNote& note) {
     VoiceSoFar& voice = voices_[note.voice];
     // A slur that begins at a grace note begins something new.
-    if (note.grace && note.slurs_begin > 0 && voice.slurs == 0) voice.has_group = false;
+    if (note.grace && note.note.slurs_begin > 0 && voice.slurs == 0) voice.has_group = false;
     if (!note.grace && !note.in_chord) go_to(note, voice);
     found_.of_note.push_back(voice.group);
     count(note, voice.group);
-    voice.slurs -= std::min<std::uint32_t>(voice.slurs, note.slurs_end);
-    voice.slurs += note.slurs_begin;
+    voice.slurs -= std::min<std::uint32_t>(voice.slurs, note.note.slurs_end);
+    voice.slurs += note.note.slurs_begin;
   }
 
   void go_to(const WrittenNote& note, VoiceSoFar& voice) {

@@ -50,12 +50,19 @@ void sort_by_key(Notes notes) {
                    });
 }
 
+void add_slurs(std::uint8_t more, std::uint8_t& slurs) {
+  constexpr int kMost = 99;
+  slurs = static_cast<std::uint8_t>(std::min(kMost, slurs + more));
+}
+
 /// Of two notes on one key, what the second adds to the first.
 void merge(const WrittenNote& second, WrittenNote& first) {
   first.duration = std::max(first.duration, second.duration);
   first.note.tied |= second.note.tied;
   first.breath_after |= second.breath_after;
   first.rolled |= second.rolled;
+  add_slurs(second.note.slurs_end, first.note.slurs_end);
+  add_slurs(second.note.slurs_begin, first.note.slurs_begin);
   first.rolls_down |= second.rolls_down;
   if (first.ornament == Ornament::none) first.ornament = second.ornament;
   if (first.note.finger) return;

@@ -267,8 +267,8 @@ class PartReader {
     note.rolls_down = element.rolls_down;
     note.ornament = element.ornament;
     note.beam = element.beam;
-    note.slurs_end = element.slurs_end;
-    note.slurs_begin = element.slurs_begin;
+    note.note.slurs_end = element.slurs_end;
+    note.note.slurs_begin = element.slurs_begin;
     if (!element.ornament_left_out.empty()) {
       part_.ornaments_left_out.push_back({part_.measures.back().bar, element.ornament_left_out});
     }

@@ -38,8 +38,6 @@ struct WrittenNote {
   bool rolls_down = false;  ///< of one that is rolled from its highest note down
   Ornament ornament = Ornament::none;
   Beam beam = Beam::none;
-  std::uint8_t slurs_end = 0;  ///< how many slurs end and begin here
-  std::uint8_t slurs_begin = 0;
 };
 
 struct WrittenMeasure {

@@ -113,10 +113,10 @@ const Note* note_past(const Event& struck, Hand hand, const std::vector<Down>& o
   return nullptr;
 }
 
-void tell_past(HandInTime& reaching, const HandInTime& other, const Note& far) {
+void tell_past(HandInTime& reaching, const HandInTime& passed, const Note& far) {
   reaching.tell(HandInTime::Topic::past,
                 fmt::format("The {} hand reaches past the {} to {}.", to_string(reaching.hand()),
-                            to_string(other.hand()), to_string(far.pitch)));
+                            to_string(passed.hand()), to_string(far.pitch)));
 }
 
 /// Where both strike, what is said of them is said of one: of the one that came from further away.

@@ -16,6 +16,7 @@ class DifferingBars {
  public:
   /// The comparison must outlive it.
   explicit DifferingBars(const Comparison& comparison);
+  ~DifferingBars() = default;
 
   DifferingBars(const DifferingBars&) = delete;
   DifferingBars& operator=(const DifferingBars&) = delete;

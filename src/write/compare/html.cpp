@@ -87,6 +87,7 @@ void add_places(HtmlPage& page, const HandComparison& hand) {
 
 std::string ranges_words(const std::vector<BarRange>& ranges) {
   std::vector<std::string> words;
+  words.reserve(ranges.size());
   for (const BarRange& range : ranges) words.push_back(to_string(range));
   return enumerated(words);
 }

@@ -18,7 +18,7 @@ Box part_of(const BeamInk& beam, double left, double right) {
 Box part_of(const BowInk& bow, double left, double right) {
   const auto height_at = [&](double x) {
     const double way = (x - bow.from.x) / (bow.to.x - bow.from.x);
-    return bow.from.y + bow.bend * 4 * way * (1 - way);
+    return height_of(bow, way);
   };
   const double nearest = std::clamp((bow.from.x + bow.to.x) / 2, left, right);
   const auto [top, bottom] = std::minmax({height_at(left), height_at(right), height_at(nearest)});

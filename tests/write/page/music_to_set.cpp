@@ -28,6 +28,7 @@ void add_files(const files::path& folder, std::vector<MusicToSet>& found) {
 std::vector<MusicToSet> music_to_set() {
   std::vector<MusicToSet> found;
   add_files(files::path(FINGERTURN_SOURCE_DIR) / "demo", found);
+  add_files(files::path(FINGERTURN_TESTS_DIR) / "write/page/music", found);
   add_files(corpus_folder(), found);
   return found;
 }

@@ -65,11 +65,17 @@ Ink beam_ink(Point from, Point to, double thickness) {
   return {InkKind::beam, InkStyle::plain, box, BeamInk{from, to, thickness}};
 }
 
+double height_of(const BowInk& bow, double way) noexcept {
+  return bow.from.y + way * (bow.to.y - bow.from.y) + bow.bend * 4 * way * (1 - way);
+}
+
 Ink bow_ink(InkKind kind, Point from, Point to, double bend) {
-  // The middle of the curve comes three quarters of the way to its handles.
-  const Point middle{(from.x + to.x) / 2, (from.y + to.y) / 2 + bend};
-  return {kind, InkStyle::plain, both(box_between(from, to), box_between(middle, middle)),
-          BowInk{from, to, bend, kind == InkKind::tie}};
+  const BowInk bow{from, to, bend, kind == InkKind::tie || kind == InkKind::slur};
+  constexpr double kEighth = 8;
+  const double fall = to.y - from.y;
+  const double peak = bend == 0 ? 0.5 : std::clamp(0.5 + fall / (kEighth * bend), 0.0, 1.0);
+  const Point middle{from.x + peak * (to.x - from.x), height_of(bow, peak)};
+  return {kind, InkStyle::plain, both(box_between(from, to), box_between(middle, middle)), bow};
 }
 
 Ink swing_ink(Point from, Point to, InkStyle style) {

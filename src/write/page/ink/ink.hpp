@@ -33,6 +33,7 @@ enum class InkKind : std::uint8_t {
   ledger,
   rest,
   tie,
+  slur,
   tuplet,
   ottava,
   ornament,
@@ -136,6 +137,9 @@ struct Ink {
 };
 
 using Inks = std::vector<Ink>;
+
+/// Where a bow is at a part of its way, from 0 to 1.
+double height_of(const BowInk& bow, double way) noexcept;
 
 Ink glyph_ink(InkKind kind, Glyph glyph, Point at, double scale = 1);
 Ink line_ink(InkKind kind, Point from, Point to, double width);

@@ -28,8 +28,22 @@ void Skyline::add(const Box& box) {
   }
 }
 
+void Skyline::add(const Ink& ink) {
+  const auto* bow = std::get_if<BowInk>(&ink.shape);
+  if (bow == nullptr) return add(ink.box);
+  // Long bows leave much of their box free.
+  constexpr int kPieces = 12;
+  for (int i = 0; i < kPieces; ++i) {
+    const double begin = static_cast<double>(i) / kPieces;
+    const double end = static_cast<double>(i + 1) / kPieces;
+    const auto [top, bottom] = std::minmax({height_of(*bow, begin), height_of(*bow, end)});
+    const double width = bow->to.x - bow->from.x;
+    add(Box{bow->from.x + begin * width, top, bow->from.x + end * width, bottom});
+  }
+}
+
 void Skyline::add(const Inks& inks) {
-  for (const Ink& ink : inks) add(ink.box);
+  for (const Ink& ink : inks) add(ink);
 }
 
 double Skyline::top(double left, double right, double none) const {

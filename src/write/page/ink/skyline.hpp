@@ -13,6 +13,7 @@ class Skyline {
   explicit Skyline(double width);
 
   void add(const Box& box);
+  void add(const Ink& ink);
   void add(const Inks& inks);
 
   /// The highest and lowest that is reached between two places; where nothing is, `none`.

@@ -224,11 +224,17 @@ struct Label {
   std::string words;
 };
 
-/// What a label covers: a number that leads to the list has a frame.
-Box box_of(const Ink& label) {
-  const double inset = label.kind == InkKind::watch_flag ? 0.28 : 0;
-  const Box& box = label.box;
-  return {box.left - inset, box.top, box.right + inset, box.bottom};
+/// The frame of a number that leads to the list.
+Ink flag_frame(const Ink& number) {
+  constexpr double kInset = 0.28;
+  const Box& box = number.box;
+  return plate_ink(number.kind, {box.left - kInset, box.top, box.right + kInset, box.bottom}, 0.2,
+                   InkStyle::flag);
+}
+
+/// What a label covers.
+Box covered(const Ink& label) {
+  return label.kind == InkKind::watch_flag ? flag_frame(label).box : label.box;
 }
 
 bool overlap(const Box& one, const Box& other, double air) {
@@ -255,11 +261,11 @@ void draw_labels(const std::vector<Label>& labels, bool above, double end, Inks&
     const double y = above ? sky.top(left, right, -kReach) - kAir - ink.box.bottom
                            : sky.bottom(left, right, kRibbonHeight + kReach) + kAir - ink.box.top;
     ink.move(0, y);
-    const auto is_taken = [&](const Box& other) { return overlap(box_of(ink), other, kAir); };
+    const auto is_taken = [&](const Box& other) { return overlap(covered(ink), other, kAir); };
     while (std::ranges::any_of(placed, is_taken)) ink.move(0, above ? -kRow : kRow);
-    placed.push_back(box_of(ink));
+    placed.push_back(covered(ink));
     if (placed.size() > kLastLabels) placed.pop_front();
-    if (is_flag) inks.push_back(plate_ink(label.kind, box_of(ink), 0.2, InkStyle::flag));
+    if (is_flag) inks.push_back(flag_frame(ink));
     inks.push_back(std::move(ink));
   }
 }

@@ -29,10 +29,12 @@ bool is_wide_rest(const NotatedVoice& voice, Ticks length) {
 
 class StaffDrawing {
  public:
-  StaffDrawing(const BarsInSystem& system, std::size_t hand, OpenTies& ties)
+  StaffDrawing(const BarsInSystem& system, const Line& line, std::size_t hand, OpenBows& open)
       : system_(system),
+        line_(line),
         hand_(hand),
-        ties_(ties),
+        ties_(open.ties),
+        slurs_(open.slurs, system.first),
         sky_(system.places.empty() ? 0 : system.places.back().end + 2) {}
 
   Inks draw() {
@@ -41,6 +43,7 @@ class StaffDrawing {
     end_ties();
     sky_.add(inks_);
     for (std::size_t i = 0; i < system_.bars.size(); ++i) draw_above(i);
+    if (!system_.places.empty()) append(inks_, slurs_.draw(system_.places.back().end, sky_));
     draw_octaves();
     return std::move(inks_);
   }
@@ -52,12 +55,17 @@ class StaffDrawing {
     if (!bar.goes_on && is_wide_rest(bar.bar->hands[hand_].voices[0], bar.bar->length)) {
       draw_wide_rest(places);
     }
+    const bool two_voices = bar.bar->hands[hand_].has_two_voices();
+    slurs_.begin_bar(bar.bar->bar);
     for (std::size_t i = 0; i < bar.moments.size(); ++i) {
       const HandMoment& moment = bar.moments[i].hands[hand_];
       Inks heads = moment.heads;
       move_all(heads, places.moments[i], 0);
       append(inks_, std::move(heads));
-      for (const StaffChord& chord : moment.chords) draw_ties(chord, places.moments[i], bar);
+      for (const StaffChord& chord : moment.chords) {
+        draw_ties(chord, places.moments[i], bar);
+        slurs_.add(line_, chord, places.moments[i], two_voices);
+      }
     }
     for (std::size_t voice = 0; voice < 2; ++voice) {
       append(inks_, draw_stems(voice_of(bar, places, hand_, voice)));
@@ -248,16 +256,18 @@ class StaffDrawing {
   }
 
   const BarsInSystem& system_;
+  const Line& line_;
   std::size_t hand_;
   OpenTies& ties_;
+  Slurs slurs_;
   Skyline sky_;
   Inks inks_;
 };
 
 }  // namespace
 
-Inks draw_staff(const BarsInSystem& system, std::size_t hand, OpenTies& ties) {
-  return StaffDrawing(system, hand, ties).draw();
+Inks draw_staff(const BarsInSystem& system, const Line& line, std::size_t hand, OpenBows& open) {
+  return StaffDrawing(system, line, hand, open).draw();
 }
 
 }  // namespace fingerturn

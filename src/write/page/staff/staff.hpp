@@ -2,6 +2,7 @@
 
 #include "write/page/ink/skyline.hpp"
 #include "write/page/staff/moments.hpp"
+#include "write/page/staff/slurs.hpp"
 #include "write/page/staff/spacing.hpp"
 
 #include <cstddef>
@@ -20,6 +21,12 @@ struct TieFrom {
 };
 using OpenTies = std::map<int, TieFrom>;
 
+/// What a hand's staff takes from a system into the next.
+struct OpenBows {
+  OpenTies ties;
+  OpenSlurs slurs;
+};
+
 /// A stretch of bars that stand in one system.
 struct BarsInSystem {
   std::span<const MeasuredBar> bars;
@@ -28,7 +35,7 @@ struct BarsInSystem {
 };
 
 /// What stands on the staff of a hand in a system, its highest line at 0: notes, rests, ties,
-/// tuplets and signs. Ties that go on are left in `ties`.
-Inks draw_staff(const BarsInSystem& system, std::size_t hand, OpenTies& ties);
+/// slurs, tuplets and signs. Bows that go on are left in `open`.
+Inks draw_staff(const BarsInSystem& system, const Line& line, std::size_t hand, OpenBows& open);
 
 }  // namespace fingerturn

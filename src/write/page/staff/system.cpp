@@ -69,7 +69,7 @@ SystemMaker::SystemMaker(const AnalysedPassage& passage, RibbonsOfHands hands,
       width_(width),
       bars_(passage, lines_on_staves(hands_)),
       readings_(readings_of(BarSequence(passage, lines_on_staves(hands_)))),
-      ties_(hands_.size()) {}
+      open_(hands_.size()) {}
 
 bool SystemMaker::has_bar(std::size_t number) {
   while (waiting_.size() <= number) {
@@ -194,7 +194,7 @@ std::optional<System> SystemMaker::next() {
   split_first();
   Row row = justified(waiting_.front().ends ? bars_that_fit() : 1);
   const BarsInSystem bars{row.bars, row.places, row.first};
-  System system = draw_system(hands_, bars, {key_, &ties_, row.is_last}, watch_);
+  System system = draw_system(hands_, bars, {key_, &open_, row.is_last}, watch_);
   system.width = width_;
   for (const MeasuredBar& bar : row.bars) {
     if (bar.bar->key) key_ = *bar.bar->key;

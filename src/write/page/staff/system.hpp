@@ -62,7 +62,7 @@ class SystemMaker {
   std::vector<Readings> readings_;
   std::size_t read_ = 0;
   std::deque<MeasuredBar> waiting_;
-  std::vector<OpenTies> ties_;
+  std::vector<OpenBows> open_;
   KeySignature key_;
 };
 

@@ -25,7 +25,7 @@ class SystemDrawing {
 
   System draw(const SystemState& state, const WatchNumbersOfLines& watch) {
     for (std::size_t hand = 0; hand < hands_.size(); ++hand) {
-      staves_.push_back(staff_of(hand, state.key, (*state.ties)[hand]));
+      staves_.push_back(staff_of(hand, state.key, (*state.open)[hand]));
     }
     number_bars();
     set_staves_apart();
@@ -40,7 +40,7 @@ class SystemDrawing {
   }
 
  private:
-  Inks staff_of(std::size_t hand, KeySignature key, OpenTies& ties) {
+  Inks staff_of(std::size_t hand, KeySignature key, OpenBows& open) {
     constexpr double kThickness = 0.11;
     Inks inks;
     for (int line = 0; line <= 4; ++line) {
@@ -49,7 +49,7 @@ class SystemDrawing {
     }
     append(inks, head_of(system_.bars.front(), hand, key, begin_).inks);
     append(inks, changes_of(hand, key));
-    append(inks, draw_staff(system_, hand, ties));
+    append(inks, draw_staff(system_, hands_[hand].front().written(), hand, open));
     return inks;
   }
 

@@ -12,9 +12,8 @@ double begin_of_staves(std::size_t hands) noexcept;
 
 /// What a system follows and shares with those before it.
 struct SystemState {
-  KeySignature key;  ///< that holds where it begins
-  std::vector<OpenTies>* ties =
-      nullptr;  ///< of each hand, from the system before and into the next
+  KeySignature key;                       ///< that holds where it begins
+  std::vector<OpenBows>* open = nullptr;  ///< of each hand, into the system and out of it
   bool is_last = false;
 };
 
