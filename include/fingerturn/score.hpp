@@ -42,6 +42,7 @@ struct Note {
   /// comparisons, as the passage notation has none.
   std::uint8_t slurs_end = 0;
   std::uint8_t slurs_begin = 0;
+  bool fermata = false;    ///< the same of a fermata over it
   bool suggested = false;  ///< the fingering is a suggestion, not one that was given
   bool tied = false;       ///< tied to the next note on the same key
   bool held = false;       ///< a tied continuation: the key is down already, not struck

@@ -60,6 +60,7 @@ void merge(const WrittenNote& second, WrittenNote& first) {
   first.duration = std::max(first.duration, second.duration);
   first.note.tied |= second.note.tied;
   first.breath_after |= second.breath_after;
+  first.note.fermata |= second.note.fermata;
   first.rolled |= second.rolled;
   add_slurs(second.note.slurs_end, first.note.slurs_end);
   add_slurs(second.note.slurs_begin, first.note.slurs_begin);

@@ -37,6 +37,7 @@ struct NoteElement {
   Beam beam = Beam::none;
   std::uint8_t slurs_end = 0;
   std::uint8_t slurs_begin = 0;
+  bool fermata = false;
 };
 NoteElement note_element(pugi::xml_node element);
 

@@ -269,6 +269,7 @@ class PartReader {
     note.beam = element.beam;
     note.note.slurs_end = element.slurs_end;
     note.note.slurs_begin = element.slurs_begin;
+    note.note.fermata = element.fermata;
     if (!element.ornament_left_out.empty()) {
       part_.ornaments_left_out.push_back({part_.measures.back().bar, element.ornament_left_out});
     }

@@ -26,13 +26,8 @@ void visit_events(const PagePart& part, std::size_t line, const Piece& piece, co
 }  // namespace
 
 std::vector<PagePart> page_parts(const AnalysedPassage& passage) {
-  const SharedLines lines = lines_of(passage);
   std::vector<PagePart> parts;
-  if (lines.size() < 2 || all_onsets_known(passage.written())) {
-    if (!lines.empty()) parts.push_back(part_of(passage, lines));
-    return parts;
-  }
-  for (const AnalysedLine& line : lines) parts.push_back(part_of(passage, {line}));
+  for (const SharedLines& lines : lines_together(passage)) parts.push_back(part_of(passage, lines));
   return parts;
 }
 

@@ -57,8 +57,8 @@ std::optional<NotatedBar> NotatedBars::next() {
   if (number_ == sequence_.size()) return std::nullopt;
   const BarColumns columns = sequence_[number_];
   NotatedBar bar{.bar = columns.bar};
-  bar.follows = number_ == 0 || columns.bar <= last_bar_ + 1;
-  if (!bar.follows) going_on_.assign(going_on_.size(), {});
+  const bool follows = number_ == 0 || columns.bar <= last_bar_ + 1;
+  if (!follows) going_on_.assign(going_on_.size(), {});
   const bool is_followed =
       number_ + 1 < sequence_.size() && sequence_.bar(number_ + 1) == bar.bar + 1;
   std::vector<BarHand> hands;

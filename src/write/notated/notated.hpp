@@ -54,8 +54,6 @@ using NotatedVoice = std::vector<NotatedChord>;
 /// What a hand has in a bar.
 struct NotatedHand {
   std::array<NotatedVoice, 2> voices;  ///< the upper and, where the hand has two, the lower
-  /// More sounds at once than two voices can write: a longer note is tied on where others begin.
-  bool third_voice = false;
   BarLineStyle left = BarLineStyle::single;
   BarLineStyle right = BarLineStyle::single;
 
@@ -69,7 +67,6 @@ struct NotatedBar {
   std::optional<Meter> meter{};       ///< where it begins to hold
   std::optional<KeySignature> key{};  ///< where it begins to hold
   std::vector<NotatedHand> hands{};   ///< one for each line
-  bool follows = true;                ///< the bar before it stands before it in the music, too
 };
 
 }  // namespace fingerturn

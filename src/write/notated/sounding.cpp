@@ -71,7 +71,6 @@ class Voices {
 
   /// Ends the chord of a voice now; its heads are tied to new ones.
   void cut(std::size_t voice, Ticks now, Chords& chords) {
-    hand_.third_voice = true;
     NotatedChord& chord = hand_.voices[voice].back();
     chord.length = now - chord.onset;
     for (NotatedHead& head : chord.heads) head.tied_on = true;
@@ -85,7 +84,6 @@ class Voices {
 
   /// Makes one chord of the two that last longest; what lasts longer is tied on.
   void join_longest(Chords& chords) {
-    hand_.third_voice = true;
     const auto longest = std::prev(chords.end());
     std::vector<Sounding>& shorter = std::prev(longest)->second;
     for (Sounding head : longest->second) {

@@ -5,14 +5,12 @@
 namespace fingerturn {
 
 std::vector<MusicPart> music_parts(const AnalysedPassage& passage, const PageWatchList& list) {
-  const SharedLines lines = lines_of(passage);
-  if (lines.empty()) return {};
-  if (lines.size() < 2 || all_onsets_known(passage.written())) {
-    return {{lines, list.numbers_of_lines}};
-  }
   std::vector<MusicPart> parts;
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    parts.push_back({{lines[i]}, {list.numbers_of_lines[i]}});
+  auto numbers = list.numbers_of_lines.begin();
+  for (const SharedLines& lines : lines_together(passage)) {
+    const auto end = numbers + static_cast<std::ptrdiff_t>(lines.size());
+    parts.push_back({lines, {numbers, end}});
+    numbers = end;
   }
   return parts;
 }

@@ -128,4 +128,13 @@ bool all_onsets_known(const Passage& passage) noexcept {
   });
 }
 
+std::vector<SharedLines> lines_together(const AnalysedPassage& passage) {
+  const SharedLines lines = lines_of(passage);
+  if (lines.empty()) return {};
+  if (lines.size() < 2 || all_onsets_known(passage.written())) return {lines};
+  std::vector<SharedLines> apart;
+  for (const AnalysedLine& line : lines) apart.push_back({line});
+  return apart;
+}
+
 }  // namespace fingerturn

@@ -72,4 +72,8 @@ class BarSequence {
 /// Whether every event of every line of the passage has an onset.
 bool all_onsets_known(const Passage& passage) noexcept;
 
+/// The lines that share their columns: both hands or, where it is not known which notes sound
+/// together, one after the other. None of a passage without lines.
+std::vector<SharedLines> lines_together(const AnalysedPassage& passage);
+
 }  // namespace fingerturn

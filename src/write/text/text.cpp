@@ -32,15 +32,14 @@ std::string head_text(const AnalysedScore& analysed, const AnalysedPassage& pass
 /// The notes with their rows: both hands above one another, or one after the other where it is
 /// not known which notes sound together.
 void add_notes(TextOut& out, const AnalysedPassage& passage, const TextStyle& style) {
-  const SharedLines lines = lines_of(passage);
-  if (lines.size() < 2 || all_onsets_known(passage.written())) {
-    return draw_systems(out, BarSequence(passage, lines), style);
+  const std::vector<SharedLines> parts = lines_together(passage);
+  if (parts.size() > 1) {
+    out.add("\n" + wrapped("",
+                           "Not all note values are known, so the hands stand one "
+                           "after the other.",
+                           style.columns));
   }
-  out.add("\n" + wrapped("",
-                         "Not all note values are known, so the hands stand one "
-                         "after the other.",
-                         style.columns));
-  for (const AnalysedLine& line : lines) draw_systems(out, BarSequence(passage, {line}), style);
+  for (const SharedLines& lines : parts) draw_systems(out, BarSequence(passage, lines), style);
 }
 
 std::string heading(std::string_view words, const TextStyle& style) {

@@ -33,6 +33,7 @@ bool must_be_free(InkKind kind) {
     case InkKind::ottava:
     case InkKind::ornament:
     case InkKind::breath:
+    case InkKind::fermata:
     case InkKind::words:
       return true;
     default:

@@ -109,8 +109,7 @@ TEST_CASE("a page needs nothing else and has no script") {
 }
 
 TEST_CASE("the title that runs along the printed pages ends neither its string nor the sheet") {
-  const std::string page =
-      write_html(analysed("passage: a\"}</style> \u00fcber 2, no. 1\nC4:1"));
+  const std::string page = write_html(analysed("passage: a\"}</style> \u00fcber 2, no. 1\nC4:1"));
   CHECK(has(page,
             "@page{@bottom-left{content:\"a\\22 \\7d \\3c \\2f style\\3e  "
             "\u00fcber 2, no. 1\"}}\n</style>\n"));

@@ -11,7 +11,7 @@
 #include <variant>
 #include <vector>
 
-/// Slurs of a score, from the reader to the page.
+/// Slurs and fermatas of a score, from the reader to the page.
 using namespace fingerturn;
 using namespace fingerturn::tests;
 
@@ -124,4 +124,23 @@ TEST_CASE("ends without beginnings and rows of beginnings draw no more than ther
                 slurred("F5", slur("stop") + slur("stop"))});
   const std::vector<BowInk> slurs = slurs_of(systems_of(music));
   CHECK(slurs.size() == 8);  // the most that are kept open
+}
+
+TEST_CASE("a fermata stands over its note, once", "[page][slurs]") {
+  const AnalysedScore music =
+      score_of({slurred("C5", "<fermata/>") + quarter("D5") + quarter("E5") +
+                slurred("F5", "<fermata type=\"upright\"/>")});
+  const std::vector<System> systems = systems_of(music);
+  const Inks signs = of_kind(systems, InkKind::fermata);
+  const std::vector<double> heads = heads_of(systems);
+  REQUIRE(signs.size() == 2);
+  CHECK(near((signs[0].box.left + signs[0].box.right) / 2, heads.at(0)));
+  CHECK(near((signs[1].box.left + signs[1].box.right) / 2, heads.at(3)));
+  for (const Ink& sign : signs) {
+    for (const Ink& head : of_kind(systems, InkKind::head)) {
+      const bool under =
+          near((sign.box.left + sign.box.right) / 2, (head.box.left + head.box.right) / 2);
+      if (under) CHECK(sign.box.bottom < head.box.top);
+    }
+  }
 }

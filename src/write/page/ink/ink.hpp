@@ -38,6 +38,7 @@ enum class InkKind : std::uint8_t {
   ottava,
   ornament,
   breath,
+  fermata,
   arpeggio,
   bar_number,
   ribbon_line,

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <utility>
 
 namespace fingerturn {
 namespace {
@@ -184,21 +185,36 @@ class StaffDrawing {
     if (digits.right + kGap < ends[1]) line({digits.right + kGap, y}, {ends[1], y});
   }
 
-  /// What stands above a note: a trill or tremolo, a breath, the wave of a rolled chord beside it.
+  /// What stands above a note: a trill or tremolo, a breath, a fermata, the wave of a rolled chord
+  /// beside it.
   void draw_signs(const PlacedChord& placed) {
     const NotatedChord& chord = *placed.chord.chord;
     if (chord.ornament != Ornament::none) {
       const Glyph glyph = chord.ornament == Ornament::trill ? Glyph::trill : Glyph::tremolo;
-      Ink ink = glyph_ink(InkKind::ornament, glyph, {placed.x, 0});
-      ink.move(0, sky_.top(ink.box.left, ink.box.right, 0) - kSignAir - ink.box.bottom);
-      add({ink});
+      add_above(glyph_ink(InkKind::ornament, glyph, {placed.x, 0}));
     }
     if (chord.breath_after) {
-      Ink ink = glyph_ink(InkKind::breath, Glyph::breath, {placed.x + kHeadWidth + 0.6, 0});
-      ink.move(0, sky_.top(ink.box.left, ink.box.right, 0) - kSignAir - ink.box.bottom);
-      add({ink});
+      add_above(glyph_ink(InkKind::breath, Glyph::breath, {placed.x + kHeadWidth + 0.6, 0}));
+    }
+    if (has_fermata(chord)) {
+      Ink ink = glyph_ink(InkKind::fermata, Glyph::fermata, {placed.x, 0});
+      ink.move((kHeadWidth - ink.box.width()) / 2 + placed.x - ink.box.left, 0);
+      add_above(std::move(ink));
     }
     if (chord.rolled) draw_wave(placed);
+  }
+
+  /// Puts a sign over all that is there.
+  void add_above(Ink ink) {
+    ink.move(0, sky_.top(ink.box.left, ink.box.right, 0) - kSignAir - ink.box.bottom);
+    add({std::move(ink)});
+  }
+
+  [[nodiscard]] bool has_fermata(const NotatedChord& chord) const {
+    return std::ranges::any_of(chord.heads, [&](const NotatedHead& head) {
+      const Note& note = line_.events[head.place.event].notes[head.place.note];
+      return note.fermata && (note.held || !head.tied_to);
+    });
   }
 
   void draw_wave(const PlacedChord& placed) {
