@@ -12,7 +12,7 @@ std::string hint_for_name(std::string_view wanted) {
   std::vector<std::string_view> names;
   for (const Rule& rule : rules()) names.push_back(rule.id);
   for (const DiagnosticCode& code : diagnostic_codes()) names.push_back(code.id);
-  // Words by which rules are asked for as well, in all their titles and none of them a name.
+  // What is no name but is answered all the same, as it stands in titles.
   for (const std::string_view word :
        {"single", "double", "preparatory", "undetermined", "octave"}) {
     names.push_back(word);

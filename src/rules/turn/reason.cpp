@@ -12,7 +12,7 @@
 namespace fingerturn {
 namespace {
 
-/// A few letters, such as the fingers of a step; the longest has 89.
+/// A few letters, such as the fingers of a step; the longest has 82.
 class Letters {
  public:
   Letters& add(std::string_view letters) {
