@@ -163,7 +163,17 @@ void draw_turn(double x, double y, Inks& inks) {
 struct Before {
   double x = 0;
   double y = 0;
+  double edge = 0;  ///< where the node there ends
 };
+
+/// Where the forearm turns on its way into a double: half way. After a silent change it turns on
+/// the line of the node before, and clear of that.
+double turn_between(const Before& before, double begin, const Node& node) {
+  constexpr double kAir = kTurnRadius + 0.3;
+  const double middle = (begin + node.x) / 2;
+  if (before.y == node.y()) return middle;
+  return std::max(middle, std::min(before.edge + kAir, node.x - kTurnRadius));
+}
 
 void draw_flat(double from, double to, double y, Inks& inks) {
   if (to <= from) return;
@@ -194,7 +204,7 @@ void draw_swing_into(const Node& node, const std::optional<Before>& before, Inks
   const double begin = std::max(before->x, node.x - (doubled ? kDoubleSwing : kSwing));
   draw_flat(before->x, begin, before->y, inks);
   if (doubled) {
-    draw_back_and_play(node, {begin, before->y}, (begin + node.x) / 2, inks);
+    draw_back_and_play(node, {begin, before->y}, turn_between(*before, begin, node), inks);
   } else {
     inks.push_back(swing_ink({begin, before->y}, {node.x, node.y()}, InkStyle::play));
   }
@@ -316,8 +326,13 @@ class RibbonDrawing {
   [[nodiscard]] std::optional<Before> before(const std::vector<Node>& nodes, std::size_t i,
                                              std::size_t number) const {
     if (!leads_on(line_, number)) return std::nullopt;
-    if (i > 0) return Before{nodes[i - 1].x, nodes[i - 1].y()};
-    return Before{part_.begin, node_of(line_, number - 1, 0).y()};
+    if (i > 0) return before_at(nodes[i - 1]);
+    return Before{part_.begin, node_of(line_, number - 1, 0).y(), part_.begin};
+  }
+
+  static Before before_at(const Node& node) {
+    const double ring = node.event.found.rotation == Rotation::double_rotation ? kRing / 2 : 0;
+    return {node.x, node.y(), node.x + half_width(node) + ring};
   }
 
   void draw_way_out(const std::vector<Node>& nodes) {
