@@ -101,7 +101,9 @@ TEST_CASE("pages and pictures of scores made by chance are well-formed") {
 TEST_CASE("a page needs nothing else and has no script") {
   std::string page = write_html(analysed(long_passage(2)));
   // What the page itself has is referred to by a name alone.
-  for (std::size_t at; (at = page.find("url(#")) != std::string::npos;) page.erase(at, 5);
+  for (std::size_t at = page.find("url(#"); at != std::string::npos; at = page.find("url(#")) {
+    page.erase(at, 5);
+  }
   for (const char* part : {"<script", "http", "url(", "@import", "src=", "javascript"}) {
     CAPTURE(part);
     CHECK_FALSE(has(page, part));
