@@ -98,6 +98,8 @@ std::optional<std::size_t> lone_finger(const Event& event, const std::vector<std
 std::optional<MisplacedFinger> misplaced_finger(Hand hand, const Event& event,
                                                 std::optional<int> reach_semitones) {
   constexpr std::size_t kMostKeys = kFifth + 1;
+  // Most events are single notes, and every event is asked about.
+  if (event.notes.size() < 2) return std::nullopt;
   const std::vector<std::size_t> notes = from_the_thumb(hand, event);
   if (notes.size() < 2 || notes.size() > kMostKeys) return std::nullopt;
   const std::optional<std::size_t> at = lone_finger(event, notes);

@@ -118,6 +118,14 @@ std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs) {
   return Blocks(hand, signs).gather();
 }
 
+std::string way_words(const Parts& parts) {
+  std::string words;
+  for (const Cell& part : parts) {
+    if (!part.text.empty()) words += (words.empty() ? "" : " ") + part.text;
+  }
+  return words;
+}
+
 std::string alike_words(std::size_t count) { return fmt::format("{} the same", count); }
 
 std::string whole_bar_words(const Block& block) {

@@ -44,6 +44,8 @@ struct Block {
 /// The bars of a hand one after another. Neighbours of which the same is to be said are one block.
 std::vector<Block> blocks_of(const HandComparison& hand, const Signs& signs);
 
+/// "3 double →": the parts that are there.
+std::string way_words(const Parts& parts);
 /// "3 the same": so many events of which nothing differs.
 std::string alike_words(std::size_t count);
 /// "the same" or "as in bar 2"; for a block without entries.

@@ -23,8 +23,7 @@ class DifferingBars {
 
   [[nodiscard]] AnalysedPassage passage() const noexcept { return {*written_, first_}; }
   [[nodiscard]] const RibbonsOfHands& hands() const noexcept { return hands_; }
-  /// Runs of bars that differ, and of bars that do not; both rising.
-  [[nodiscard]] const std::vector<BarRange>& differing() const noexcept { return differing_; }
+  /// Runs of bars that do not differ, rising.
   [[nodiscard]] const std::vector<BarRange>& alike() const noexcept { return alike_; }
 
  private:

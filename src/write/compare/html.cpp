@@ -53,19 +53,12 @@ void add_results(std::string& out, const HandComparison& hand) {
   out += "</tbody></table>\n";
 }
 
-std::string way_cell(const Parts& parts) {
-  std::string words;
-  for (const Cell& part : parts) {
-    if (!part.text.empty()) words += (words.empty() ? "" : " ") + escaped_markup(part.text);
-  }
-  return fmt::format("<td>{}</td>", words);
-}
-
 void add_place(std::string& out, std::int32_t bar, const Entry& entry) {
-  if (entry.alike > 0) return;
   out += fmt::format(R"(<tr><td>{}</td><td>{}</td><th scope="row">{}</th>)", bar, entry.beat,
                      escaped_markup(entry.notes));
-  for (const Parts& parts : entry.played) out += way_cell(parts);
+  for (const Parts& parts : entry.played) {
+    out += fmt::format("<td>{}</td>", escaped_markup(way_words(parts)));
+  }
   out += "</tr>\n";
 }
 

@@ -49,23 +49,14 @@ std::string results_table(const HandComparison& hand) {
   return table;
 }
 
-/// "3 double →", the parts that are there.
-std::string way_words(const Parts& parts) {
-  std::string words;
-  for (const Cell& part : parts) {
-    if (part.text.empty()) continue;
-    words += (words.empty() ? "" : " ") + escaped_markdown(part.text);
-  }
-  return words;
-}
-
 std::string entry_words(const Entry& entry) {
   if (entry.alike > 0) return alike_words(entry.alike);
   std::string words = entry.beat.empty() ? "" : fmt::format("beat {}, ", entry.beat);
   words += fmt::format("**{}**", escaped_markdown(entry.notes));
   std::string_view mark = ": ";
   for (const Group& group : groups_of(entry)) {
-    words += fmt::format("{}{} = {}", mark, group.labels, way_words(*group.parts));
+    words +=
+        fmt::format("{}{} = {}", mark, group.labels, escaped_markdown(way_words(*group.parts)));
     mark = "; ";
   }
   return words;
