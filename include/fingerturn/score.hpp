@@ -137,6 +137,54 @@ struct FromBar {
   friend bool operator==(const FromBar&, const FromBar&) = default;
 };
 
+/// A moment of a passage, whatever other bars are left out: a bar, and the whole notes from its
+/// beginning.
+struct BarMoment {
+  std::int32_t bar = 1;
+  Fraction time{};
+
+  friend auto operator<=>(const BarMoment&, const BarMoment&) = default;
+  friend bool operator==(const BarMoment&, const BarMoment&) = default;
+};
+
+/// How loud it is from a moment on, in the letters of the trade: "mf".
+struct Dynamic {
+  BarMoment at;
+  Hand hand = Hand::right;  ///< the one whose staff it stands at
+  std::string letters;
+};
+
+/// Gradually louder or softer.
+struct Hairpin {
+  BarMoment from;
+  BarMoment to;
+  Hand hand = Hand::right;
+  bool louder = false;
+};
+
+/// A fermata over a rest; that of a note is the note's.
+struct RestFermata {
+  BarMoment at;
+  Hand hand = Hand::right;
+};
+
+/// Bars that end a repeat the first time, or another.
+struct RepeatEnding {
+  std::int32_t first_bar = 0;
+  std::int32_t last_bar = 0;
+  std::string numbers;   ///< "1." or "1, 2."
+  bool is_open = false;  ///< its bracket does not come down at its end
+};
+
+/// What a score says beside its notes and no rule looks at, for those who set the music: each in
+/// the order of its moments.
+struct ScoreSigns {
+  std::vector<Dynamic> dynamics;
+  std::vector<Hairpin> hairpins;
+  std::vector<RestFermata> rest_fermatas;
+  std::vector<RepeatEnding> endings;  ///< no two of them share a bar
+};
+
 /// Whether a time signature is one that is read: 1 to 99 beats of a value from 1/1 to 1/128.
 bool is_plausible(const Meter& meter) noexcept;
 /// Whether so many notes in a minute are a tempo that is read: 1 to 2000.
@@ -159,6 +207,7 @@ struct Passage {
   /// What is said in comments above a bar, line by line; of no bar that is there, at the end. They
   /// take no part in comparisons.
   std::vector<FromBar<std::string>> comments;
+  ScoreSigns signs;  ///< they take no part in comparisons, as the passage notation has none
   std::vector<Line> lines;
   /// What its reader decided where the source left a choice, such as which staff is which hand:
   /// whole sentences for the reports.

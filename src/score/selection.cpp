@@ -37,6 +37,24 @@ void cut_words(std::vector<FromBar<std::string>>& words, BarRange bars) {
   std::erase_if(words, [bars](const auto& each) { return !bars.contains(each.bar); });
 }
 
+/// What goes on beyond the bars ends with them.
+void cut_signs(ScoreSigns& signs, BarRange bars) {
+  const auto is_outside = [bars](const auto& sign) { return !bars.contains(sign.at.bar); };
+  std::erase_if(signs.dynamics, is_outside);
+  std::erase_if(signs.rest_fermatas, is_outside);
+  std::erase_if(signs.hairpins, [bars](const Hairpin& hairpin) {
+    return hairpin.from.bar > bars.last || hairpin.to <= BarMoment{bars.first};
+  });
+  std::erase_if(signs.endings, [bars](const RepeatEnding& ending) {
+    return ending.first_bar > bars.last || ending.last_bar < bars.first;
+  });
+  for (RepeatEnding& ending : signs.endings) {
+    ending.is_open |= ending.last_bar > bars.last;
+    ending.first_bar = std::max(ending.first_bar, bars.first);
+    ending.last_bar = std::min(ending.last_bar, bars.last);
+  }
+}
+
 }  // namespace
 
 Score only_hand(Score score, Hand hand) {
@@ -61,6 +79,7 @@ Passage only_bars(Passage passage, BarRange bars) {
   cut_changes(passage.keys, bars.first);
   cut_words(passage.notes, bars);
   cut_words(passage.comments, bars);
+  cut_signs(passage.signs, bars);
   settle_changes(passage);
   set_onsets(passage);
   return passage;

@@ -80,6 +80,8 @@ void look_at_notations(pugi::xml_node notations, NoteElement& note) {
       look_at_slur(child, note);
     } else if (name == "fermata") {
       note.fermata = true;
+    } else if (name == "dynamics") {
+      note.dynamics = child;
     } else if (name == "arpeggiate") {
       note.rolled = true;
       note.rolls_down |= std::string_view(child.attribute("direction").value()) == "down";

@@ -20,6 +20,7 @@ struct NoteElement {
   pugi::xml_node staff;
   pugi::xml_node type;
   pugi::xml_node time_modification;
+  pugi::xml_node dynamics;
   std::size_t dots = 0;
   bool rest = false;
   bool unpitched = false;

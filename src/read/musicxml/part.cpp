@@ -5,6 +5,7 @@
 #include "read/musicxml/hand_signs.hpp"
 #include "read/musicxml/note.hpp"
 #include "read/musicxml/place.hpp"
+#include "read/musicxml/score_signs.hpp"
 #include "read/musicxml/signs.hpp"
 #include "read/musicxml/text.hpp"
 #include "read/musicxml/tick_counter.hpp"
@@ -53,11 +54,13 @@ struct OpenChord {
 
 class PartReader {
  public:
-  explicit PartReader(Reporter& reporter) : reporter_(reporter), ticks_(part_) {}
+  explicit PartReader(Reporter& reporter)
+      : reporter_(reporter), ticks_(part_), signs_(part_.signs) {}
 
   WrittenPart read(const std::vector<MeasureElement>& measures) {
     part_.measures.reserve(measures.size());
     for (const MeasureElement& measure : measures) read_measure(measure);
+    sort_signs(part_.signs);
     return std::move(part_);
   }
 
@@ -91,10 +94,11 @@ class PartReader {
       read_attributes(child, measure);
     } else if (name == "direction" || name == "sound") {
       read_tempo(child);
-      if (name == "direction") read_words(child);
+      if (name == "direction") read_direction(child);
     } else if (name == "barline") {
       const bool left = std::string_view(child.attribute("location").value()) == "left";
       (left ? measure.left : measure.right) = bar_line_style(child);
+      signs_.read_bar_line(child, measure.bar);
     }
   }
 
@@ -158,6 +162,12 @@ class PartReader {
     if (chord_) chord_->between = back ? "a backup" : "a forward";
   }
 
+  [[nodiscard]] BarMoment moment(Ticks tick) const {
+    const WrittenMeasure& measure = part_.measures.back();
+    const auto time = reduced(measure.bar_tick + tick, 4 * part_.ticks_per_quarter);
+    return {measure.bar, time.value_or(Fraction{})};
+  }
+
   [[nodiscard]] MusicalPlace place(Ticks tick) const {
     return musical_place(part_, part_.measures.back(), tick);
   }
@@ -216,6 +226,15 @@ class PartReader {
     // Of a chord only the first note takes time.
     if (!in_chord && !ticks_.move(*duration)) return report_long_bar(element.element);
     if (is_played) add_note(element, *duration);
+    read_signs(element);
+  }
+
+  void read_signs(const NoteElement& element) {
+    const Hand hand = hand_of_staff(staff_of(element));
+    if (element.dynamics) signs_.read_dynamics(element.dynamics, moment(ticks_.note()), hand);
+    if (element.rest && element.fermata) {
+      part_.signs.rest_fermatas.push_back({moment(ticks_.note()), hand});
+    }
   }
 
   void start_chord(const NoteElement& element, bool takes_time) {
@@ -279,6 +298,12 @@ class PartReader {
     }
   }
 
+  void read_direction(pugi::xml_node direction) {
+    const auto staff = whole_number<std::uint32_t>(text_of(direction.child("staff")));
+    signs_.read_direction(direction, moment(ticks_.now()), hand_of_staff(staff.value_or(1)));
+    read_words(direction);
+  }
+
   /// What somebody wrote above the bar, which names no hand, or a sign that may name one.
   void read_words(pugi::xml_node direction) {
     const pugi::xml_node words = note_in_words(direction);
@@ -300,6 +325,8 @@ class PartReader {
     return std::clamp<std::uint32_t>(staff.value_or(1), 1, part_.staff_count);
   }
 
+  static Hand hand_of_staff(std::uint32_t staff) { return staff > 1 ? Hand::left : Hand::right; }
+
   void report_pitch(const NoteElement& element) {
     reporter_.report(
         "musicxml-pitch", span_of(element.pitch.empty() ? element.element : element.pitch),
@@ -319,6 +346,7 @@ class PartReader {
   Reporter& reporter_;
   WrittenPart part_;
   TickCounter ticks_;
+  ScoreSignReader signs_;
   BarNumbers numbers_;
   Voices voices_;
   std::int32_t beat_type_ = 4;

@@ -7,6 +7,7 @@
 #include "read/musicxml/hands.hpp"
 #include "read/musicxml/part_list.hpp"
 #include "read/musicxml/place.hpp"
+#include "read/musicxml/score_signs.hpp"
 #include "read/musicxml/text.hpp"
 #include "read/musicxml/tick_counter.hpp"
 #include "read/musicxml/ties_to_nothing.hpp"
@@ -180,6 +181,11 @@ class MusicXmlReader {
         }
       }
       remark_ornaments(part, passage);
+      if (i == 0) {
+        passage.signs = std::move(part.signs);
+      } else {
+        add_signs(std::move(part.signs), Hand::left, passage.signs);
+      }
       add_part(std::move(part), all);
     }
     return all;

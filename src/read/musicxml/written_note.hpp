@@ -99,6 +99,7 @@ struct WrittenPart {
   std::vector<SuggestedFingers> suggestions;  ///< in the order of their notes
   std::vector<HandSign> hand_signs;           ///< in the order in which they are written
   std::vector<OrnamentLeftOut> ornaments_left_out;
+  ScoreSigns signs;
   std::uint32_t voice_count = 0;
   std::uint32_t staff_count = 1;
 };

@@ -34,6 +34,9 @@ bool must_be_free(InkKind kind) {
     case InkKind::ornament:
     case InkKind::breath:
     case InkKind::fermata:
+    case InkKind::dynamic:
+    case InkKind::hairpin:
+    case InkKind::ending:
     case InkKind::words:
       return true;
     default:
@@ -54,6 +57,10 @@ bool belong_together(const Ink& one, const Ink& other) {
     return ink.kind == InkKind::node || ink.kind == InkKind::finger;
   };
   if (is_node(one) && is_node(other)) return same_middle;
+  if (one.kind == InkKind::hairpin || other.kind == InkKind::hairpin) {
+    // It goes on over bar lines.
+    if (one.kind == InkKind::bar_line || other.kind == InkKind::bar_line) return true;
+  }
   if (one.kind != other.kind) return false;
   switch (one.kind) {
     case InkKind::watch_flag:
@@ -61,6 +68,9 @@ bool belong_together(const Ink& one, const Ink& other) {
       return same_middle;
     case InkKind::tuplet:
     case InkKind::ottava:
+    case InkKind::dynamic:
+    case InkKind::hairpin:
+    case InkKind::ending:
       return true;
     default:
       return false;

@@ -30,11 +30,14 @@ bool is_wide_rest(const NotatedVoice& voice, Ticks length) {
 
 class StaffDrawing {
  public:
-  StaffDrawing(const BarsInSystem& system, const Line& line, std::size_t hand, OpenBows& open)
+  StaffDrawing(const BarsInSystem& system, const Line& line, std::size_t hand, bool alone,
+               OpenBows& open)
       : system_(system),
         line_(line),
         hand_(hand),
+        alone_(alone),
         ties_(open.ties),
+        loudness_(open.loudness),
         slurs_(open.slurs, system.first),
         sky_(system.places.empty() ? 0 : system.places.back().end + 2) {}
 
@@ -45,7 +48,9 @@ class StaffDrawing {
     sky_.add(inks_);
     for (std::size_t i = 0; i < system_.bars.size(); ++i) draw_above(i);
     if (!system_.places.empty()) append(inks_, slurs_.draw(system_.places.back().end, sky_));
+    draw_rest_fermatas();
     draw_octaves();
+    add(draw_loudness(system_, line_.hand, alone_, loudness_, sky_));
     return std::move(inks_);
   }
 
@@ -196,12 +201,25 @@ class StaffDrawing {
     if (chord.breath_after) {
       add_above(glyph_ink(InkKind::breath, Glyph::breath, {placed.x + kHeadWidth + 0.6, 0}));
     }
-    if (has_fermata(chord)) {
-      Ink ink = glyph_ink(InkKind::fermata, Glyph::fermata, {placed.x, 0});
-      ink.move((kHeadWidth - ink.box.width()) / 2 + placed.x - ink.box.left, 0);
-      add_above(std::move(ink));
-    }
+    if (has_fermata(chord)) add_fermata(placed.x);
     if (chord.rolled) draw_wave(placed);
+  }
+
+  void draw_rest_fermatas() {
+    if (system_.signs == nullptr) return;
+    const auto& all = system_.signs->rest_fermatas;
+    auto fermata = std::ranges::lower_bound(all, BarMoment{system_.bars.front().bar->bar}, {},
+                                            &RestFermata::at);
+    for (; fermata != all.end() && !is_after(system_, fermata->at); ++fermata) {
+      if (!alone_ && fermata->hand != line_.hand) continue;
+      if (const auto place = place_of(system_, fermata->at)) add_fermata(place->x);
+    }
+  }
+
+  void add_fermata(double x) {
+    Ink ink = glyph_ink(InkKind::fermata, Glyph::fermata, {x, 0});
+    ink.move((kHeadWidth - ink.box.width()) / 2 + x - ink.box.left, 0);
+    add_above(std::move(ink));
   }
 
   /// Puts a sign over all that is there.
@@ -274,7 +292,9 @@ class StaffDrawing {
   const BarsInSystem& system_;
   const Line& line_;
   std::size_t hand_;
+  bool alone_;
   OpenTies& ties_;
+  OpenLoudness& loudness_;
   Slurs slurs_;
   Skyline sky_;
   Inks inks_;
@@ -282,8 +302,9 @@ class StaffDrawing {
 
 }  // namespace
 
-Inks draw_staff(const BarsInSystem& system, const Line& line, std::size_t hand, OpenBows& open) {
-  return StaffDrawing(system, line, hand, open).draw();
+Inks draw_staff(const BarsInSystem& system, const Line& line, std::size_t hand, bool alone,
+                OpenBows& open) {
+  return StaffDrawing(system, line, hand, alone, open).draw();
 }
 
 }  // namespace fingerturn

@@ -1,15 +1,12 @@
 #pragma once
 
 #include "write/page/ink/skyline.hpp"
-#include "write/page/staff/moments.hpp"
+#include "write/page/staff/bars_in_system.hpp"
+#include "write/page/staff/loudness.hpp"
 #include "write/page/staff/slurs.hpp"
-#include "write/page/staff/spacing.hpp"
 
 #include <cstddef>
 #include <map>
-#include <optional>
-#include <span>
-#include <vector>
 
 namespace fingerturn {
 
@@ -25,17 +22,12 @@ using OpenTies = std::map<int, TieFrom>;
 struct OpenBows {
   OpenTies ties;
   OpenSlurs slurs;
-};
-
-/// A stretch of bars that stand in one system.
-struct BarsInSystem {
-  std::span<const MeasuredBar> bars;
-  std::span<const SpacedBar> places;
-  double first = 0;  ///< where the first thing may begin, after clef and key
+  OpenLoudness loudness;
 };
 
 /// What stands on the staff of a hand in a system, its highest line at 0: notes, rests, ties,
-/// slurs, tuplets and signs. Bows that go on are left in `open`.
-Inks draw_staff(const BarsInSystem& system, const Line& line, std::size_t hand, OpenBows& open);
+/// slurs, tuplets and signs. What goes on is left in `open`. `alone`: no other hand has a staff.
+Inks draw_staff(const BarsInSystem& system, const Line& line, std::size_t hand, bool alone,
+                OpenBows& open);
 
 }  // namespace fingerturn

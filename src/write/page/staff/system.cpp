@@ -66,6 +66,7 @@ SystemMaker::SystemMaker(const AnalysedPassage& passage, RibbonsOfHands hands,
                          const WatchNumbersOfLines& watch, double width)
     : hands_(std::move(hands)),
       watch_(watch),
+      signs_(passage.written().signs),
       width_(width),
       bars_(passage, lines_on_staves(hands_)),
       readings_(readings_of(BarSequence(passage, lines_on_staves(hands_)))),
@@ -193,7 +194,7 @@ std::optional<System> SystemMaker::next() {
   if (!has_bar(0)) return std::nullopt;
   split_first();
   Row row = justified(waiting_.front().ends ? bars_that_fit() : 1);
-  const BarsInSystem bars{row.bars, row.places, row.first};
+  const BarsInSystem bars{row.bars, row.places, row.first, &signs_, bars_.ticks_in_whole()};
   System system = draw_system(hands_, bars, {key_, &open_, row.is_last}, watch_);
   system.width = width_;
   for (const MeasuredBar& bar : row.bars) {

@@ -57,6 +57,7 @@ class SystemMaker {
 
   RibbonsOfHands hands_;
   const WatchNumbersOfLines& watch_;
+  const ScoreSigns& signs_;
   double width_;
   NotatedBars bars_;
   std::vector<Readings> readings_;

@@ -36,6 +36,7 @@ class SystemDrawing {
     }
     draw_bar_lines(state.is_last);
     if (hands_.size() > 1) draw_brace();
+    if (!system_.signs->endings.empty()) add_endings();
     return finished();
   }
 
@@ -49,7 +50,8 @@ class SystemDrawing {
     }
     append(inks, head_of(system_.bars.front(), hand, key, begin_).inks);
     append(inks, changes_of(hand, key));
-    append(inks, draw_staff(system_, hands_[hand].front().written(), hand, open));
+    append(inks,
+           draw_staff(system_, hands_[hand].front().written(), hand, hands_.size() == 1, open));
     return inks;
   }
 
@@ -232,6 +234,12 @@ class SystemDrawing {
     Ink brace = glyph_ink(InkKind::brace, Glyph::brace, {0, height}, height / kHeightOfGlyph);
     brace.move(std::max(begin_ - 0.3 - brace.box.right, -brace.box.left), 0);
     inks_.push_back(std::move(brace));
+  }
+
+  void add_endings() {
+    Skyline sky(end_ + 2);
+    sky.add(inks_);
+    append(inks_, draw_endings(system_, sky));
   }
 
   System finished() {
