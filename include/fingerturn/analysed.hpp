@@ -126,6 +126,8 @@ class AnalysedScore {
   /// The same with the places of each passage that ask most (fingerturn/places.hpp), of the bars
   /// that it shows. Where no bar asks for more than the others, none is shown.
   friend AnalysedScore only_places(AnalysedScore analysed);
+  /// With the bars named that come again, of those that are shown; they are shown no more.
+  friend AnalysedScore with_repeats_named(AnalysedScore analysed);
   /// With the difficulty of each hand (fingerturn/fingering.hpp).
   friend AnalysedScore with_difficulties(AnalysedScore analysed);
 
@@ -137,5 +139,6 @@ class AnalysedScore {
 
 AnalysedScore only_bars(AnalysedScore analysed, BarRange bars);
 AnalysedScore only_places(AnalysedScore analysed);
+AnalysedScore with_repeats_named(AnalysedScore analysed);
 
 }  // namespace fingerturn

@@ -204,6 +204,14 @@ struct Together {
   friend bool operator==(const Together&, const Together&) = default;
 };
 
+/// Bars that bring again what earlier ones had: notes, rhythm, fingers, turns and findings.
+struct BarsAgain {
+  BarRange bars;
+  BarRange as;
+
+  friend bool operator==(const BarsAgain&, const BarsAgain&) = default;
+};
+
 struct PassageAnalysis {
   std::vector<LineAnalysis> lines;   ///< one for each line of the passage, in the same order
   std::optional<Together> together;  ///< none where not both hands play or no onsets are known
@@ -214,6 +222,8 @@ struct PassageAnalysis {
   /// Where only the places that ask most were asked for, of these bars: rising and apart.
   std::optional<std::vector<PracticePlace>> places;
   std::vector<BarDoubles> doubles;  ///< of every bar that those were chosen from, rising
+  /// Where bars that come again are to be named instead of shown: rising and apart.
+  std::vector<BarsAgain> again;
 
   /// Whether a bar is among those that were asked for.
   [[nodiscard]] bool shows(std::int32_t bar) const noexcept;

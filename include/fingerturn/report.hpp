@@ -41,6 +41,12 @@ struct MarkdownStyle {
   bool cues = false;    ///< each event in a short line for practising
 };
 
+/// What the music on a page shows beside the notes and the swings.
+struct MusicStyle {
+  /// At the first place of a hand and after far moves, the keys where it lies with its fingers.
+  bool keys = false;
+};
+
 /// How a page looks.
 struct PageStyle {
   bool unfolded = false;  ///< the folds with a cue for every note are open, and so are printed
@@ -48,6 +54,15 @@ struct PageStyle {
   /// The file with the contents of the folder that the page lies in, to which it leads back; empty
   /// where there is none.
   std::string index{};
+  MusicStyle music{};
+};
+
+/// The paper that sheets of music are for; each has a margin of 12 mm.
+enum class Paper : std::uint8_t { a4, a4_landscape, letter, letter_landscape };
+/// How sheets of music look.
+struct SheetStyle {
+  Paper paper = Paper::a4;
+  MusicStyle music{};
 };
 
 /// The caution that stands in every report.
@@ -62,10 +77,10 @@ void write_text(const AnalysedScore& analysed, const TextStyle& style, const Tex
 /// and for print. Several passages get a contents list.
 std::string write_html(const AnalysedScore& analysed, const PageStyle& style = {});
 void write_html(const AnalysedScore& analysed, const PageStyle& style, const TextSink& sink);
-/// The music of a page, with the ribbons of the swings, on sheets of A4 below one another: SVG 1.1,
-/// without scripts, with text as text.
-std::string write_svg(const AnalysedScore& analysed);
-void write_svg(const AnalysedScore& analysed, const TextSink& sink);
+/// The music of a page, with the ribbons of the swings, on sheets of paper below one another: SVG
+/// 1.1, without scripts, with text as text.
+std::string write_svg(const AnalysedScore& analysed, const SheetStyle& style = {});
+void write_svg(const AnalysedScore& analysed, const SheetStyle& style, const TextSink& sink);
 /// Notes to keep in Markdown (CommonMark with tables): a table for each line of bars.
 std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style);
 void write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style,

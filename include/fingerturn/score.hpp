@@ -243,6 +243,7 @@ struct BarRange {
   [[nodiscard]] bool contains(std::int32_t bar) const noexcept {
     return bar >= first && bar <= last;
   }
+  friend bool operator==(const BarRange&, const BarRange&) = default;
 };
 
 /// Where in the music something stands, as a musician finds it; each is none where it is not known.

@@ -17,6 +17,12 @@ AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
   return options.places ? only_places(std::move(shown)) : std::move(shown);
 }
 
+/// For pages, which can name what comes again.
+AnalysedScore analysed_for_page(ScoreInput input, const ReportOptions& options) {
+  AnalysedScore shown = analysed(std::move(input), options);
+  return options.look.once ? with_repeats_named(std::move(shown)) : std::move(shown);
+}
+
 /// With the difficulties where alternatives are told from one another by them.
 AnalysedScore with_difficulty_told(AnalysedScore shown, const ReportOptions& options) {
   return options.fingers.alternatives > 1 ? with_difficulties(std::move(shown)) : std::move(shown);
@@ -52,11 +58,19 @@ std::vector<Comparison> alternatives_in(const AnalysedScore& analysed,
 
 void html(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
   const ReportLook& look = options.look;
-  const PageStyle style{
-      .unfolded = look.detail || look.cues, .detail = look.detail, .index = std::move(input.index)};
-  const AnalysedScore shown = with_difficulty_told(analysed(std::move(input), options), options);
+  const PageStyle style{.unfolded = look.detail || look.cues,
+                        .detail = look.detail,
+                        .index = std::move(input.index),
+                        .music = {.keys = look.keys}};
+  const AnalysedScore shown =
+      with_difficulty_told(analysed_for_page(std::move(input), options), options);
   const std::vector<Comparison> alternatives = alternatives_in(shown, options);
   alternatives.empty() ? write_html(shown, style, sink) : sink(write_comparison_html(alternatives));
+}
+
+void svg(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
+  const SheetStyle style{.paper = options.look.paper, .music = {.keys = options.look.keys}};
+  write_svg(analysed_for_page(std::move(input), options), style, sink);
 }
 
 void markdown(ScoreInput input, const ReportOptions& options, const TextSink& sink) {
@@ -92,10 +106,7 @@ constexpr Pages kMarkdownPages{"md", "md", write_markdown_index};
 constexpr std::array kFormats{
     Format{.name = "text", .purpose = "to read", .write = text, .parted = true},
     Format{.name = "html", .purpose = "to hand out", .write = html, .pages = kHtmlPages},
-    Format{.name = "svg",
-           .purpose = "for the picture alone",
-           .write = plain<write_svg>,
-           .pages = kPictures},
+    Format{.name = "svg", .purpose = "for the picture alone", .write = svg, .pages = kPictures},
     Format{.name = "markdown",
            .purpose = "for study notes",
            .write = markdown,

@@ -1,6 +1,7 @@
 #include "fingerturn/analysed.hpp"
 #include "rules/line.hpp"
 #include "rules/places.hpp"
+#include "rules/repeats.hpp"
 #include "rules/tempo.hpp"
 #include "rules/together.hpp"
 #include "rules/totals.hpp"
@@ -66,12 +67,22 @@ Analysis analyse(const Score& score, const AnalyseOptions& options) {
 AnalysedScore::AnalysedScore(std::string name, Score score, const AnalyseOptions& options)
     : name_(std::move(name)), score_(std::move(score)), analysis_(analyse(score_, options)) {}
 
+namespace {
+
+/// Whether a bar is in one of these, which rise and lie apart.
+template <typename Stretch>
+bool is_in(const std::vector<Stretch>& stretches, std::int32_t bar) noexcept {
+  const auto first_bar = [](const Stretch& stretch) { return stretch.bars.first; };
+  const auto after = std::ranges::upper_bound(stretches, bar, {}, first_bar);
+  return after != stretches.begin() && std::prev(after)->bars.contains(bar);
+}
+
+}  // namespace
+
 bool PassageAnalysis::shows(std::int32_t bar) const noexcept {
   if (bars && !bars->contains(bar)) return false;
-  if (!places) return true;
-  const auto first_bar = [](const PracticePlace& place) { return place.bars.first; };
-  const auto after = std::ranges::upper_bound(*places, bar, {}, first_bar);
-  return after != places->begin() && std::prev(after)->bars.contains(bar);
+  if (is_in(again, bar)) return false;
+  return !places || is_in(*places, bar);
 }
 
 std::span<const HeldKey> AnalysedLine::held_at(std::size_t event) const noexcept {
@@ -106,6 +117,13 @@ AnalysedScore only_places(AnalysedScore analysed) {
     found.doubles = doubles_of(analysed[p]);
     found.places = places_of(analysed[p]);
     keep_shown(analysed.score_.passages[p], found);
+  }
+  return analysed;
+}
+
+AnalysedScore with_repeats_named(AnalysedScore analysed) {
+  for (std::size_t p = 0; p < analysed.size(); ++p) {
+    analysed.analysis_.passages[p].again = bars_again(analysed[p]);
   }
   return analysed;
 }

@@ -27,6 +27,18 @@ void add_report_look(CLI::App& command, ReportLook& look) {
   command.add_flag("--trace", look.trace, "Draw the swing of the forearm in text");
   command.add_flag("--words", look.words,
                    "Under the notes of a score, write words instead of arrows");
+  command.add_flag("--once", look.once,
+                   "On pages, name bars that come again, as in 29-31 as 4-6, instead of drawing "
+                   "them");
+  command.add_flag("--keys", look.keys,
+                   "On pages, draw the keys with their fingers where a hand takes a place, for "
+                   "beginners");
+  add_choice(command, "--paper",
+             {{"a4", Paper::a4},
+              {"a4-landscape", Paper::a4_landscape},
+              {"letter", Paper::letter},
+              {"letter-landscape", Paper::letter_landscape}},
+             look.paper, "The sheets of the picture alone (a4); a page fits what it is printed on");
   add_text_look(command, look.text);
 }
 

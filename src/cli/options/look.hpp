@@ -24,6 +24,9 @@ struct ReportLook {
   bool cues = false;
   bool trace = false;
   bool words = false;  ///< under the notes of a score words instead of arrows
+  bool once = false;   ///< on pages, bars that come again are named
+  bool keys = false;   ///< on pages, keys with fingers where the hand takes a place
+  Paper paper = Paper::a4;
   TextLook text;
 };
 

@@ -50,6 +50,7 @@ void write_html(const AnalysedScore& analysed, const PageStyle& style, const Tex
   HtmlPage page{{sink, page_head(title_of(analysed), style.index)}, {}};
   page.unfolded = style.unfolded;
   page.detail = style.detail;
+  page.music = style.music;
   if (analysed.size() > 1) add_contents(page.out, analysed);
   page.out += "<main>\n";
   if (analysed.size() == 1) {

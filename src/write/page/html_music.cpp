@@ -23,8 +23,11 @@ void add_systems(HtmlPage& page, SystemMaker maker, double width, std::string_vi
 }  // namespace
 
 void add_music(HtmlPage& page, const AnalysedPassage& passage, const MusicPart& part) {
-  add_systems(page, {passage, part.lines, part.watch, kSheetWidth}, kSheetWidth, "wide");
-  add_systems(page, {passage, part.lines, part.watch, kNarrowWidth}, kNarrowWidth, "narrow");
+  const auto maker = [&](double width) {
+    return SystemMaker(passage, part.lines, part.watch, width, page.music);
+  };
+  add_systems(page, maker(kSheetWidth), kSheetWidth, "wide");
+  add_systems(page, maker(kNarrowWidth), kNarrowWidth, "narrow");
 }
 
 void add_ribbons(HtmlPage& page, const AnalysedPassage& passage, const RibbonsOfHands& hands) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "fingerturn/report.hpp"
 #include "text/text_out.hpp"
 #include "write/page/ink/ink_svg.hpp"
 #include "write/page/music.hpp"
@@ -11,6 +12,7 @@ struct HtmlPage : TextFlow {
   GlyphsUsed used;        ///< the outlines that it refers to
   bool unfolded = false;  ///< PageStyle::unfolded
   bool detail = false;    ///< PageStyle::detail
+  MusicStyle music{};     ///< PageStyle::music
 };
 
 /// The systems of a part, once for sheets and screens and once for telephones: the style sheet

@@ -54,12 +54,12 @@ std::vector<std::string> words_in(const Inks& inks) {
 
 std::string name_of(InkKind kind) {
   constexpr std::array<const char*, kInkKinds> kNames{
-      "staff line", "bar line",   "brace",       "clef",        "key sign",   "meter",
-      "head",       "stem",       "flag",        "beam",        "sign",       "dot",
-      "ledger",     "rest",       "tie",         "slur",        "tuplet",     "ottava",
-      "ornament",   "breath",     "fermata",     "dynamic",     "hairpin",    "ending",
-      "arpeggio",   "bar number", "ribbon line", "ribbon name", "swing",      "turn",
-      "node",       "finger",     "carry",       "bow",         "watch flag", "words"};
+      "staff line", "bar line", "brace",  "clef",     "key sign",   "meter",       "head",
+      "stem",       "flag",     "beam",   "sign",     "dot",        "ledger",      "rest",
+      "tie",        "slur",     "tuplet", "ottava",   "ornament",   "breath",      "fermata",
+      "dynamic",    "hairpin",  "ending", "arpeggio", "bar number", "ribbon line", "ribbon name",
+      "swing",      "turn",     "node",   "finger",   "carry",      "bow",         "watch flag",
+      "key",        "words"};
   return kNames.at(static_cast<std::size_t>(kind));
 }
 

@@ -53,6 +53,7 @@ enum class InkKind : std::uint8_t {
   carry,
   bow,
   watch_flag,
+  key,
   words
 };
 inline constexpr std::size_t kInkKinds = static_cast<std::size_t>(InkKind::words) + 1;
@@ -73,7 +74,11 @@ enum class InkStyle : std::uint8_t {
   strong,
   quiet,
   flag,
-  suggested_on_filled
+  suggested_on_filled,
+  white_key,
+  black_key,
+  on_white_key,
+  on_black_key
 };
 
 /// Half the size of a node and of the small ring where the forearm turns, how wide the gap to an

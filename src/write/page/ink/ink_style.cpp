@@ -29,7 +29,11 @@ rect.back{fill:#fff;stroke-dasharray:none}
 .first{fill:#fff;stroke:#5c3c8c;stroke-width:.32}
 .level{fill:#fff;stroke:#1c2126;stroke-width:.22}
 .open{fill:#fff;stroke:#555d66;stroke-width:.2;stroke-dasharray:.4 .3}
-.flag{fill:#fff;stroke:#1c2126;stroke-width:.14}
+.flag,.white{fill:#fff;stroke:#1c2126;stroke-width:.14}
+.black{fill:#1c2126;stroke:#1c2126;stroke-width:.14}
+.onwhite,.onblack{stroke:none;font-weight:700;font-family:system-ui,"Segoe UI",Roboto,"DejaVu Sans",sans-serif}
+.onwhite{fill:#1c2126}
+.onblack{fill:#fff}
 .music .bow{stroke-width:.2}
 @media screen and (prefers-color-scheme:dark){
 .music,.level,.flag{stroke:#e6e9ec}

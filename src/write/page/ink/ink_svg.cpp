@@ -13,9 +13,9 @@
 namespace fingerturn {
 namespace {
 
-constexpr std::array<std::string_view, 15> kStyles{"",      "play",   "back",  "one",  "ring",
-                                                   "two",   "first",  "level", "open", "on",
-                                                   "offer", "strong", "quiet", "flag", "on offer"};
+constexpr std::array<std::string_view, 19> kStyles{
+    "",      "play",   "back",  "one",  "ring",     "two",   "first", "level",   "open",   "on",
+    "offer", "strong", "quiet", "flag", "on offer", "white", "black", "onwhite", "onblack"};
 
 std::string_view name_of(InkStyle style) { return kStyles.at(static_cast<std::size_t>(style)); }
 

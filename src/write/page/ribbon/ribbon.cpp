@@ -1,21 +1,17 @@
 #include "write/page/ribbon/ribbon.hpp"
 
-#include "write/page/ink/skyline.hpp"
+#include "write/page/ribbon/labels.hpp"
 #include "write/shared/note_words.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <deque>
 #include <optional>
 #include <string>
-
-#include <fmt/core.h>
 
 namespace fingerturn {
 namespace {
 
-constexpr double kLabel = 1.65;
 constexpr double kDigitBelow = 0.36;  // from the middle of a digit to its foot, in its size
 constexpr double kSwing = 2.6;
 constexpr double kMiddle = kRibbonHeight / 2;
@@ -228,75 +224,6 @@ void draw_bow(const Crossing crossing, double from, double to, Inks& inks) {
   if (crossing != Crossing::thumb_under) bow(top + kBowBend, -kBowBend);
 }
 
-struct Label {
-  InkKind kind;
-  double x;
-  std::string words;
-};
-
-/// The frame of a number that leads to the list.
-Ink flag_frame(const Ink& number) {
-  constexpr double kInset = 0.28;
-  const Box& box = number.box;
-  return plate_ink(number.kind, {box.left - kInset, box.top, box.right + kInset, box.bottom}, 0.2,
-                   InkStyle::flag);
-}
-
-/// What a label covers.
-Box covered(const Ink& label) {
-  return label.kind == InkKind::watch_flag ? flag_frame(label).box : label.box;
-}
-
-bool overlap(const Box& one, const Box& other, double air) {
-  return one.left < other.right + air && other.left < one.right + air && one.top < other.bottom &&
-         other.top < one.bottom;
-}
-
-/// Labels above or below the ribbon, each as near to it as what is there lets it.
-void draw_labels(const std::vector<Label>& labels, bool above, double end, Inks& inks) {
-  constexpr double kAir = 0.3;
-  constexpr double kReach = kNodeRadius + kRing;
-  constexpr double kRow = 1.9;
-  constexpr std::size_t kLastLabels = 24;  // more do not stand within one label's width
-  Skyline sky(end + 4);
-  sky.add(inks);
-  std::deque<Box> placed;
-  for (const Label& label : labels) {
-    const bool is_flag = label.kind == InkKind::watch_flag;
-    Ink ink = text_ink(label.kind, {label.words, {label.x, 0}, kLabel, Anchor::middle},
-                       is_flag ? InkStyle::strong : InkStyle::plain);
-    ink.move(std::min(0.0, end - kAir - ink.box.right), 0);
-    const double left = ink.box.left - kAir;
-    const double right = ink.box.right + kAir;
-    const double y = above ? sky.top(left, right, -kReach) - kAir - ink.box.bottom
-                           : sky.bottom(left, right, kRibbonHeight + kReach) + kAir - ink.box.top;
-    ink.move(0, y);
-    const auto is_taken = [&](const Box& other) { return overlap(covered(ink), other, kAir); };
-    while (std::ranges::any_of(placed, is_taken)) ink.move(0, above ? -kRow : kRow);
-    placed.push_back(covered(ink));
-    if (placed.size() > kLastLabels) placed.pop_front();
-    if (is_flag) inks.push_back(flag_frame(ink));
-    inks.push_back(std::move(ink));
-  }
-}
-
-std::string carry_words(double carry) {
-  const double size = std::abs(carry);
-  const bool is_whole = size == std::floor(size);
-  return fmt::format("{}{:.{}f}", carry > 0 ? "→" : "←", size, is_whole ? 0 : 1);
-}
-
-std::vector<Label> labels_of(const Node& node, const WatchNumbers& watch) {
-  std::vector<Label> labels;
-  const double carry = node.event.found.carry.value_or(0);
-  if (std::abs(carry) >= 1) labels.push_back({InkKind::carry, node.x, carry_words(carry)});
-  const auto [first, last] = watch.equal_range(node.event.found.event);
-  for (auto number = first; number != last; ++number) {
-    labels.push_back({InkKind::watch_flag, node.x, std::to_string(number->second)});
-  }
-  return labels;
-}
-
 class RibbonDrawing {
  public:
   RibbonDrawing(const AnalysedLine& line, const RibbonPart& part, const WatchNumbers& watch)
@@ -314,8 +241,8 @@ class RibbonDrawing {
       const std::size_t number = part_.nodes[i].number;
       draw_swing_into(nodes[i], before(nodes, i, number), inks_);
       add_bow(nodes, i);
+      draw_way_out(nodes, i);
     }
-    draw_way_out(nodes);
     for (const Node& node : nodes) draw_node(node, inks_);
     add_labels(nodes);
     return std::move(inks_);
@@ -326,8 +253,10 @@ class RibbonDrawing {
   [[nodiscard]] std::optional<Before> before(const std::vector<Node>& nodes, std::size_t i,
                                              std::size_t number) const {
     if (!leads_on(line_, number)) return std::nullopt;
-    if (i > 0) return before_at(nodes[i - 1]);
-    return Before{part_.begin, node_of(line_, number - 1, 0).y(), part_.begin};
+    if (follows(i)) return before_at(nodes[i - 1]);
+    const double begin =
+        i > 0 ? std::max(nodes[i].x - kLead, before_at(nodes[i - 1]).edge) : part_.way_in;
+    return Before{begin, node_of(line_, number - 1, 0).y(), begin};
   }
 
   static Before before_at(const Node& node) {
@@ -335,25 +264,37 @@ class RibbonDrawing {
     return {node.x, node.y(), node.x + half_width(node) + ring};
   }
 
-  void draw_way_out(const std::vector<Node>& nodes) {
-    if (nodes.empty() || !leads_on(line_, part_.nodes.back().number + 1)) return;
-    draw_flat(nodes.back().x, part_.end, nodes.back().y(), inks_);
+  /// Whether a node is that of the next event after the node before it.
+  [[nodiscard]] bool follows(std::size_t i) const {
+    return i > 0 && part_.nodes[i - 1].number + 1 == part_.nodes[i].number;
+  }
+
+  /// Where what comes next stands elsewhere, the forearm stays where it is.
+  void draw_way_out(const std::vector<Node>& nodes, std::size_t i) {
+    const bool is_last = i + 1 == nodes.size();
+    if ((!is_last && follows(i + 1)) || !leads_on(line_, part_.nodes[i].number + 1)) return;
+    const double end =
+        is_last ? part_.way_out : std::min(nodes[i].x + kLead, nodes[i + 1].x - kLead);
+    draw_flat(nodes[i].x, end, nodes[i].y(), inks_);
   }
 
   void add_bow(const std::vector<Node>& nodes, std::size_t i) {
     constexpr double kHalfBow = 3;
     const Crossing crossing = nodes[i].event.found.crossing;
     if (crossing == Crossing::none) return;
-    draw_bow(crossing, i > 0 ? nodes[i - 1].x : nodes[i].x - kHalfBow, nodes[i].x, inks_);
+    draw_bow(crossing, follows(i) ? nodes[i - 1].x : nodes[i].x - kHalfBow, nodes[i].x, inks_);
   }
 
   void add_labels(const std::vector<Node>& nodes) {
-    std::vector<Label> labels;
+    std::vector<RibbonLabel> labels;
     for (const Node& node : nodes) {
-      for (Label& label : labels_of(node, watch_)) labels.push_back(std::move(label));
+      append_labels(node.event.found, node.x, watch_, labels);
     }
     draw_labels(labels, line_.hand() == Hand::right, part_.end, inks_);
   }
+
+  /// How far the flat line reaches that leads to what stands elsewhere.
+  static constexpr double kLead = 4.5;
 
   const AnalysedLine& line_;
   const RibbonPart& part_;

@@ -24,6 +24,8 @@ struct RibbonPart {
   std::vector<RibbonNode> nodes;
   double begin = 0;  ///< of the lines
   double end = 0;
+  double way_in = 0;   ///< where the forearm's way begins that comes from elsewhere
+  double way_out = 0;  ///< and where it ends that leads on
 };
 
 /// For each hand the lines whose ribbons stand beside its staff: fingerings of the same notes, of

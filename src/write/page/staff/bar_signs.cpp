@@ -6,6 +6,8 @@
 #include <string>
 #include <utility>
 
+#include <fmt/core.h>
+
 namespace fingerturn {
 namespace {
 
@@ -14,6 +16,16 @@ constexpr std::array kSharpPlaces{8, 5, 9, 6, 3, 7, 4};
 constexpr std::array kFlatPlaces{4, 7, 3, 6, 2, 5, 1};
 
 }  // namespace
+
+std::string words_of(const BarsAgain& again) {
+  const auto range = [](BarRange bars) { return fmt::format("{}–{}", bars.first, bars.last); };
+  return fmt::format("{} as {}", range(again.bars), range(again.as));
+}
+
+double room_of(const BarsAgain& again) {
+  constexpr double kEmptyBar = 5;
+  return std::max(0.0, text_width(words_of(again), kAgainSize) - kEmptyBar);
+}
 
 bool begins_repeat(BarLineStyle style) noexcept {
   return style == BarLineStyle::repeat_start || style == BarLineStyle::repeat_both;

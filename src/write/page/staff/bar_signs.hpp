@@ -2,6 +2,8 @@
 
 #include "write/page/staff/moments.hpp"
 
+#include <string>
+
 namespace fingerturn {
 
 bool begins_repeat(BarLineStyle style) noexcept;
@@ -23,6 +25,12 @@ Inks draw_meter(const Meter& meter, double x);
 inline constexpr double kRepeatRoom = 1.2;
 /// The air after a sign.
 inline constexpr double kSignGap = 0.65;
+
+/// How bars that come again are named: "29-31 as 4-6", with the strokes of a range.
+std::string words_of(const BarsAgain& again);
+inline constexpr double kAgainSize = 2;
+/// The room that their name needs beyond that of an empty bar.
+double room_of(const BarsAgain& again);
 
 /// Signs that stand before the notes of a bar, and where the notes may begin.
 struct BarSigns {

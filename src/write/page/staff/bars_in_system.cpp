@@ -62,6 +62,7 @@ std::optional<PlaceInSystem> place_of(const BarsInSystem& system, const BarMomen
   if (!system.ticks) return std::nullopt;
   for (std::size_t i = 0; i < system.bars.size(); ++i) {
     const MeasuredBar& bar = system.bars[i];
+    if (bar.again) continue;
     if (comes_before(system, bar, at) || comes_after(system, bar, at)) continue;
     return PlaceInSystem{i, x_in_bar(system, i, ticks_of(system, at))};
   }

@@ -48,6 +48,8 @@ struct MeasuredBar {
   std::vector<Reading> readings;  ///< of each hand
   bool goes_on = false;           ///< it begins where a part of the bar ended
   bool ends = true;               ///< it has the bar's end
+  /// In the place of bars that come again: they are named, and nothing of them is drawn.
+  std::optional<BarsAgain> again{};
 };
 
 /// Measures a bar of hands whose staves are read in this way: of each the lines whose ribbons it

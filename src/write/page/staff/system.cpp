@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <memory>
 #include <utility>
 
 namespace fingerturn {
@@ -59,29 +60,51 @@ struct SystemMaker::Row {
 };
 
 SystemMaker::SystemMaker(const AnalysedPassage& passage, const SharedLines& lines,
-                         const WatchNumbersOfLines& watch, double width)
-    : SystemMaker(passage, one_ribbon_each(lines), watch, width) {}
+                         const WatchNumbersOfLines& watch, double width, const MusicStyle& style)
+    : SystemMaker(passage, one_ribbon_each(lines), watch, width, style) {}
 
 SystemMaker::SystemMaker(const AnalysedPassage& passage, RibbonsOfHands hands,
-                         const WatchNumbersOfLines& watch, double width)
+                         const WatchNumbersOfLines& watch, double width, const MusicStyle& style)
     : hands_(std::move(hands)),
       watch_(watch),
       signs_(passage.written().signs),
+      again_(passage.found().again),
       width_(width),
+      style_(style),
       bars_(passage, lines_on_staves(hands_)),
       readings_(readings_of(BarSequence(passage, lines_on_staves(hands_)))),
       open_(hands_.size()) {}
 
 bool SystemMaker::has_bar(std::size_t number) {
   while (waiting_.size() <= number) {
-    std::optional<NotatedBar> bar = bars_.next();
-    if (!bar) return false;
-    std::vector<Reading> readings;
-    for (const Readings& of_line : readings_) readings.push_back(of_line[read_]);
-    ++read_;
-    add_parts(measured(std::move(*bar), hands_, readings, bars_.ticks_in_whole()));
+    if (!add_next()) return false;
   }
   return true;
+}
+
+bool SystemMaker::add_next() {
+  std::optional<NotatedBar> bar = bars_.next();
+  if (!bar) {
+    if (named_ == again_.size()) return false;
+    add_repeats_before(again_.back().bars.last + 1);
+    return true;
+  }
+  add_repeats_before(bar->bar);
+  last_readings_.clear();
+  for (const Readings& of_line : readings_) last_readings_.push_back(of_line[read_]);
+  ++read_;
+  add_parts(measured(std::move(*bar), hands_, last_readings_, bars_.ticks_in_whole()));
+  return true;
+}
+
+/// Bars that are named stand as an empty one, read as those before.
+void SystemMaker::add_repeats_before(std::int32_t bar) {
+  for (; named_ < again_.size() && again_[named_].bars.first < bar; ++named_) {
+    NotatedBar empty{.bar = again_[named_].bars.first};
+    empty.hands.resize(hands_.size());
+    waiting_.push_back({std::make_shared<const NotatedBar>(std::move(empty)), {}, last_readings_});
+    waiting_.back().again = again_[named_];
+  }
 }
 
 /// A bar of more moments than a system holds waits in parts.
@@ -122,6 +145,7 @@ std::vector<BarEnds> SystemMaker::ends_of(std::size_t count) {
       ends[i].before = std::max(ends[i].before, signs);
     }
     if (bar.ends && right_of(*bar.bar) != BarLineStyle::single) ends[i].after += kRepeatRoom;
+    if (bar.again) ends[i].before += room_of(*bar.again);
     if (i + 1 < count && changes_clef(bar, waiting_[i + 1])) ends[i].after += kClefRoom;
     if (bar.bar->key) key = *bar.bar->key;
   }
@@ -195,7 +219,7 @@ std::optional<System> SystemMaker::next() {
   split_first();
   Row row = justified(waiting_.front().ends ? bars_that_fit() : 1);
   const BarsInSystem bars{row.bars, row.places, row.first, &signs_, bars_.ticks_in_whole()};
-  System system = draw_system(hands_, bars, {key_, &open_, row.is_last}, watch_);
+  System system = draw_system(hands_, bars, {key_, &open_, row.is_last, style_}, watch_);
   system.width = width_;
   for (const MeasuredBar& bar : row.bars) {
     if (bar.bar->key) key_ = *bar.bar->key;

@@ -1,6 +1,7 @@
 #include "write/page/staff/system_drawing.hpp"
 
 #include "fingerturn/compare.hpp"
+#include "write/page/ribbon/keys.hpp"
 #include "write/page/staff/bar_signs.hpp"
 
 #include <algorithm>
@@ -13,6 +14,7 @@ namespace {
 constexpr double kBraceRoom = 1.9;
 constexpr double kEdge = 0.1;
 constexpr double kSmallClef = 0.75;
+constexpr double kBeforeFirst = 2;  // how far a ribbon's lines begin before the first bar
 
 /// Draws a row of bars as a system.
 class SystemDrawing {
@@ -29,7 +31,10 @@ class SystemDrawing {
     }
     number_bars();
     set_staves_apart();
-    for (std::size_t hand = 0; hand < hands_.size(); ++hand) add_ribbons(hand, watch[hand]);
+    for (std::size_t hand = 0; hand < hands_.size(); ++hand) {
+      add_ribbons(hand, watch[hand]);
+      if (state.style.keys) add_keys(hand);
+    }
     for (std::size_t hand = 0; hand < hands_.size(); ++hand) {
       move_all(staves_[hand], 0, tops_[hand]);
       append(inks_, std::move(staves_[hand]));
@@ -92,6 +97,10 @@ class SystemDrawing {
     sky.add(staves_.front());
     for (std::size_t i = 0; i < system_.bars.size(); ++i) {
       if (system_.bars[i].goes_on && i > 0) continue;
+      if (system_.bars[i].again) {
+        name_again(i, sky);
+        continue;
+      }
       const double x = i == 0 ? begin_ : system_.places[i].begin;
       Ink number = text_ink(InkKind::bar_number,
                             {std::to_string(system_.bars[i].bar->bar), {x + 0.1, 0}, kSize},
@@ -99,6 +108,19 @@ class SystemDrawing {
       number.move(0, sky.top(number.box.left, number.box.right, 0) - kAir - number.box.bottom);
       staves_.front().push_back(std::move(number));
     }
+  }
+
+  void name_again(std::size_t bar, const Skyline& sky) {
+    constexpr double kAir = 0.8;
+    const double begin = bar == 0 ? system_.first : system_.places[bar].begin;
+    Ink words = text_ink(InkKind::words,
+                         {words_of(*system_.bars[bar].again),
+                          {(begin + system_.places[bar].end) / 2, 0},
+                          kAgainSize,
+                          Anchor::middle},
+                         InkStyle::strong);
+    words.move(0, sky.top(words.box.left, words.box.right, 0) - kAir - words.box.bottom);
+    staves_.front().push_back(std::move(words));
   }
 
   void set_staves_apart() {
@@ -115,12 +137,13 @@ class SystemDrawing {
 
   /// The first ribbon stands above the others, which is next to the staff in the left hand only.
   void add_ribbons(std::size_t hand, const WatchNumbers& watch) {
-    constexpr double kBeforeFirst = 2;
     RibbonPart part;
     for (std::size_t i = 0; i < system_.bars.size(); ++i) add_nodes(i, hand, part);
     if (part.nodes.empty()) return;
     part.begin = system_.first - kBeforeFirst;
     part.end = end_;
+    part.way_in = begin_of_way();
+    part.way_out = end_of_way();
     const std::size_t count = hands_[hand].size();
     const bool above = hands_[hand].front().hand() == Hand::right;
     Inks beside = staves_[hand];
@@ -133,6 +156,46 @@ class SystemDrawing {
       move_all(ribbon, 0, tops_[hand]);
       append(inks_, std::move(ribbon));
     }
+  }
+
+  /// Rows of keys on the outer side of the ribbon where the hand takes a place, as far as there is
+  /// room for them beside one another.
+  void add_keys(std::size_t hand) {
+    constexpr double kAir = 0.8;
+    constexpr std::size_t kFewest = 2;
+    const AnalysedLine& line = hands_[hand].front();
+    const bool above = line.hand() == Hand::right;
+    RibbonPart part;
+    for (std::size_t i = 0; i < system_.bars.size(); ++i) add_nodes(i, hand, part);
+    Skyline sky(end_ + 2);
+    sky.add(inks_);
+    double taken = 0;
+    for (const RibbonNode& node : part.nodes) {
+      if (!takes_place(line, node.number)) continue;
+      const FingersOnKeys fingers = fingers_on_keys(line, node.number);
+      if (fingers.size() < kFewest) continue;
+      Inks keys = draw_keys(fingers);
+      const double width = box_of(keys).right;
+      const double left = std::min(node.x - kNodeRadius, end_ - width);
+      if (left < taken) continue;
+      taken = left + width + kAir;
+      const double y = above ? sky.top(left, left + width, 0) - kAir - box_of(keys).bottom
+                             : sky.bottom(left, left + width, 0) + kAir;
+      move_all(keys, left, y);
+      append(inks_, std::move(keys));
+    }
+  }
+
+  /// Bars that are named have no part in the forearm's way.
+  [[nodiscard]] double begin_of_way() const {
+    std::size_t bar = 0;
+    while (bar < system_.bars.size() && system_.bars[bar].again) ++bar;
+    return bar == 0 ? system_.first - kBeforeFirst : system_.places[bar - 1].end;
+  }
+  [[nodiscard]] double end_of_way() const {
+    std::size_t bar = system_.bars.size();
+    while (bar > 0 && system_.bars[bar - 1].again) --bar;
+    return bar == system_.bars.size() ? end_ : system_.places[bar].begin;
   }
 
   /// What the lines of a ribbon stand for and, of several, which fingering it is.
@@ -250,7 +313,8 @@ class SystemDrawing {
     system.height = box.height() + 2 * kMargin;
     system.inks = std::move(inks_);
     system.first_bar = system_.bars.front().bar->bar;
-    system.last_bar = system_.bars.back().bar->bar;
+    const MeasuredBar& last = system_.bars.back();
+    system.last_bar = last.again ? last.again->bars.last : last.bar->bar;
     return system;
   }
 

@@ -15,6 +15,7 @@ struct SystemState {
   KeySignature key;                       ///< that holds where it begins
   std::vector<OpenBows>* open = nullptr;  ///< of each hand, into the system and out of it
   bool is_last = false;
+  MusicStyle style{};
 };
 
 /// Draws bars that are placed as a system: staves, ribbons, bar lines and the brace.
