@@ -190,9 +190,9 @@ void draw_swing_into(const Node& node, const std::optional<Before>& before, Inks
   if (!node.play) return;
   if (!before) {
     constexpr double kLead = 2.1;
-    constexpr double kTurn = 1.5;
+    const double turn = node.event.found.rotation == Rotation::double_rotation ? 1.3 : 1.5;
     if (node.event.found.prepare) {
-      draw_back_and_play(node, {node.x - kLead, kMiddle}, node.x - kTurn, inks);
+      draw_back_and_play(node, {node.x - kLead, kMiddle}, node.x - turn, inks);
     }
     return;
   }
