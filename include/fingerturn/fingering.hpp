@@ -33,6 +33,8 @@ struct LineFingering {
   std::vector<Finger> added;
   double difficulty = 0;      ///< of the whole line, given fingers included; 0 or above
   std::size_t suggested = 0;  ///< how many notes get a finger
+  /// The scales, arpeggios and parts of them that have their usual fingers throughout.
+  std::vector<UsualFingers> usual{};
 };
 
 /// For each line of a passage its easiest fingerings, the easiest first: one or more, no two the

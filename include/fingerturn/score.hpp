@@ -100,15 +100,28 @@ struct BarLine {
   friend bool operator==(const BarLine&, const BarLine&) = default;
 };
 
+/// A stretch of a line whose suggested fingers are those of a figure that is fingered by habit.
+struct UsualFingers {
+  std::size_t first_event = 0;  ///< places in Line::events
+  std::size_t last_event = 0;
+  std::string words;  ///< "E-flat major scale, fingers of the handbook"
+};
+
 /// All that one hand plays in a passage, in time order.
 struct Line {
   Hand hand = Hand::right;
   std::vector<Event> events;
   std::vector<BarLine> bar_lines;
+  /// Of suggestions, in the order of their ends. They take no part in comparisons.
+  std::vector<UsualFingers> usual{};
 
   [[nodiscard]] bool is_fingered() const noexcept;  ///< whether every struck note has a finger
-  friend bool operator==(const Line&, const Line&) = default;
+  friend bool operator==(const Line& left, const Line& right) noexcept;
 };
+
+/// The figure that a suggested finger of an event is of, the one that leads on where two meet; null
+/// where there is none.
+const UsualFingers* usual_fingers_at(const Line& line, std::size_t event) noexcept;
 
 /// A time signature: `beats` notes of the value 1/`beat_type` fill a bar.
 struct Meter {

@@ -154,6 +154,12 @@ void add_shift(std::int32_t shift, bool slow, Tally& tally) noexcept {
   if (shift > kNearShift) tally.add(Term::far_shift, shift - kNearShift);
 }
 
+/// Figures have single notes only.
+void add_habit(const GripKey& key, Finger finger, Tally& tally) noexcept {
+  if (key.habit == 0 || finger == key.habit) return;
+  tally.add(key.in_whole_figure ? Term::off_handbook : Term::off_figure, kOne);
+}
+
 void add_struck_fingers(Fingered at, Tally& tally) noexcept {
   const std::int32_t part = kOne / std::max<std::int32_t>(1, at.grip.struck_count);
   for (std::size_t i = 0; i < at.grip.count; ++i) {
@@ -161,6 +167,7 @@ void add_struck_fingers(Fingered at, Tally& tally) noexcept {
     const Finger finger = at.choice.strikes[i];
     if (finger >= kFourth) tally.add(Term::weak_finger, part);
     if (finger == kThird) tally.add(Term::third_finger, part);
+    add_habit(at.grip.keys[i], finger, tally);
     if (!at.grip.keys[i].black) continue;
     if (finger == kThumb) tally.add(Term::thumb_on_black, part);
     if (finger == kFifth) tally.add(Term::five_on_black, part / 2);

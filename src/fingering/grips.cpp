@@ -14,12 +14,6 @@ namespace {
 constexpr double kInstant = 1e-6;  // whole notes: less than any two onsets differ
 constexpr int kWidestHeld = 15;    // semitones: 1-5 at its widest (table of spans)
 
-bool is_black(int midi) noexcept {
-  constexpr std::array<bool, 12> kBlack{false, true,  false, true,  false, false,
-                                        true,  false, true,  false, true,  false};
-  return kBlack.at(static_cast<std::size_t>((midi % 12 + 12) % 12));
-}
-
 /// A key that is down, and for how long.
 struct Down {
   GripKey key;
@@ -33,7 +27,7 @@ Down down_of(Hand hand, const Event& event, const Note& note) {
   Down down;
   down.key.across = across(hand, midi);
   down.key.place = side * place_of_key(midi);
-  down.key.black = is_black(midi);
+  down.key.black = is_black_key(midi);
   down.key.struck = !note.held;
   down.key.given = note.finger.value_or(0);
   if (note.finger && !note.changes_to.empty()) down.key.changed_to = note.changes_to.back();

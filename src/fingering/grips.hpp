@@ -18,9 +18,11 @@ struct GripKey {
   std::int32_t across = 0;  ///< semitones
   std::int32_t place = 0;   ///< quarters of a white key
   bool black = false;
-  bool struck = false;         ///< false where it only sounds on
-  Finger given = 0;            ///< the finger that is written; 0 where none is
-  Finger changed_to = 0;       ///< the last of written silent changes; 0 where none is
+  bool struck = false;    ///< false where it only sounds on
+  Finger given = 0;       ///< the finger that is written; 0 where none is
+  Finger changed_to = 0;  ///< the last of written silent changes; 0 where none is
+  Finger habit = 0;       ///< the finger that a figure has (figures.hpp); 0 where none is
+  bool in_whole_figure = false;
   std::int8_t held_from = -1;  ///< its place among the keys of the grip before; -1 where struck
 };
 

@@ -1,9 +1,11 @@
 #include "fingering/line_fingering.hpp"
 
+#include "fingering/figures.hpp"
 #include "fingering/paths.hpp"
 #include "hand/misplaced_finger.hpp"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 namespace fingerturn {
@@ -62,36 +64,111 @@ std::optional<Line> without_misplaced_fingers(const Line& line,
   return bared;
 }
 
+/// The figures that a path has the fingers of.
+std::vector<UsualFingers> usual_in(const Line& line, const FingerTask& task, const Path& path,
+                                   std::span<const Figure> figures) {
+  std::vector<UsualFingers> usual;
+  for (const Figure& figure : figures) {
+    bool is_taken = true;
+    for (std::size_t at = figure.begin; at < figure.end && is_taken; ++at) {
+      const Choice& choice = task.choices.of(at)[path.choices[at]];
+      is_taken = choice.strikes[0] == task.grips[at].keys[0].habit;
+    }
+    if (!is_taken) continue;
+    usual.push_back({task.grips[figure.begin].event, task.grips[figure.end - 1].event,
+                     words_of(figure, line, task.grips)});
+  }
+  return usual;
+}
+
+/// What is usual is no easier for that: the difficulty that is told does not count it.
+Weights without_habits(Weights weights) {
+  for (const Term term : {Term::off_handbook, Term::off_figure}) {
+    weights.at(static_cast<std::size_t>(term)) = 0;
+  }
+  return weights;
+}
+
+std::int64_t difficulty_of(const LineCosts& costs, const Path& path) {
+  const auto before = [&](std::size_t grip, std::size_t back) -> std::size_t {
+    return grip >= back ? path.choices[grip - back] : 0;
+  };
+  std::int64_t difficulty = 0;
+  for (std::size_t grip = 0; grip < path.choices.size(); ++grip) {
+    difficulty += costs.added(grip, before(grip, 2), before(grip, 1), path.choices[grip]);
+  }
+  return difficulty;
+}
+
+/// A line with all that its fingers are found by.
+class LineFingerer {
+ public:
+  LineFingerer(const Line& line, const Weights& weights, const LineOptions& options)
+      : line_(line),
+        weights_(weights),
+        plain_weights_(without_habits(weights)),
+        spans_(options.reach_semitones),
+        grips_(grips_of(line, spans_)),
+        choices_(grips_, spans_),
+        figures_(figures_of(line.hand, grips_)),
+        places_(places_of_notes(line)) {
+    mark_figures(figures_, grips_);
+  }
+
+  /// The easiest, to whom what is usual is easy.
+  LineFingering easiest() const {
+    const LineCosts costs(task(weights_));
+    Path path = EasiestPaths(costs).first();
+    if (!figures_.empty()) path.difficulty = difficulty_of(LineCosts(task(plain_weights_)), path);
+    return fingering(path);
+  }
+
+  /// Adds the easiest others, whatever is usual.
+  void add_others(std::size_t most, std::vector<LineFingering>& found) const {
+    // Paths may differ in nothing but the finger of a key that sounds on, which no note shows.
+    constexpr std::size_t kTriesForEach = 4;
+    const LineCosts costs(task(plain_weights_));
+    EasiestPaths paths(costs);
+    const std::size_t tries = kTriesForEach * most;
+    for (std::size_t i = 0; i < tries && found.size() < most; ++i) {
+      const Path path = paths.next(tries);
+      if (i > 0 && path.choices.empty()) break;
+      LineFingering other = fingering(path);
+      const auto is_same = [&](const LineFingering& each) { return each.added == other.added; };
+      if (std::ranges::none_of(found, is_same)) found.push_back(std::move(other));
+    }
+  }
+
+ private:
+  [[nodiscard]] FingerTask task(const Weights& weights) const {
+    return {grips_, choices_, spans_, weights};
+  }
+
+  [[nodiscard]] LineFingering fingering(const Path& path) const {
+    const FingerTask of = task(plain_weights_);
+    LineFingering fingering = fingering_of(line_, places_, of, path);
+    fingering.usual = usual_in(line_, of, path, figures_);
+    return fingering;
+  }
+
+  const Line& line_;
+  const Weights& weights_;
+  Weights plain_weights_;
+  SpanTable spans_;
+  std::vector<Grip> grips_;
+  Choices choices_;
+  std::vector<Figure> figures_;
+  std::vector<std::size_t> places_;
+};
+
 }  // namespace
 
 std::vector<LineFingering> finger_line(const Line& written, const Weights& weights,
                                        const LineOptions& options) {
-  // Paths may differ in nothing but the finger of a key that sounds on, which no note shows.
-  constexpr std::size_t kTriesForEach = 4;
   const std::optional<Line> bared = without_misplaced_fingers(written, options.reach_semitones);
-  const Line& line = bared ? *bared : written;
-  const SpanTable spans(options.reach_semitones);
-  const std::vector<Grip> grips = grips_of(line, spans);
-  const Choices choices(grips, spans);
-  const FingerTask task{grips, choices, spans, weights};
-  const LineCosts costs(task);
-  EasiestPaths paths(costs);
-  const std::vector<std::size_t> places = places_of_notes(line);
-  std::vector<LineFingering> found;
-  if (options.most <= 1) {
-    found.push_back(fingering_of(line, places, task, paths.first()));
-    return found;
-  }
-  const std::size_t tries = kTriesForEach * options.most;
-  for (std::size_t i = 0; i < tries && found.size() < options.most; ++i) {
-    const Path path = paths.next(tries);
-    if (i > 0 && path.choices.empty()) break;
-    LineFingering fingering = fingering_of(line, places, task, path);
-    const bool is_new = std::none_of(found.begin(), found.end(), [&](const LineFingering& other) {
-      return other.added == fingering.added;
-    });
-    if (is_new) found.push_back(std::move(fingering));
-  }
+  const LineFingerer fingerer(bared ? *bared : written, weights, options);
+  std::vector<LineFingering> found{fingerer.easiest()};
+  if (options.most > 1) fingerer.add_others(options.most, found);
   return found;
 }
 

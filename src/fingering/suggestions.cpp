@@ -35,6 +35,7 @@ Line with_fingering(Line line, const LineFingering& fingering) {
       note.suggested = true;
     }
   }
+  line.usual = fingering.usual;
   return line;
 }
 
@@ -49,6 +50,7 @@ Score without_fingers(Score score) {
           note.suggested = false;
         }
       }
+      line.usual.clear();
     }
   }
   return score;

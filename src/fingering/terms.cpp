@@ -49,6 +49,10 @@ constexpr std::array<TermWords, kTermCount> kWords{{
     {"finger-again", "one finger for two different keys, with one event between", kOurs},
     {"shift-over-two", "white keys that the hand moves over two steps, up to 8", kOurs},
     {"shift-over-rest", "white keys that the hand moves over a rest, up to 8", kOurs},
+    {"off-handbook",
+     "another finger than the handbook has in a whole scale or arpeggio; not in what is told",
+     kOurs},
+    {"off-figure", "another finger than is usual in a part of one; not in what is told", kOurs},
 }};
 
 }  // namespace

@@ -37,8 +37,10 @@ enum class Term : std::uint8_t {
   finger_again,
   shift_over_two,
   shift_over_rest,
+  off_handbook,
+  off_figure,
 };
-inline constexpr std::size_t kTermCount = 26;
+inline constexpr std::size_t kTermCount = 28;
 
 /// What the documentation says of a term.
 struct TermWords {

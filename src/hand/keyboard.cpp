@@ -40,4 +40,6 @@ int place_of_key(int midi) noexcept {
   return octave * kWhiteKeysInOctave * kQuartersInKey + half_keys * kQuartersInKey / 2;
 }
 
+bool is_black_key(int midi) noexcept { return place_of_key(midi) % kQuartersInKey != 0; }
+
 }  // namespace fingerturn

@@ -19,4 +19,7 @@ inline constexpr int kQuartersInKey = 4;
 /// Rule 4.1: where a key lies, in quarters of a white key from A0; its MIDI note number may be any.
 int place_of_key(int midi) noexcept;
 
+/// Whether a key is black, which is one that lies between two places of white ones.
+bool is_black_key(int midi) noexcept;
+
 }  // namespace fingerturn

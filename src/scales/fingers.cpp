@@ -149,14 +149,17 @@ std::vector<Finger> repeated(std::string_view octave, std::size_t begin, int oct
   return fingers;
 }
 
+/// From the tonic up; a last note more is the tonic again.
+std::vector<Finger> chromatic_octaves(int tonic, Hand hand, int octaves) {
+  return repeated(hand == Hand::right ? kChromaticRight : kChromaticLeft,
+                  static_cast<std::size_t>(semitones_above_c(tonic)), octaves);
+}
+
 /// The thumb takes the place of 2 where no finger follows that it would have to let pass.
 std::vector<Finger> chromatic_fingers(int tonic, Hand hand, int octaves) {
   constexpr Finger kSecond = 2;
-  const bool right = hand == Hand::right;
-  std::vector<Finger> fingers =
-      repeated(right ? kChromaticRight : kChromaticLeft,
-               static_cast<std::size_t>(semitones_above_c(tonic)), octaves);
-  Finger& outermost = right ? fingers.front() : fingers.back();
+  std::vector<Finger> fingers = chromatic_octaves(tonic, hand, octaves);
+  Finger& outermost = hand == Hand::right ? fingers.front() : fingers.back();
   if (outermost == kSecond) outermost = kThumb;
   return fingers;
 }
@@ -171,6 +174,18 @@ std::vector<Finger> scale_fingers(ScaleName name, Hand hand, int octaves) {
   if (blank != std::string_view::npos) {
     (hand == Hand::right ? fingers.back() : fingers.front()) = finger_of_digit(words.back());
   }
+  return fingers;
+}
+
+std::vector<Finger> octave_fingers(ScaleName name, Hand hand) {
+  std::vector<Finger> fingers;
+  if (!fingers_stand_here(name.kind)) {
+    fingers = chromatic_octaves(name.tonic, hand, 1);
+  } else {
+    const std::string_view words = fingers_of(name, hand).fingers;
+    fingers = repeated(words.substr(0, words.find(' ')), 0, 1);
+  }
+  fingers.pop_back();
   return fingers;
 }
 

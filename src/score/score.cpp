@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <bit>
+#include <iterator>
 
 namespace fingerturn {
 namespace {
@@ -40,6 +41,20 @@ bool operator==(const Event& left, const Event& right) noexcept {
 bool ends_gesture(const Event& before, const Event& after) noexcept {
   const bool skipped_bar = after.bar > before.bar + 1;
   return before.is_rest() || before.breath_after || skipped_bar;
+}
+
+bool operator==(const Line& left, const Line& right) noexcept {
+  return left.hand == right.hand && left.events == right.events &&
+         left.bar_lines == right.bar_lines;
+}
+
+const UsualFingers* usual_fingers_at(const Line& line, std::size_t event) noexcept {
+  const auto& notes = line.events[event].notes;
+  if (std::ranges::none_of(notes, [](const Note& note) { return note.suggested; })) return nullptr;
+  const auto after = std::ranges::upper_bound(line.usual, event, {}, &UsualFingers::first_event);
+  if (after == line.usual.begin()) return nullptr;
+  const UsualFingers& last = *std::prev(after);
+  return event <= last.last_event ? &last : nullptr;
 }
 
 bool operator==(const Passage& left, const Passage& right) noexcept {

@@ -20,17 +20,27 @@
 namespace fingerturn::bench {
 namespace {
 
+/// What the handbooks decide, not the printed fingers.
+constexpr bool is_fixed(std::size_t term) {
+  return term == static_cast<std::size_t>(Term::off_handbook) ||
+         term == static_cast<std::size_t>(Term::off_figure);
+}
+
 /// Each weight moves by its own step against the last change of its gradient's sign: longer while
 /// the sign stays, shorter after it has changed.
 class Climb {
  public:
   Climb() {
     weights_.fill(kStart);
+    for (std::size_t term = 0; term < kTermCount; ++term) {
+      if (is_fixed(term)) weights_.at(term) = kFittedWeights.at(term) / 1000.0;
+    }
     steps_.fill(kFirstStep);
   }
 
   void move(const RealWeights& gradient) {
     for (std::size_t term = 0; term < kTermCount; ++term) {
+      if (is_fixed(term)) continue;
       double slope = gradient.at(term) - kPull * weights_.at(term);
       const double turned = slope * before_.at(term);
       double& step = steps_.at(term);
@@ -136,7 +146,7 @@ void measure_held_out(const std::vector<Piece>& pieces) {
 
 void write_weights(const std::string& path, const Weights& weights) {
   std::ofstream out(path);
-  out << "#pragma once\n\n#include \"fingering/term.hpp\"\n\n"
+  out << "#pragma once\n\n#include \"fingering/terms.hpp\"\n\n"
          "/// Written by tests/bench/fit; docs/fingering.md tells how they were fitted.\n"
          "namespace fingerturn {\n\ninline constexpr Weights kFittedWeights{\n";
   for (std::size_t term = 0; term < kTermCount; ++term) {

@@ -2,6 +2,7 @@
 
 #include "fingering/choices.hpp"
 #include "fingering/difficulty.hpp"
+#include "fingering/figures.hpp"
 #include "fingering/grips.hpp"
 
 #include <algorithm>
@@ -31,8 +32,14 @@ struct BareLine {
   explicit BareLine(const Line& line)
       : printed(line),
         spans(std::nullopt),
-        grips(grips_of(with_printed(line, [] { return false; }), spans)),
+        grips(grips_with_figures(with_printed(line, [] { return false; }), spans)),
         choices(grips, spans) {}
+
+  static std::vector<Grip> grips_with_figures(const Line& line, const SpanTable& spans) {
+    std::vector<Grip> grips = grips_of(line, spans);
+    mark_figures(figures_of(line.hand, grips), grips);
+    return grips;
+  }
 
   const Line& printed;
   SpanTable spans;

@@ -1,4 +1,5 @@
 #include "catch.hpp"
+#include "fingering/figures.hpp"
 #include "fingering/made_tasks.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
@@ -184,10 +185,19 @@ TEST_CASE("fingering: nothing impossible where anything else is possible", "[fin
 }
 
 TEST_CASE("fingering: the mirror image gets the same fingers", "[fingering]") {
-  for_lines_by_chance([](const Line& line) {
+  // Scales do not: handbooks finger both hands for the keys, not for one another's mirror image.
+  const auto has_figure = [](const Line& line) {
+    return !figures_of(line.hand, grips_of(line, SpanTable(std::nullopt))).empty();
+  };
+  std::size_t compared = 0;
+  for_lines_by_chance([&](const Line& line) {
+    const Line image = mirror_image(line);
+    if (has_figure(line) || has_figure(image)) return;
     INFO(notation_of(line));
-    REQUIRE(mirror_image(completed(line)) == completed(mirror_image(line)));
+    REQUIRE(mirror_image(completed(line)) == completed(image));
+    ++compared;
   });
+  CHECK(compared > 200);
 }
 
 TEST_CASE("fingering: completing twice changes nothing more", "[fingering]") {

@@ -1,5 +1,6 @@
 #include "fingering/made_tasks.hpp"
 
+#include "fingering/figures.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
 #include "rules/made_lines.hpp"
@@ -9,6 +10,12 @@
 #include <utility>
 
 namespace fingerturn {
+
+std::vector<Grip> grips_with_figures(const Line& line, const SpanTable& spans) {
+  std::vector<Grip> grips = grips_of(line, spans);
+  mark_figures(figures_of(line.hand, grips), grips);
+  return grips;
+}
 
 std::int64_t difficulty_of(const LineCosts& costs, const std::vector<std::uint8_t>& path) {
   std::int64_t sum = 0;

@@ -15,11 +15,14 @@
 
 namespace fingerturn {
 
+/// The grips of a line with the fingers of its figures.
+std::vector<Grip> grips_with_figures(const Line& line, const SpanTable& spans);
+
 /// A line with all that the search for its fingers works on.
 struct LineTask {
   explicit LineTask(const Line& line, const Weights& weights = kFittedWeights)
       : spans(std::nullopt),
-        grips(grips_of(line, spans)),
+        grips(grips_with_figures(line, spans)),
         choices(grips, spans),
         costs(FingerTask{grips, choices, spans, weights}) {}
   ~LineTask() = default;

@@ -96,6 +96,10 @@ const std::vector<TermCase> kCases{
     {Term::finger_again, "C4:1 D4:2 C4:1", 0},
     {Term::shift_over_two, "C4:1 D4:2 E4:1", 2},
     {Term::shift_over_rest, "1/8 C4:1 r F4:1", 3},
+    {Term::off_handbook, "C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5", 0},
+    {Term::off_handbook, "C4:1 D:2 E:3 F:4 G:1 A:2 B:3 C:4", 5},
+    {Term::off_figure, "C4:1 D:2 E:3 F:1 G:2 A:3 B:4", 0},
+    {Term::off_figure, "C4:1 D:2 E:3 F:1 G:2 A:3 B:5", 1},
 };
 
 }  // namespace

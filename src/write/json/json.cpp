@@ -134,6 +134,8 @@ void add_hand(JsonWriter& json, const Passage& passage, const AnalysedLine& line
         json.object([&] {
           add_written_part(json, in_time, event);
           add_found_part(json, line.hand(), event.found);
+          const UsualFingers* usual = usual_fingers_at(line.written(), event.found.event);
+          if (usual != nullptr) json.member<"figure">(usual->words);
         });
       });
     });

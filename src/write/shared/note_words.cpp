@@ -4,6 +4,8 @@
 #include <optional>
 #include <string_view>
 
+#include <fmt/core.h>
+
 namespace fingerturn {
 namespace {
 
@@ -83,6 +85,11 @@ std::string struck_notes_words(const Event& event) {
     if (!note.held) words += (words.empty() ? "" : "+") + to_string(note.pitch);
   }
   return (event.grace ? "^" : "") + words;
+}
+
+std::string suggestion_sentence(const Line& line, std::size_t event) {
+  const UsualFingers* usual = usual_fingers_at(line, event);
+  return usual == nullptr ? std::string() : fmt::format(" Suggested: {}.", usual->words);
 }
 
 }  // namespace fingerturn

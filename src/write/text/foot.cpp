@@ -41,11 +41,14 @@ std::string sentence_text(const std::string& event, std::size_t width, std::stri
 }
 
 /// What is said of one event under --detail and --cues.
-std::vector<std::string> sentences_of(const EventAnalysis& found, Hand hand,
+std::vector<std::string> sentences_of(const AnalysedLine& line, const EventAnalysis& found,
                                       const TextStyle& style) {
   std::vector<std::string> sentences;
-  if (style.cues) sentences.push_back(cue_of(found, hand));
-  if (style.detail) sentences.push_back(reason_of(found, hand));
+  if (style.cues) sentences.push_back(cue_of(found, line.hand()));
+  if (style.detail) {
+    sentences.push_back(reason_of(found, line.hand()) +
+                        suggestion_sentence(line.written(), found.event));
+  }
   return sentences;
 }
 
@@ -78,7 +81,7 @@ void add_reasons(TextOut& out, const AnalysedLine& line, const TextStyle& style)
       out.add('\n');
     }
     std::string name = event_words(line.written(), found.event);
-    for (const std::string& sentence : sentences_of(found, line.hand(), style)) {
+    for (const std::string& sentence : sentences_of(line, found, style)) {
       out.add(sentence_text(name, width, sentence, style));
       name.clear();
     }

@@ -3,7 +3,6 @@
 #include "hand/keyboard.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <string>
 
@@ -14,14 +13,8 @@ constexpr double kWhite = 1.5;  // the width of a white key
 constexpr double kWhiteLength = 5.2;
 constexpr double kBlack = 1.05;
 constexpr double kBlackLength = 3;
-constexpr double kAboveEdge = 0.55;  // from the foot of a digit to the end of its key
-constexpr int kOctave = 12;
+constexpr double kAboveEdge = 0.55;    // from the foot of a digit to the end of its key
 constexpr std::size_t kMostKeys = 29;  // what a hand can lie over: two octaves and a third
-
-bool is_black(int midi) {
-  constexpr std::array kBlackOnes{1, 3, 6, 8, 10};
-  return std::ranges::find(kBlackOnes, midi % kOctave) != kBlackOnes.end();
-}
 
 /// The middle of a key, in white keys from A0.
 double place_of(int midi) { return static_cast<double>(place_of_key(midi)) / kQuartersInKey; }
@@ -49,15 +42,15 @@ class KeyRow {
   explicit KeyRow(const FingersOnKeys& fingers) : fingers_(fingers) {
     first_ = fingers.begin()->first;
     last_ = fingers.rbegin()->first;
-    if (is_black(first_)) --first_;
-    if (is_black(last_)) ++last_;
+    if (is_black_key(first_)) --first_;
+    if (is_black_key(last_)) ++last_;
   }
 
   Inks draw() const {
     Inks inks;
     for (const bool black : {false, true}) {
       for (int key = first_; key <= last_; ++key) {
-        if (is_black(key) == black) draw_key(key, inks);
+        if (is_black_key(key) == black) draw_key(key, inks);
       }
     }
     return inks;
@@ -65,7 +58,7 @@ class KeyRow {
 
  private:
   void draw_key(int key, Inks& inks) const {
-    const bool black = is_black(key);
+    const bool black = is_black_key(key);
     const double middle = (place_of(key) - place_of(first_) + 0.5) * kWhite;
     const double half = (black ? kBlack : kWhite) / 2;
     const double length = black ? kBlackLength : kWhiteLength;

@@ -1,0 +1,183 @@
+#include "fingering/figure_fingers.hpp"
+
+#include "hand/keyboard.hpp"
+#include "scales/fingers.hpp"
+#include "scales/line_of_fifths.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <tuple>
+#include <utility>
+
+namespace fingerturn {
+namespace {
+
+constexpr int kKeysInOctave = 12;
+
+/// Keys and their fingers as the hand has them: from the thumb's side to the fifth's.
+struct HandRun {
+  std::vector<int> keys;
+  std::vector<Finger> fingers;
+};
+
+std::vector<std::size_t> thumbs_in(const std::vector<Finger>& fingers) {
+  std::vector<std::size_t> thumbs;
+  for (std::size_t i = 0; i < fingers.size(); ++i) {
+    if (fingers[i] == kThumb) thumbs.push_back(i);
+  }
+  return thumbs;
+}
+
+std::size_t passings_in(const std::vector<Finger>& fingers) {
+  return static_cast<std::size_t>(std::ranges::count_if(
+      fingers.begin() + 1, fingers.end(), [](Finger finger) { return finger == kThumb; }));
+}
+
+/// The thumb does not pass for the last few notes where the fingers before it are enough: a scale
+/// goes on to 4 or 5, an arpeggio closes with 5. None of them then stands with 5 on a black key.
+void close_run(HandRun& run, bool arpeggio) {
+  const std::vector<std::size_t> thumbs = thumbs_in(run.fingers);
+  if (thumbs.empty() || thumbs.back() == 0) return;
+  const std::size_t last = thumbs.back();
+  const std::size_t before = thumbs.size() > 1 ? thumbs[thumbs.size() - 2] : 0;
+  const std::size_t count = run.fingers.size() - last;
+  if (arpeggio) {
+    if (count == 1 && last - before >= 3 && !is_black_key(run.keys.back())) {
+      run.fingers.back() = kFifth;
+    }
+    return;
+  }
+  const std::size_t highest = run.fingers[last - 1] + count;
+  if (highest > kFifth || (highest == kFifth && is_black_key(run.keys.back()))) return;
+  for (std::size_t i = 0; i < count; ++i) {
+    run.fingers[last + i] = static_cast<Finger>(run.fingers[last + i - 1] + 1);
+  }
+}
+
+/// The fingers of a scale on a part of it.
+std::vector<Finger> fingers_by_tonic(const HandRun& run, ScaleName name, Hand hand) {
+  const std::vector<Finger> octave = octave_fingers(name, hand);
+  const std::vector<int> notes = notes_of_octave(name.kind, name.tonic, false);
+  std::vector<Finger> fingers;
+  for (const int key : run.keys) {
+    for (std::size_t i = 0; i < notes.size(); ++i) {
+      if (semitones_above_c(notes[i]) == key % kKeysInOctave) fingers.push_back(octave[i]);
+    }
+  }
+  return fingers;
+}
+
+bool is_whole(std::span<const int> rising, ScaleName name) {
+  const int tonic = semitones_above_c(name.tonic);
+  return rising.front() % kKeysInOctave == tonic && rising.back() % kKeysInOctave == tonic;
+}
+
+/// Groups of fingers from the thumb on, over and over: the thumb takes the first note as it takes a
+/// tonic. None where a thumb would be on a black key.
+std::optional<HandRun> from_first_note(const HandRun& run, std::span<const std::size_t> groups) {
+  HandRun fingered{run.keys, {}};
+  for (std::size_t group = 0; fingered.fingers.size() < run.keys.size(); ++group) {
+    for (std::size_t i = 0; i < groups[group % groups.size()]; ++i) {
+      fingered.fingers.push_back(static_cast<Finger>(kThumb + i));
+    }
+  }
+  fingered.fingers.resize(run.keys.size());
+  close_run(fingered, false);
+  for (const std::size_t thumb : thumbs_in(fingered.fingers)) {
+    if (is_black_key(run.keys[thumb])) return std::nullopt;
+  }
+  return fingered;
+}
+
+/// Three notes of a chord from the thumb on, in an inversion as in root position: the third of them
+/// is 3 where the widest step, a fourth, lies above it, else 4 (common practice, no source).
+std::optional<HandRun> inversion(const HandRun& run) {
+  constexpr std::size_t kNotes = 3;
+  constexpr int kFourthStep = 5;
+  if (is_black_key(run.keys.front())) return std::nullopt;
+  const int above =
+      run.keys.size() > kNotes ? std::abs(run.keys[kNotes] - run.keys[kNotes - 1]) : 0;
+  HandRun fingered{run.keys, {}};
+  for (std::size_t i = 0; i < run.keys.size(); ++i) {
+    const std::size_t place = i % kNotes;
+    const bool third = above >= kFourthStep;
+    fingered.fingers.push_back(static_cast<Finger>(place < 2 ? place + 1 : third ? 3 : 4));
+  }
+  close_run(fingered, true);
+  return fingered;
+}
+
+class RunChoice {
+ public:
+  RunChoice(std::span<const int> rising, Hand hand) : hand_(hand), run_{} {
+    run_.keys.assign(rising.begin(), rising.end());
+    if (hand == Hand::left) std::ranges::reverse(run_.keys);
+  }
+
+  void add(ScaleName name) {
+    HandRun part{run_.keys, fingers_by_tonic(run_, name, hand_)};
+    if (part.fingers.size() != part.keys.size()) return;
+    if (name.kind == ScaleKind::chromatic) {
+      constexpr Finger kSecond = 2;
+      if (part.fingers.front() == kSecond) part.fingers.front() = kThumb;
+    } else {
+      close_run(part, is_arpeggio(name.kind));
+    }
+    consider(part, name);
+  }
+
+  void add_without_tonic(bool arpeggio, bool triad) {
+    constexpr std::array<std::size_t, 2> kThreeFour{3, 4};
+    constexpr std::array<std::size_t, 2> kFourThree{4, 3};
+    if (triad) {
+      if (const auto run = inversion(run_)) consider(*run, std::nullopt);
+    }
+    if (arpeggio) return;
+    for (const auto& groups : {kThreeFour, kFourThree}) {
+      if (const auto run = from_first_note(run_, groups)) consider(*run, std::nullopt);
+    }
+  }
+
+  RunFingers take() {
+    if (hand_ == Hand::left) std::ranges::reverse(best_.fingers);
+    return std::move(best_);
+  }
+
+ private:
+  void consider(const HandRun& run, std::optional<ScaleName> name) {
+    const std::size_t passings = passings_in(run.fingers);
+    if (!best_.fingers.empty() && passings >= passings_) return;
+    passings_ = passings;
+    best_ = {name, run.fingers, false};
+  }
+
+  Hand hand_;
+  HandRun run_;
+  RunFingers best_;
+  std::size_t passings_ = 0;
+};
+
+}  // namespace
+
+RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> names, Hand hand) {
+  for (const ScaleName name : names) {
+    if (!is_whole(rising, name)) continue;
+    const int octaves = (rising.back() - rising.front()) / kKeysInOctave;
+    return {name, scale_fingers(name, hand, octaves), true};
+  }
+  RunChoice choice(rising, hand);
+  const ScaleKind kind = names.front().kind;
+  const bool triad = kind == ScaleKind::major_arpeggio || kind == ScaleKind::minor_arpeggio;
+  const auto add_without_tonic = [&] {
+    if (kind != ScaleKind::chromatic) choice.add_without_tonic(is_arpeggio(kind), triad);
+  };
+  // From a note to its octave that note is the tonic to the hand.
+  if ((rising.back() - rising.front()) % kKeysInOctave == 0) add_without_tonic();
+  for (const ScaleName name : names) choice.add(name);
+  add_without_tonic();
+  return choice.take();
+}
+
+}  // namespace fingerturn

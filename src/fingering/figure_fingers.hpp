@@ -1,0 +1,25 @@
+#pragma once
+
+#include "fingerturn/score.hpp"
+#include "scales/names.hpp"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace fingerturn {
+
+/// The fingers of a run, and the scale that they are those of (Figure::name).
+struct RunFingers {
+  std::optional<ScaleName> name;
+  std::vector<Finger> fingers;
+  bool is_whole = false;
+};
+
+/// The fingers that a hand has by habit on keys that rise through scales or arpeggios, which all
+/// have them: MIDI note numbers, five and more of a scale, four and more of an arpeggio. A run from
+/// tonic to tonic has the handbook's. Another one is a part: of the ways to finger it that are
+/// there the one with the fewest passings, of these the first that a handbook has.
+RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> names, Hand hand);
+
+}  // namespace fingerturn

@@ -1,0 +1,238 @@
+#include "fingering/figures.hpp"
+
+#include "fingering/figure_fingers.hpp"
+#include "scales/kinds.hpp"
+#include "scales/line_of_fifths.hpp"
+
+#include <algorithm>
+#include <array>
+#include <bitset>
+#include <cstdlib>
+#include <utility>
+
+#include <fmt/core.h>
+
+namespace fingerturn {
+namespace {
+
+constexpr int kOctave = 12;
+constexpr int kWidestStep = 5;      // between neighbours of an arpeggio: a fourth
+constexpr std::size_t kFewest = 4;  // an arpeggio of a triad over an octave
+
+constexpr std::size_t kNames = kScaleKinds * kOctave;
+/// Which scales and arpeggios: one bit for each kind on each key.
+using Names = std::bitset<kNames>;
+
+/// Some spelling of a key: the fingers and keys are those of all.
+int tonic_of(int key) {
+  constexpr int kFifthsInSemitone = 7;
+  return key * kFifthsInSemitone % kOctave;
+}
+
+std::vector<ScaleName> make_names() {
+  std::vector<ScaleName> names;
+  for (const ScaleForm& form : scale_forms()) {
+    for (int key = 0; key < kOctave; ++key) names.push_back({tonic_of(key), form.kind});
+  }
+  return names;
+}
+
+const std::vector<ScaleName>& names_by_bit() {
+  static const std::vector<ScaleName> names = make_names();
+  return names;
+}
+
+/// The scales and arpeggios that have two keys as neighbours, by the lower of them and their
+/// distance.
+class StepTable {
+ public:
+  StepTable() {
+    for (std::size_t bit = 0; bit < kNames; ++bit) {
+      const ScaleName name = names_by_bit()[bit];
+      // The chromatic scale is the same on every key.
+      if (name.kind == ScaleKind::chromatic && name.tonic != 0) continue;
+      const std::vector<int> notes = notes_of_octave(name.kind, name.tonic, false);
+      for (std::size_t i = 0; i < notes.size(); ++i) {
+        const int from = semitones_above_c(notes[i]);
+        const int to = semitones_above_c(notes[(i + 1) % notes.size()]);
+        const int step = (to - from + kOctave) % kOctave;
+        if (step <= kWidestStep) at(from, step).set(bit);
+      }
+    }
+  }
+
+  [[nodiscard]] Names names(int lower, int step) const {
+    if (step < 1 || step > kWidestStep) return {};
+    return steps_.at(place(lower % kOctave, step));
+  }
+
+ private:
+  static std::size_t place(int lower, int step) {
+    return static_cast<std::size_t>(lower) * kWidestStep + static_cast<std::size_t>(step - 1);
+  }
+  Names& at(int lower, int step) { return steps_.at(place(lower, step)); }
+
+  std::array<Names, std::size_t{kOctave} * kWidestStep> steps_{};
+};
+
+/// A stretch of grips that one scale or arpeggio has, rising or falling.
+struct Run {
+  std::size_t begin = 0;
+  std::size_t end = 0;
+  bool rises = false;
+  Names names;
+
+  [[nodiscard]] std::size_t size() const { return end > begin ? end - begin : 0; }
+};
+
+class RunSearch {
+ public:
+  RunSearch(Hand hand, const std::vector<Grip>& grips) : hand_(hand), grips_(grips) {}
+
+  /// All that cannot be made longer, in the order of their beginnings and of their ends.
+  std::vector<Run> found() {
+    for (std::size_t at = 1; at < grips_.size(); ++at) add_step(at);
+    keep();
+    return std::move(runs_);
+  }
+
+  [[nodiscard]] int key(std::size_t grip) const {
+    const std::int32_t across = grips_[grip].keys[0].across;
+    return hand_ == Hand::right ? across : -across;
+  }
+
+ private:
+  [[nodiscard]] bool is_single(std::size_t grip) const {
+    return grips_[grip].count == 1 && grips_[grip].struck_count == 1;
+  }
+
+  /// The names that have the step which ends at a grip.
+  [[nodiscard]] Names names_of_step(std::size_t at) const {
+    static const StepTable table;
+    if (grips_[at].opens || !is_single(at) || !is_single(at - 1)) return {};
+    return table.names(std::min(key(at), key(at - 1)), std::abs(key(at) - key(at - 1)));
+  }
+
+  void add_step(std::size_t at) {
+    const Names names = names_of_step(at);
+    const bool rises = names.any() && key(at) > key(at - 1);
+    const Names both = current_.names & names;
+    if (current_.size() > 1 && rises == current_.rises && both.any()) {
+      current_.names = both;
+      current_.end = at + 1;
+      return;
+    }
+    keep();
+    current_ = {};
+    if (names.none()) return;
+    current_ = {at - 1, at + 1, rises, names};
+    // What came before may have the new step as well.
+    while (current_.begin > 0 && (key(current_.begin) > key(current_.begin - 1)) == rises) {
+      const Names more = current_.names & names_of_step(current_.begin);
+      if (more.none()) break;
+      current_.names = more;
+      --current_.begin;
+    }
+  }
+
+  void keep() {
+    if (current_.size() >= kFewest) runs_.push_back(current_);
+  }
+
+  Hand hand_;
+  const std::vector<Grip>& grips_;
+  std::vector<Run> runs_;
+  Run current_;
+};
+
+/// Of two runs that share more than the note on which they turn the shorter one gives way.
+void part_runs(std::vector<Run>& runs) {
+  for (std::size_t i = 1; i < runs.size(); ++i) {
+    Run& before = runs[i - 1];
+    Run& after = runs[i];
+    if (after.begin + 1 >= before.end) continue;
+    if (before.size() >= after.size()) {
+      after.begin = before.end - 1;
+    } else {
+      before.end = after.begin + 1;
+    }
+  }
+}
+
+std::vector<ScaleName> names_in(const Names& names) {
+  std::vector<ScaleName> found;
+  for (std::size_t bit = 0; bit < kNames; ++bit) {
+    if (names[bit]) found.push_back(names_by_bit()[bit]);
+  }
+  return found;
+}
+
+/// Whether a run is a whole figure or a part of one, if the names that it has are right.
+bool may_be_figure(const Run& run, int width) {
+  constexpr std::size_t kFewestOfPart = 7;
+  return run.size() >= kFewestOfPart || (width > 0 && width % kOctave == 0);
+}
+
+std::optional<Figure> figure_of(Hand hand, const Run& run, std::vector<int> keys) {
+  if (!run.rises) std::ranges::reverse(keys);
+  if (!may_be_figure(run, keys.back() - keys.front())) return std::nullopt;
+  std::vector<ScaleName> names = names_in(run.names);
+  // The chromatic scale is the same on every key: it is that of the lowest.
+  if (names.front().kind == ScaleKind::chromatic) names.front().tonic = tonic_of(keys.front());
+  RunFingers usual = run_fingers(keys, names, hand);
+  if (!usual.is_whole && !may_be_figure(run, 0)) return std::nullopt;
+  if (!run.rises) std::ranges::reverse(usual.fingers);
+  return Figure{run.begin,
+                run.end,
+                usual.name,
+                usual.is_whole,
+                is_arpeggio(names.front().kind),
+                std::move(usual.fingers)};
+}
+
+}  // namespace
+
+std::vector<Figure> figures_of(Hand hand, const std::vector<Grip>& grips) {
+  RunSearch search(hand, grips);
+  std::vector<Run> runs = search.found();
+  part_runs(runs);
+  std::vector<Figure> figures;
+  for (const Run& run : runs) {
+    if (run.size() < kFewest) continue;
+    std::vector<int> keys;
+    for (std::size_t at = run.begin; at < run.end; ++at) keys.push_back(search.key(at));
+    if (auto figure = figure_of(hand, run, std::move(keys))) figures.push_back(std::move(*figure));
+  }
+  return figures;
+}
+
+std::string words_of(const Figure& figure, const Line& line, std::span<const Grip> grips) {
+  if (!figure.name) {
+    return figure.is_arpeggio ? "an arpeggio that begins with the thumb (common practice)"
+                              : "a scale that begins with the thumb (our convention)";
+  }
+  ScaleName name = *figure.name;
+  const int tonic = semitones_above_c(name.tonic);
+  for (std::size_t at = figure.begin; at < figure.end; ++at) {
+    const Pitch pitch = line.events[grips[at].event].notes.front().pitch;
+    if (midi_number(pitch) % kOctave != tonic) continue;
+    name.tonic = fifths_of(pitch.step, pitch.alter);
+    break;
+  }
+  return fmt::format("{}{}{}, fingers of the handbook", figure.is_whole ? "" : "part of ",
+                     to_string(name), is_arpeggio(name.kind) ? "" : " scale");
+}
+
+void mark_figures(const std::vector<Figure>& figures, std::vector<Grip>& grips) noexcept {
+  for (const Figure& figure : figures) {
+    for (std::size_t at = figure.begin; at < figure.end; ++at) {
+      GripKey& key = grips[at].keys[0];
+      // A turn from a whole figure into a part of one stays the whole one's.
+      if (key.in_whole_figure && !figure.is_whole) continue;
+      key.habit = figure.fingers[at - figure.begin];
+      key.in_whole_figure = figure.is_whole;
+    }
+  }
+}
+
+}  // namespace fingerturn

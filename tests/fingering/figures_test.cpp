@@ -1,0 +1,138 @@
+#include "fingering/figures.hpp"
+
+#include "catch.hpp"
+#include "fingering/made_tasks.hpp"
+#include "fingerturn/fingering.hpp"
+#include "fingerturn/scale.hpp"
+
+#include <array>
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Figures of the trade: scales, arpeggios and parts of them. The fingers are those of the
+/// handbooks as `scale` writes them, from memory; those of parts are worked out by hand from the
+/// rules that docs/fingering.md states.
+namespace fingerturn {
+namespace {
+
+std::vector<Figure> figures_in(const Line& line) {
+  return figures_of(line.hand, grips_of(line, SpanTable(std::nullopt)));
+}
+
+std::string fingers_without_any(const Line& line) {
+  return fingers_of(completed(without_fingers(line)));
+}
+
+/// A line of eighths without fingers and its easiest fingers.
+std::string easiest(std::string_view notes, std::string_view hand = "right") {
+  return fingers_without_any(
+      line_written("hand: " + std::string(hand) + "\n1/8 " + std::string(notes)));
+}
+
+std::string words_in(std::string_view notes, std::string_view hand = "right") {
+  const Line line = completed(
+      without_fingers(line_written("hand: " + std::string(hand) + "\n1/8 " + std::string(notes))));
+  std::string words;
+  for (const UsualFingers& usual : line.usual) words += (words.empty() ? "" : "; ") + usual.words;
+  return words;
+}
+
+constexpr std::array kDirections{ScaleDirection::up, ScaleDirection::down,
+                                 ScaleDirection::up_and_down};
+
+}  // namespace
+
+TEST_CASE("every scale and arpeggio of the handbooks comes out whole without a finger given",
+          "[fingering][figures]") {
+  std::size_t count = 0;
+  for (const std::string& name : handbook_scale_names()) {
+    for (int octaves = 1; octaves <= kMostScaleOctaves; ++octaves) {
+      for (const ScaleDirection direction : kDirections) {
+        const ScaleResult scale =
+            handbook_scale(name, {.octaves = octaves, .direction = direction});
+        // The longest may not fit on the piano.
+        if (!scale.problem.empty()) continue;
+        for (const Line& line : scale.score.passages.at(0).lines) {
+          INFO(name << ", " << octaves << " octaves, " << to_string(line.hand));
+          CHECK(fingers_without_any(line) == fingers_of(line));
+          ++count;
+        }
+      }
+    }
+  }
+  CHECK(count > 3000);
+}
+
+TEST_CASE("a whole figure is named by the scale as it is spelled", "[fingering][figures]") {
+  CHECK(words_in("Eb4 F G Ab Bb C D Eb") == "E-flat major scale, fingers of the handbook");
+  CHECK(words_in("D#4 E# F## G# A# B# C## D#") == "D-sharp major scale, fingers of the handbook");
+  CHECK(words_in("A3 C4 E A") == "A minor arpeggio, fingers of the handbook");
+  CHECK(words_in("C5 B4 Bb A Ab G Gb F E Eb D Db C") ==
+        "C chromatic scale, fingers of the handbook");
+}
+
+TEST_CASE("a part of a scale has the fingers with the fewest passings", "[fingering][figures]") {
+  // From D to D the thumb passes once, wherever the tonic lies.
+  CHECK(easiest("D4 E F G A B C D") == "1 2 3 1 2 3 4 5");
+  CHECK(easiest("D5 C B A G F E D", "left") == "1 2 3 1 2 3 4 5");
+  CHECK(words_in("C4 D E F G A B") == "part of C major scale, fingers of the handbook");
+  CHECK(words_in("D4 E F G A B C D") == "a scale that begins with the thumb (our convention)");
+}
+
+TEST_CASE("no thumb of a part falls on a black key", "[fingering][figures]") {
+  const Line line = line_written("1/8 Bb3 C4 D Eb F G Ab Bb C D");
+  const std::vector<Figure> figures = figures_in(line);
+  REQUIRE(figures.size() == 1);
+  for (std::size_t i = 0; i < figures[0].fingers.size(); ++i) {
+    const bool black = line.events[i].notes[0].pitch.alter != 0;
+    CHECK_FALSE((black && figures[0].fingers[i] == kThumb));
+  }
+}
+
+TEST_CASE("where a scale turns, the finger is the one that leads on", "[fingering][figures]") {
+  const std::vector<Figure> figures =
+      figures_in(line_written("1/8 A4 B C#5 D E F# G# A G F E D C B A"));
+  REQUIRE(figures.size() == 2);
+  CHECK(figures[0].end == figures[1].begin + 1);
+  CHECK(figures[0].is_whole);
+  CHECK(figures[1].is_whole);
+}
+
+TEST_CASE("what is no run of one scale is no figure", "[fingering][figures]") {
+  CHECK(figures_in(line_written("1/8 C4 D E F G A")).empty());            // too short a part
+  CHECK(figures_in(line_written("1/8 C4 D E r F G A B C")).empty());      // parted by a rest
+  CHECK(figures_in(line_written("1/8 C4 D E F# G A# B C D E")).empty());  // of no scale
+  CHECK(figures_in(line_written("1/8 C4 E D F E G F A G B")).empty());    // to and fro
+  CHECK(figures_in(line_written("1/8 C4+E D F E+G F A B C D")).empty());
+}
+
+TEST_CASE("an arpeggio from another note begins with the thumb and ends with 5",
+          "[fingering][figures]") {
+  CHECK(easiest("E4 G C5 E G C6 E") == "1 2 4 1 2 4 5");
+  CHECK(easiest("G3 C4 E G C5 E G") == "1 2 4 1 2 4 5");
+  CHECK(easiest("E5 C G4 E C G3 E", "left") == "1 2 4 1 2 4 5");
+}
+
+TEST_CASE("given fingers stay, and the rest of a figure follows where it can",
+          "[fingering][figures]") {
+  const Line variant = completed(line_written("1/8 Eb4:2 F G Ab Bb C D Eb"));
+  CHECK(fingers_of(variant) == "2 1 2 3 4 1 2 3");
+  const Line five = completed(line_written("1/8 C4 D E F:4 G A B C"));
+  CHECK(five.events[3].notes[0].finger == Finger{4});
+  CHECK(five.usual.empty());
+}
+
+TEST_CASE("figures are found in a row of many, each once", "[fingering][figures]") {
+  std::string notes;
+  for (int i = 0; i < 40; ++i) notes += "C4 D E F G A B C5 B4 A G F E D ";
+  const Line line = line_written("1/16 " + notes + "C4");
+  const std::vector<Figure> figures = figures_in(line);
+  CHECK(figures.size() == 80);
+  for (std::size_t i = 1; i < figures.size(); ++i) {
+    CHECK(figures[i].begin + 1 == figures[i - 1].end);
+  }
+}
+
+}  // namespace fingerturn
