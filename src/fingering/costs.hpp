@@ -27,6 +27,7 @@ class LineCosts {
   explicit LineCosts(const FingerTask& task) noexcept : task_(task) {}
 
   [[nodiscard]] std::size_t grip_count() const noexcept { return task_.grips.size(); }
+  [[nodiscard]] const Grip& grip(std::size_t number) const noexcept { return task_.grips[number]; }
   [[nodiscard]] std::size_t choice_count(std::size_t grip) const noexcept {
     return task_.choices.of(grip).size();
   }

@@ -155,9 +155,13 @@ void add_shift(std::int32_t shift, bool slow, Tally& tally) noexcept {
 }
 
 /// Figures have single notes only.
-void add_habit(const GripKey& key, Finger finger, Tally& tally) noexcept {
-  if (key.habit == 0 || finger == key.habit) return;
-  tally.add(key.in_whole_figure ? Term::off_handbook : Term::off_figure, kOne);
+void add_habit(const GripKey& key, Finger finger, std::int32_t part, Tally& tally) noexcept {
+  const auto differs = [finger](Finger usual) { return usual != 0 && finger != usual; };
+  if (differs(key.habit)) {
+    tally.add(key.in_whole_figure ? Term::off_handbook : Term::off_figure, part);
+  }
+  if (differs(key.printed)) tally.add(Term::off_printed, part);
+  if (differs(key.again)) tally.add(key.again_on_key ? Term::off_repeat : Term::off_sequence, part);
 }
 
 void add_struck_fingers(Fingered at, Tally& tally) noexcept {
@@ -167,7 +171,7 @@ void add_struck_fingers(Fingered at, Tally& tally) noexcept {
     const Finger finger = at.choice.strikes[i];
     if (finger >= kFourth) tally.add(Term::weak_finger, part);
     if (finger == kThird) tally.add(Term::third_finger, part);
-    add_habit(at.grip.keys[i], finger, tally);
+    add_habit(at.grip.keys[i], finger, part, tally);
     if (!at.grip.keys[i].black) continue;
     if (finger == kThumb) tally.add(Term::thumb_on_black, part);
     if (finger == kFifth) tally.add(Term::five_on_black, part / 2);

@@ -34,6 +34,9 @@ inline constexpr Weights kFittedWeights{
     681,    // shift-over-rest
     16000,  // off-handbook
     1500,   // off-figure
+    6000,   // off-printed
+    4000,   // off-repeat
+    500,    // off-sequence
 };
 
 }  // namespace fingerturn

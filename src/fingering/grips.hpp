@@ -23,6 +23,9 @@ struct GripKey {
   Finger changed_to = 0;  ///< the last of written silent changes; 0 where none is
   Finger habit = 0;       ///< the finger that a figure has (figures.hpp); 0 where none is
   bool in_whole_figure = false;
+  Finger printed = 0;  ///< the finger that is given where its group comes again
+  Finger again = 0;    ///< the finger that was found where its group came first (repeats.hpp)
+  bool again_on_key = false;   ///< and that was on the same key
   std::int8_t held_from = -1;  ///< its place among the keys of the grip before; -1 where struck
 };
 
@@ -31,10 +34,11 @@ struct Grip {
   std::array<GripKey, kMostKeys> keys;
   std::uint8_t count = 0;
   std::uint8_t struck_count = 0;
-  std::size_t event = 0;  ///< its place in Line::events
-  bool opens = false;     ///< a rest, a breath or the beginning stands before it
-  bool slow = false;      ///< a quarter note or more after the grip before
-  bool quick = false;     ///< an eighth note or less after it
+  std::size_t event = 0;       ///< its place in Line::events
+  std::size_t printed_at = 0;  ///< a grip where fingers are given that keys have as printed
+  bool opens = false;          ///< a rest, a breath or the beginning stands before it
+  bool slow = false;           ///< a quarter note or more after the grip before
+  bool quick = false;          ///< an eighth note or less after it
 };
 
 /// The grips of a line: one for each event that is struck or changes fingers. A key is in a grip

@@ -2,10 +2,11 @@
 
 #include "fingering/figures.hpp"
 #include "fingering/paths.hpp"
+#include "fingering/repeats.hpp"
+#include "fingering/usual.hpp"
 #include "hand/misplaced_finger.hpp"
 
 #include <algorithm>
-#include <span>
 #include <utility>
 
 namespace fingerturn {
@@ -64,26 +65,10 @@ std::optional<Line> without_misplaced_fingers(const Line& line,
   return bared;
 }
 
-/// The figures that a path has the fingers of.
-std::vector<UsualFingers> usual_in(const Line& line, const FingerTask& task, const Path& path,
-                                   std::span<const Figure> figures) {
-  std::vector<UsualFingers> usual;
-  for (const Figure& figure : figures) {
-    bool is_taken = true;
-    for (std::size_t at = figure.begin; at < figure.end && is_taken; ++at) {
-      const Choice& choice = task.choices.of(at)[path.choices[at]];
-      is_taken = choice.strikes[0] == task.grips[at].keys[0].habit;
-    }
-    if (!is_taken) continue;
-    usual.push_back({task.grips[figure.begin].event, task.grips[figure.end - 1].event,
-                     words_of(figure, line, task.grips)});
-  }
-  return usual;
-}
-
 /// What is usual is no easier for that: the difficulty that is told does not count it.
 Weights without_habits(Weights weights) {
-  for (const Term term : {Term::off_handbook, Term::off_figure}) {
+  for (const Term term : {Term::off_handbook, Term::off_figure, Term::off_printed, Term::off_repeat,
+                          Term::off_sequence}) {
     weights.at(static_cast<std::size_t>(term)) = 0;
   }
   return weights;
@@ -111,15 +96,23 @@ class LineFingerer {
         grips_(grips_of(line, spans_)),
         choices_(grips_, spans_),
         figures_(figures_of(line.hand, grips_)),
+        first_(first_places(groups_again(line, grips_), grips_.size())),
         places_(places_of_notes(line)) {
     mark_figures(figures_, grips_);
+    mark_printed(first_, grips_);
   }
 
   /// The easiest, to whom what is usual is easy.
-  LineFingering easiest() const {
+  LineFingering easiest() {
     const LineCosts costs(task(weights_));
     Path path = EasiestPaths(costs).first();
-    if (!figures_.empty()) path.difficulty = difficulty_of(LineCosts(task(plain_weights_)), path);
+    if (!first_.empty()) {
+      mark_again(first_, fingers_of(path), grips_);
+      path = EasiestPaths(costs).first();
+    }
+    if (!figures_.empty() || !first_.empty()) {
+      path.difficulty = difficulty_of(LineCosts(task(plain_weights_)), path);
+    }
     return fingering(path);
   }
 
@@ -140,6 +133,15 @@ class LineFingerer {
   }
 
  private:
+  [[nodiscard]] std::vector<FoundFingers> fingers_of(const Path& path) const {
+    std::vector<FoundFingers> found;
+    found.reserve(grips_.size());
+    for (std::size_t at = 0; at < grips_.size(); ++at) {
+      found.push_back(choices_.of(at)[path.choices[at]].strikes);
+    }
+    return found;
+  }
+
   [[nodiscard]] FingerTask task(const Weights& weights) const {
     return {grips_, choices_, spans_, weights};
   }
@@ -158,6 +160,8 @@ class LineFingerer {
   std::vector<Grip> grips_;
   Choices choices_;
   std::vector<Figure> figures_;
+  /// Of each grip, where its group came first; empty where none comes again.
+  std::vector<std::size_t> first_;
   std::vector<std::size_t> places_;
 };
 
@@ -166,7 +170,7 @@ class LineFingerer {
 std::vector<LineFingering> finger_line(const Line& written, const Weights& weights,
                                        const LineOptions& options) {
   const std::optional<Line> bared = without_misplaced_fingers(written, options.reach_semitones);
-  const LineFingerer fingerer(bared ? *bared : written, weights, options);
+  LineFingerer fingerer(bared ? *bared : written, weights, options);
   std::vector<LineFingering> found{fingerer.easiest()};
   if (options.most > 1) fingerer.add_others(options.most, found);
   return found;

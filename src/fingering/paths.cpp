@@ -8,19 +8,6 @@ namespace {
 
 constexpr std::int64_t kNone = std::numeric_limits<std::int64_t>::max();
 
-/// Numbers for each two choices of grips.
-class Table {
- public:
-  Table(std::size_t rows, std::size_t columns) : columns_(columns), values_(rows * columns) {}
-  std::int64_t& at(std::size_t row, std::size_t column) noexcept {
-    return values_[row * columns_ + column];
-  }
-
- private:
-  std::size_t columns_;
-  std::vector<std::int64_t> values_;
-};
-
 std::size_t before(const Path& path, std::size_t grip, std::size_t back) noexcept {
   return grip >= back ? path.choices[grip - back] : 0;
 }
@@ -38,35 +25,33 @@ Remaining::Remaining(const LineCosts& costs) {
     size += count_before(grip) * counts_[grip];
   }
   least_.resize(size);
-  for (std::size_t grip = grips; grip-- > 1;) weigh(costs, grip);
+  CostMemo memo(costs);
+  for (std::size_t grip = grips; grip-- > 1;) weigh(costs, memo, grip);
 }
 
 /// Fills in what remains after the grip before this one.
-void Remaining::weigh(const LineCosts& costs, std::size_t grip) {
+void Remaining::weigh(const LineCosts& costs, CostMemo& memo, std::size_t grip) {
   const std::size_t choices = counts_[grip];
   const std::size_t middles = counts_[grip - 1];
   const std::size_t firsts = count_before(grip - 1);
-  std::vector<std::int64_t> alone(choices);
-  for (std::size_t c = 0; c < choices; ++c) alone[c] = costs.alone(grip, c);
-  Table from_middle(middles, choices);
-  for (std::size_t m = 0; m < middles; ++m) {
-    for (std::size_t c = 0; c < choices; ++c) {
-      from_middle.at(m, c) = alone[c] + costs.step(grip, m, c) + after(grip, m, c);
+  std::vector<std::int64_t> from_middle = memo.step(grip);
+  for (std::size_t c = 0; c < choices; ++c) {
+    const std::int64_t alone = costs.alone(grip, c);
+    for (std::size_t m = 0; m < middles; ++m) {
+      from_middle[m * choices + c] += alone + after(grip, m, c);
     }
   }
-  Table from_first(firsts, choices);
-  if (costs.counts_over_two(grip)) {
-    for (std::size_t f = 0; f < firsts; ++f) {
-      for (std::size_t c = 0; c < choices; ++c) from_first.at(f, c) = costs.over_two(grip, f, c);
-    }
-  }
+  const bool over_two = costs.counts_over_two(grip);
   const bool three = costs.counts_three(grip);
+  const std::int64_t* const from_first = over_two ? memo.over_two(grip).data() : nullptr;
+  const std::int64_t* from_both = three ? memo.three(grip).data() : nullptr;
   for (std::size_t f = 0; f < firsts; ++f) {
     for (std::size_t m = 0; m < middles; ++m) {
       std::int64_t least = kNone;
       for (std::size_t c = 0; c < choices; ++c) {
-        std::int64_t cost = from_middle.at(m, c) + from_first.at(f, c);
-        if (three) cost += costs.three(grip, f, m, c);
+        std::int64_t cost = from_middle[m * choices + c];
+        if (over_two) cost += from_first[f * choices + c];
+        if (three) cost += *from_both++;
         least = std::min(least, cost);
       }
       least_[begins_[grip - 1] + f * middles + m] = least;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "fingering/cost_memo.hpp"
 #include "fingering/costs.hpp"
 
 #include <cstddef>
@@ -29,7 +30,7 @@ class Remaining {
   }
 
  private:
-  void weigh(const LineCosts& costs, std::size_t grip);
+  void weigh(const LineCosts& costs, CostMemo& memo, std::size_t grip);
   [[nodiscard]] std::size_t count_before(std::size_t grip) const noexcept {
     return grip == 0 ? 1 : counts_[grip - 1];
   }

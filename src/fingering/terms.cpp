@@ -53,6 +53,17 @@ constexpr std::array<TermWords, kTermCount> kWords{{
      "another finger than the handbook has in a whole scale or arpeggio; not in what is told",
      kOurs},
     {"off-figure", "another finger than is usual in a part of one; not in what is told", kOurs},
+    {"off-printed",
+     "another finger than is given to the same note of its group elsewhere; not in what is told",
+     kOurs},
+    {"off-repeat",
+     "another finger than the same note of its group had first, on the same key; not in what is "
+     "told",
+     kOurs},
+    {"off-sequence",
+     "another finger than the same note of its group had first, on another key; not in what is "
+     "told",
+     kOurs},
 }};
 
 }  // namespace

@@ -39,8 +39,11 @@ enum class Term : std::uint8_t {
   shift_over_rest,
   off_handbook,
   off_figure,
+  off_printed,
+  off_repeat,
+  off_sequence,
 };
-inline constexpr std::size_t kTermCount = 28;
+inline constexpr std::size_t kTermCount = 31;
 
 /// What the documentation says of a term.
 struct TermWords {

@@ -1,6 +1,7 @@
 #include "fingering/made_tasks.hpp"
 
 #include "fingering/figures.hpp"
+#include "fingering/repeats.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/read.hpp"
 #include "rules/made_lines.hpp"
@@ -11,9 +12,16 @@
 
 namespace fingerturn {
 
-std::vector<Grip> grips_with_figures(const Line& line, const SpanTable& spans) {
+std::vector<Grip> marked_grips(const Line& line, const SpanTable& spans) {
   std::vector<Grip> grips = grips_of(line, spans);
   mark_figures(figures_of(line.hand, grips), grips);
+  const std::vector<std::size_t> first = first_places(groups_again(line, grips), grips.size());
+  mark_printed(first, grips);
+  std::vector<FoundFingers> given(grips.size());
+  for (std::size_t at = 0; at < grips.size(); ++at) {
+    for (std::size_t i = 0; i < grips[at].count; ++i) given[at].at(i) = grips[at].keys.at(i).given;
+  }
+  mark_again(first, given, grips);
   return grips;
 }
 

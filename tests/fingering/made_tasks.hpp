@@ -15,14 +15,15 @@
 
 namespace fingerturn {
 
-/// The grips of a line with the fingers of its figures.
-std::vector<Grip> grips_with_figures(const Line& line, const SpanTable& spans);
+/// The grips of a line with all that is usual there: figures, and groups that come again, as if
+/// what is given were what was found.
+std::vector<Grip> marked_grips(const Line& line, const SpanTable& spans);
 
 /// A line with all that the search for its fingers works on.
 struct LineTask {
   explicit LineTask(const Line& line, const Weights& weights = kFittedWeights)
       : spans(std::nullopt),
-        grips(grips_with_figures(line, spans)),
+        grips(marked_grips(line, spans)),
         choices(grips, spans),
         costs(FingerTask{grips, choices, spans, weights}) {}
   ~LineTask() = default;

@@ -98,6 +98,10 @@ const std::vector<TermCase> kCases{
     {Term::shift_over_rest, "1/8 C4:1 r F4:1", 3},
     {Term::off_handbook, "C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5", 0},
     {Term::off_handbook, "C4:1 D:2 E:3 F:4 G:1 A:2 B:3 C:4", 5},
+    {Term::off_printed, "1/8 C4:1 E D F | C E:3 D F", 1},
+    {Term::off_repeat, "1/8 C4:1 E:2 D:3 F:4 | C:1 E:3 D:3 F:4", 1},
+    {Term::off_repeat, "1/8 C4:1 E:2 D:3 F:4 | D:1 F:3 E:3 G:4", 0},
+    {Term::off_sequence, "1/8 C4:1 E:2 D:3 F:4 | D:1 F:3 E:3 G:4", 1},
     {Term::off_figure, "C4:1 D:2 E:3 F:1 G:2 A:3 B:4", 0},
     {Term::off_figure, "C4:1 D:2 E:3 F:1 G:2 A:3 B:5", 1},
 };

@@ -19,7 +19,7 @@ std::string write_musicxml(const Source& original, const AnalysedScore& analysed
   ScoreMarks marks(original.text(), *places, nullptr);
   for (const AnalysedPassage passage : analysed) {
     marks.add_signs(passage, style.words);
-    marks.add_suggestions(passage.written());
+    marks.add_suggestions(passage);
   }
   return edited(original.text(), places->own_marks, marks.insertions());
 }
@@ -31,7 +31,7 @@ std::string write_musicxml(const AnalysedScore& analysed, const MusicXmlStyle& s
   if (!places) return score.text;
   ScoreMarks marks(score.text, *places, &score.offsets);
   if (style.signs) marks.add_signs(analysed[0], style.words);
-  marks.add_suggestions(analysed.written().passages[0]);
+  marks.add_suggestions(analysed[0]);
   return edited(score.text, {}, marks.insertions());
 }
 

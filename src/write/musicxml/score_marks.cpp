@@ -99,9 +99,10 @@ void ScoreMarks::add_mark(SignUnderNote mark, std::size_t roll, std::vector<Sign
   rolled_ = true;
 }
 
-void ScoreMarks::add_suggestions(const Passage& passage) {
-  for (const Line& line : passage.lines) {
+void ScoreMarks::add_suggestions(const AnalysedPassage& passage) {
+  for (const Line& line : passage.written().lines) {
     for (const Event& event : line.events) {
+      if (!passage.found().shows(event.bar)) continue;
       for (const Note& note : event.notes) {
         const NoteInText* const place = note.suggested ? note_at(offset_of(note)) : nullptr;
         if (place != nullptr) fingers_.push_back(finger_of(note, *place));

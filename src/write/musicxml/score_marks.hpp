@@ -31,7 +31,7 @@ class ScoreMarks {
 
   /// How the forearm turns, under the notes and in the legend.
   void add_signs(const AnalysedPassage& passage, bool words);
-  void add_suggestions(const Passage& passage);
+  void add_suggestions(const AnalysedPassage& passage);
 
   /// All insertions in the order of the text.
   [[nodiscard]] std::vector<Insertion> insertions();

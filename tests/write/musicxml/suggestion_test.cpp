@@ -109,3 +109,17 @@ TEST_CASE("a finger that is meant for another note stays beside the suggestion i
   CHECK(kept.finger == Finger{2});
   CHECK_FALSE(kept.suggested);
 }
+
+TEST_CASE("with some bars only, no finger is written outside of them") {
+  const std::string musicxml =
+      partwise({"<attributes><divisions>1</divisions></attributes>\n" + quarter("C4") +
+                    quarter("D4") + quarter("E4") + quarter("F4"),
+                quarter("G4") + quarter("A4") + quarter("B4") + quarter("C5")});
+  const Source source("score.musicxml", musicxml);
+  const ReadResult read = read_musicxml(source);
+  REQUIRE(read.ok());
+  const AnalysedScore analysed(source.name(), with_suggestions(read.score));
+  const std::string out = write_musicxml(text_read(read, source), only_bars(analysed, {2, 2}), {});
+  CHECK(count_of(out, "<level>suggested by fingerturn</level>") == 4);
+  CHECK(out.find("suggested") > out.find("<step>F</step>"));
+}
