@@ -154,11 +154,10 @@ void add_shift(std::int32_t shift, bool slow, Tally& tally) noexcept {
   if (shift > kNearShift) tally.add(Term::far_shift, shift - kNearShift);
 }
 
-/// Figures have single notes only.
 void add_habit(const GripKey& key, Finger finger, std::int32_t part, Tally& tally) noexcept {
   const auto differs = [finger](Finger usual) { return usual != 0 && finger != usual; };
   if (differs(key.habit)) {
-    tally.add(key.in_whole_figure ? Term::off_handbook : Term::off_figure, part);
+    tally.add(key.in_whole_figure ? Term::off_handbook : Term::off_figure, kOne);
   }
   if (differs(key.printed)) tally.add(Term::off_printed, part);
   if (differs(key.again)) tally.add(key.again_on_key ? Term::off_repeat : Term::off_sequence, part);

@@ -223,6 +223,20 @@ std::string words_of(const Figure& figure, const Line& line, std::span<const Gri
                      to_string(name), is_arpeggio(name.kind) ? "" : " scale");
 }
 
+void mark_octaves(std::vector<Grip>& grips) noexcept {
+  constexpr Finger kFourth = 4;
+  for (Grip& grip : grips) {
+    GripKey& near = grip.keys[0];
+    GripKey& far = grip.keys[1];
+    const bool is_octave =
+        grip.count == 2 && grip.struck_count == 2 && far.across - near.across == kOctave;
+    if (!is_octave) continue;
+    near.habit = kThumb;
+    far.habit = far.black ? kFourth : kFifth;
+    far.in_whole_figure = !far.black;
+  }
+}
+
 void mark_figures(const std::vector<Figure>& figures, std::vector<Grip>& grips) noexcept {
   for (const Figure& figure : figures) {
     for (std::size_t at = figure.begin; at < figure.end; ++at) {

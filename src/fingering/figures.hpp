@@ -33,6 +33,10 @@ std::vector<Figure> figures_of(Hand hand, const std::vector<Grip>& grips);
 /// "E-flat major scale, fingers of the handbook": what a figure of a line is, for a person.
 std::string words_of(const Figure& figure, const Line& line, std::span<const Grip> grips);
 
+/// Gives octaves the thumb and, on white keys, the fifth finger, on black ones the fourth (common
+/// practice, no source); only the first is held to as to a handbook.
+void mark_octaves(std::vector<Grip>& grips) noexcept;
+
 /// Gives every key of figures the finger that is usual there.
 void mark_figures(const std::vector<Figure>& figures, std::vector<Grip>& grips) noexcept;
 

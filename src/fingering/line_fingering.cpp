@@ -99,6 +99,7 @@ class LineFingerer {
         first_(first_places(groups_again(line, grips_), grips_.size())),
         places_(places_of_notes(line)) {
     mark_figures(figures_, grips_);
+    mark_octaves(grips_);
     mark_printed(first_, grips_);
   }
 

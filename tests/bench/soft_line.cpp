@@ -38,6 +38,7 @@ struct BareLine {
   static std::vector<Grip> grips_with_figures(const Line& line, const SpanTable& spans) {
     std::vector<Grip> grips = grips_of(line, spans);
     mark_figures(figures_of(line.hand, grips), grips);
+    mark_octaves(grips);
     return grips;
   }
 

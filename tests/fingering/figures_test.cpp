@@ -4,6 +4,7 @@
 #include "fingering/made_tasks.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/scale.hpp"
+#include "hand/keyboard.hpp"
 
 #include <array>
 #include <cstddef>
@@ -113,6 +114,28 @@ TEST_CASE("an arpeggio from another note begins with the thumb and ends with 5",
   CHECK(easiest("E4 G C5 E G C6 E") == "1 2 4 1 2 4 5");
   CHECK(easiest("G3 C4 E G C5 E G") == "1 2 4 1 2 4 5");
   CHECK(easiest("E5 C G4 E C G3 E", "left") == "1 2 4 1 2 4 5");
+}
+
+TEST_CASE("octaves on white keys are played with 1 and 5, in every scale", "[fingering][figures]") {
+  std::size_t octaves = 0;
+  for (const std::string& name : handbook_scale_names()) {
+    const ScaleResult scale = handbook_scale(name, {.direction = ScaleDirection::up_and_down});
+    const Score bare = without_fingers(scale.score);
+    for (Line line : bare.passages.at(0).lines) {
+      for (Event& event : line.events) {
+        event.notes.push_back(event.notes.front());
+        ++event.notes.back().pitch.octave;
+      }
+      INFO(name << ", " << to_string(line.hand));
+      for (const Event& event : completed(line).events) {
+        if (is_black_key(midi_number(event.notes[0].pitch))) continue;
+        CHECK(event.notes[0].finger == (line.hand == Hand::right ? kThumb : kFifth));
+        CHECK(event.notes[1].finger == (line.hand == Hand::right ? kFifth : kThumb));
+        ++octaves;
+      }
+    }
+  }
+  CHECK(octaves > 1000);
 }
 
 TEST_CASE("given fingers stay, and the rest of a figure follows where it can",

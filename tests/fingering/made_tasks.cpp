@@ -15,6 +15,7 @@ namespace fingerturn {
 std::vector<Grip> marked_grips(const Line& line, const SpanTable& spans) {
   std::vector<Grip> grips = grips_of(line, spans);
   mark_figures(figures_of(line.hand, grips), grips);
+  mark_octaves(grips);
   const std::vector<std::size_t> first = first_places(groups_again(line, grips), grips.size());
   mark_printed(first, grips);
   std::vector<FoundFingers> given(grips.size());
