@@ -181,6 +181,7 @@ std::optional<Figure> figure_of(Hand hand, const Run& run, std::vector<int> keys
   if (names.front().kind == ScaleKind::chromatic) names.front().tonic = tonic_of(keys.front());
   RunFingers usual = run_fingers(keys, names, hand);
   if (!usual.is_whole && !may_be_figure(run, 0)) return std::nullopt;
+  if (usual.fingers.size() != keys.size()) return std::nullopt;
   if (!run.rises) std::ranges::reverse(usual.fingers);
   return Figure{run.begin,
                 run.end,
