@@ -59,20 +59,28 @@ class Page {
     return found;
   }
 
-  /// Where bars end: lines that stand together end one bar.
+  /// Where bars end: lines that stand together end one bar, and those that nothing is played before
+  /// begin a repeat.
   [[nodiscard]] std::vector<double> bar_ends() const {
     constexpr double kTogether = 2;
     std::vector<double> ends;
     double last = -10;
     for (const Ink* ink : all(InkKind::bar_line)) {
       const double x = (ink->box.left + ink->box.right) / 2;
-      if (x - last > kTogether) ends.push_back(x);
+      if (x - last > kTogether && (ends.empty() || is_played(ends.back(), x))) ends.push_back(x);
       last = x;
     }
     return ends;
   }
 
  private:
+  [[nodiscard]] bool is_played(double from, double to) const {
+    return std::ranges::any_of(system_.inks, [&](const Ink& ink) {
+      const bool is_one = ink.kind == InkKind::head || ink.kind == InkKind::rest;
+      return is_one && ink.box.left > from && ink.box.left < to;
+    });
+  }
+
   [[nodiscard]] std::size_t nearest_to(double y) const {
     const auto distance = [&](std::size_t staff) {
       return std::abs(y - tops_[staff] - kStaff / 2);
