@@ -5,10 +5,12 @@
 #include "fingerturn/pitch.hpp"
 #include "fingerturn/source.hpp"
 
+#include <compare>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <tuple>
 #include <vector>
 
 /// The score: plain data, made by a reader, looked at by the rules, printed by the writers.
@@ -156,8 +158,10 @@ struct BarMoment {
   std::int32_t bar = 1;
   Fraction time{};
 
-  friend auto operator<=>(const BarMoment&, const BarMoment&) = default;
   friend bool operator==(const BarMoment&, const BarMoment&) = default;
+  friend auto operator<=>(const BarMoment& left, const BarMoment& right) noexcept {
+    return std::tie(left.bar, left.time) <=> std::tie(right.bar, right.time);
+  }
 };
 
 /// How loud it is from a moment on, in the letters of the trade: "mf".

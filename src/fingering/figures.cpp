@@ -38,8 +38,8 @@ std::vector<ScaleName> make_names() {
 }
 
 const std::vector<ScaleName>& names_by_bit() {
-  static const std::vector<ScaleName> names = make_names();
-  return names;
+  static const std::vector<ScaleName> kNamesByBit = make_names();
+  return kNamesByBit;
 }
 
 /// The scales and arpeggios that have two keys as neighbours, by the lower of them and their
@@ -108,9 +108,9 @@ class RunSearch {
 
   /// The names that have the step which ends at a grip.
   [[nodiscard]] Names names_of_step(std::size_t at) const {
-    static const StepTable table;
+    static const StepTable kTable;
     if (grips_[at].opens || !is_single(at) || !is_single(at - 1)) return {};
-    return table.names(std::min(key(at), key(at - 1)), std::abs(key(at) - key(at - 1)));
+    return kTable.names(std::min(key(at), key(at - 1)), std::abs(key(at) - key(at - 1)));
   }
 
   void add_step(std::size_t at) {

@@ -86,7 +86,7 @@ class Tokens {
 
   [[nodiscard]] Number step(std::size_t at) const {
     if (at == 0) return 0;
-    const Number way = static_cast<Number>(grips_[at].keys[0].place - grips_[at - 1].keys[0].place);
+    const auto way = static_cast<Number>(grips_[at].keys[0].place - grips_[at - 1].keys[0].place);
     return mixed(way, grips_[at].opens ? 1 : 0);
   }
 

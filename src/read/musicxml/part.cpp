@@ -231,7 +231,8 @@ class PartReader {
 
   void read_signs(const NoteElement& element) {
     const Hand hand = hand_of_staff(staff_of(element));
-    if (element.dynamics) signs_.read_dynamics(element.dynamics, moment(ticks_.note()), hand);
+    if (!element.dynamics.empty())
+      signs_.read_dynamics(element.dynamics, moment(ticks_.note()), hand);
     if (element.rest && element.fermata) {
       part_.signs.rest_fermatas.push_back({moment(ticks_.note()), hand});
     }

@@ -3,6 +3,7 @@
 #include "fingerturn/compare.hpp"
 #include "write/page/ribbon/keys.hpp"
 #include "write/page/staff/bar_signs.hpp"
+#include "write/page/staff/endings.hpp"
 
 #include <algorithm>
 #include <string>
