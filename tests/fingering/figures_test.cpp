@@ -116,6 +116,19 @@ TEST_CASE("an arpeggio from another note begins with the thumb and ends with 5",
   CHECK(easiest("E5 C G4 E C G3 E", "left") == "1 2 4 1 2 4 5");
 }
 
+TEST_CASE("a part of an arpeggio closes with 5 on one last note only", "[fingering][figures]") {
+  const auto fingers = [](std::string_view notes) {
+    const std::vector<Figure> figures = figures_in(line_written("1/8 " + std::string(notes)));
+    REQUIRE(figures.size() == 1);
+    std::string words;
+    for (const Finger finger : figures[0].fingers) words += static_cast<char>('0' + finger);
+    return words;
+  };
+  CHECK(fingers("C4 E G C5 E G C6 E") == "12312312");
+  CHECK(fingers("E4 G C5 E G C6 E") == "1241245");
+  CHECK(fingers("G3 B D4 F G B D5 F") == "12341234");
+}
+
 TEST_CASE("octaves on white keys are played with 1 and 5, in every scale", "[fingering][figures]") {
   std::size_t octaves = 0;
   for (const std::string& name : handbook_scale_names()) {
