@@ -38,7 +38,9 @@ struct LineFingering {
 };
 
 /// For each line of a passage its easiest fingerings, the easiest first: one or more, no two the
-/// same, fewer than were asked for where there are no more.
+/// same, fewer than were asked for where there are no more. The first follows what is usual
+/// (figures and groups of notes that come again, docs/fingering.md), and may be more difficult for
+/// it than the others, which do not.
 struct PassageFingerings {
   std::vector<std::vector<LineFingering>> lines;
 };

@@ -111,9 +111,7 @@ class LineFingerer {
       mark_again(first_, fingers_of(path), grips_);
       path = EasiestPaths(costs).first();
     }
-    if (!figures_.empty() || !first_.empty()) {
-      path.difficulty = difficulty_of(LineCosts(task(plain_weights_)), path);
-    }
+    path.difficulty = difficulty_of(LineCosts(task(plain_weights_)), path);
     return fingering(path);
   }
 

@@ -151,6 +151,15 @@ TEST_CASE("octaves on white keys are played with 1 and 5, in every scale", "[fin
   CHECK(octaves > 1000);
 }
 
+TEST_CASE("the difficulty that is told does not count what is usual", "[fingering][figures]") {
+  CHECK(difficulty_of(line_written("C4:1+C5:4")).value_or(100) < 10);
+  const double usual =
+      difficulty_of(line_written("1/8 Eb4:3 F:1 G:2 Ab:3 Bb:4 C:1 D:2 Eb:3")).value_or(0);
+  const double other =
+      difficulty_of(line_written("1/8 Eb4:2 F:1 G:2 Ab:3 Bb:4 C:1 D:2 Eb:3")).value_or(0);
+  CHECK(other < usual);
+}
+
 TEST_CASE("given fingers stay, and the rest of a figure follows where it can",
           "[fingering][figures]") {
   const Line variant = completed(line_written("1/8 Eb4:2 F G Ab Bb C D Eb"));
