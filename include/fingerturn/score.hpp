@@ -102,11 +102,12 @@ struct BarLine {
   friend bool operator==(const BarLine&, const BarLine&) = default;
 };
 
-/// A stretch of a line whose suggested fingers are those of a figure that is fingered by habit.
+/// A stretch of a line whose suggested fingers are taken over: from a figure that is fingered by
+/// habit, or from where they are given to the same group of notes.
 struct UsualFingers {
   std::size_t first_event = 0;  ///< places in Line::events
   std::size_t last_event = 0;
-  std::string words;  ///< "E-flat major scale, fingers of the handbook"
+  std::string words;  ///< "E-flat major scale, fingers of the handbook", "as given in bar 4"
 };
 
 /// All that one hand plays in a passage, in time order.
@@ -121,8 +122,8 @@ struct Line {
   friend bool operator==(const Line& left, const Line& right) noexcept;
 };
 
-/// The figure that a suggested finger of an event is of, the one that leads on where two meet; null
-/// where there is none.
+/// What a suggested finger of an event is taken over from, the one that leads on where two meet;
+/// null where there is none.
 const UsualFingers* usual_fingers_at(const Line& line, std::size_t event) noexcept;
 
 /// A time signature: `beats` notes of the value 1/`beat_type` fill a bar.

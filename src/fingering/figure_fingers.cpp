@@ -7,8 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
-#include <cstdint>
-#include <tuple>
+#include <cstdlib>
 #include <utility>
 
 namespace fingerturn {
@@ -174,9 +173,10 @@ RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> n
     if (kind != ScaleKind::chromatic) choice.add_without_tonic(is_arpeggio(kind), triad);
   };
   // From a note to its octave that note is the tonic to the hand.
-  if ((rising.back() - rising.front()) % kKeysInOctave == 0) add_without_tonic();
+  const bool closes_octave = (rising.back() - rising.front()) % kKeysInOctave == 0;
+  if (closes_octave) add_without_tonic();
   for (const ScaleName name : names) choice.add(name);
-  add_without_tonic();
+  if (!closes_octave) add_without_tonic();
   return choice.take();
 }
 

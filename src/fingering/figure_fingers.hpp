@@ -17,9 +17,9 @@ struct RunFingers {
 };
 
 /// The fingers that a hand has by habit on keys that rise through scales or arpeggios, which all
-/// have them: MIDI note numbers, five and more of a scale, four and more of an arpeggio. A run from
-/// tonic to tonic has the handbook's. Another one is a part: of the ways to finger it that are
-/// there the one with the fewest passings, of these the first that a handbook has.
+/// have them: MIDI note numbers, four and more. A run from tonic to tonic has the handbook's.
+/// Another one is a part: of the ways to finger it that are there the one with the fewest passings,
+/// of these the first (docs/fingering.md says their order).
 RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> names, Hand hand);
 
 }  // namespace fingerturn

@@ -137,9 +137,7 @@ void add_sentences(TextFlow& flow, const AnalysedLine& line, const MarkdownStyle
     bar = event.bar;
     out += fmt::format("- **{}**", escaped_markdown(event_words(line.written(), entry.event)));
     if (style.cues) out += fmt::format(" {}.", escaped_markdown(cue_of(entry, line.hand())));
-    if (style.detail)
-      out += ' ' + escaped_markdown(reason_of(entry, line.hand()) +
-                                    suggestion_sentence(line.written(), entry.event));
+    if (style.detail) out += ' ' + escaped_markdown(reason_with_suggestion(line, entry));
     out += '\n';
     flow.hand_on();
   }

@@ -78,9 +78,7 @@ void add_study_row(HtmlPage& page, const AnalysedLine& line, const AnalysedEvent
                           escaped_markup(event_words(line.written(), entry.event)),
                           escaped_markup(cue_of(entry, line.hand())));
   if (page.detail) {
-    page.out += fmt::format("<td>{}</td>",
-                            escaped_markup(reason_of(entry, line.hand()) +
-                                           suggestion_sentence(line.written(), entry.event)));
+    page.out += fmt::format("<td>{}</td>", escaped_markup(reason_with_suggestion(line, entry)));
   }
   page.out += "</tr>\n";
 }

@@ -87,9 +87,10 @@ std::string struck_notes_words(const Event& event) {
   return (event.grace ? "^" : "") + words;
 }
 
-std::string suggestion_sentence(const Line& line, std::size_t event) {
-  const UsualFingers* usual = usual_fingers_at(line, event);
-  return usual == nullptr ? std::string() : fmt::format(" Suggested: {}.", usual->words);
+std::string reason_with_suggestion(const AnalysedLine& line, const EventAnalysis& entry) {
+  const UsualFingers* usual = usual_fingers_at(line.written(), entry.event);
+  std::string reason = reason_of(entry, line.hand());
+  return usual == nullptr ? reason : fmt::format("{} Suggested: {}.", reason, usual->words);
 }
 
 }  // namespace fingerturn

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "fingerturn/analysed.hpp"
 #include "fingerturn/score.hpp"
 
 #include <string>
@@ -19,11 +20,11 @@ std::string spoken_value(Fraction value);
 /// The event's struck notes in one word: "C4:1+E4:3".
 std::string event_words(const Line& line, std::size_t event);
 
-/// " Suggested: E-flat major scale, fingers of the handbook.", to stand behind a reason; empty
-/// where no finger of the event is suggested, or none as part of a figure.
-std::string suggestion_sentence(const Line& line, std::size_t event);
-
 /// The same without fingers, a grace note with its sign: "C4+E4", "^D5".
 std::string struck_notes_words(const Event& event);
+
+/// Why an event is what it is and, where a suggested finger of it is taken over, from what:
+/// "... double. Suggested: E-flat major scale, fingers of the handbook."
+std::string reason_with_suggestion(const AnalysedLine& line, const EventAnalysis& entry);
 
 }  // namespace fingerturn

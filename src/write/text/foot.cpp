@@ -45,10 +45,7 @@ std::vector<std::string> sentences_of(const AnalysedLine& line, const EventAnaly
                                       const TextStyle& style) {
   std::vector<std::string> sentences;
   if (style.cues) sentences.push_back(cue_of(found, line.hand()));
-  if (style.detail) {
-    sentences.push_back(reason_of(found, line.hand()) +
-                        suggestion_sentence(line.written(), found.event));
-  }
+  if (style.detail) sentences.push_back(reason_with_suggestion(line, found));
   return sentences;
 }
 
