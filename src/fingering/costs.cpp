@@ -3,14 +3,14 @@
 namespace fingerturn {
 
 std::int64_t LineCosts::alone(std::size_t grip, std::size_t choice) const noexcept {
-  Tally tally(task_.weights);
+  Tally tally(task_.weights, task_.tables);
   add_grip(at(grip, choice), task_.spans, tally);
   return tally.difficulty();
 }
 
 std::int64_t LineCosts::step(std::size_t grip, std::size_t before,
                              std::size_t choice) const noexcept {
-  Tally tally(task_.weights);
+  Tally tally(task_.weights, task_.tables);
   add_step(at(grip - 1, before), at(grip, choice), task_.spans, tally);
   return tally.difficulty();
 }
@@ -21,7 +21,7 @@ bool LineCosts::counts_over_two(std::size_t grip) const noexcept {
 
 std::int64_t LineCosts::over_two(std::size_t grip, std::size_t first,
                                  std::size_t choice) const noexcept {
-  Tally tally(task_.weights);
+  Tally tally(task_.weights, task_.tables);
   add_over_two(at(grip - 2, first), at(grip, choice), tally);
   return tally.difficulty();
 }
@@ -33,7 +33,7 @@ bool LineCosts::counts_three(std::size_t grip) const noexcept {
 
 std::int64_t LineCosts::three(std::size_t grip, std::size_t first, std::size_t middle,
                               std::size_t choice) const noexcept {
-  Tally tally(task_.weights);
+  Tally tally(task_.weights, task_.tables);
   add_three(at(grip - 2, first), at(grip - 1, middle), at(grip, choice), task_.spans, tally);
   return tally.difficulty();
 }

@@ -18,6 +18,7 @@ struct FingerTask {
   const Choices& choices;
   const SpanTable& spans;
   const Weights& weights;
+  const Tables& tables;
 };
 
 /// What the choices of a line cost, in parts of a thousandth. Grips and choices are named by their

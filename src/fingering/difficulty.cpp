@@ -1,5 +1,7 @@
 #include "fingering/difficulty.hpp"
 
+#include "fingering/tables.hpp"
+#include "fingering/triads.hpp"
 #include "hand/keyboard.hpp"
 
 #include <algorithm>
@@ -150,6 +152,8 @@ std::int32_t shift_between(const Choice& from, const Choice& to) noexcept {
 }
 
 void add_shift(std::int32_t shift, bool slow, Tally& tally) noexcept {
+  constexpr std::int32_t kNoMove = kOne / 8;
+  if (shift > kNoMove) tally.add(slow ? Term::slow_move : Term::quick_move, kOne);
   tally.add(slow ? Term::slow_shift : Term::quick_shift, std::min(shift, kNearShift));
   if (shift > kNearShift) tally.add(Term::far_shift, shift - kNearShift);
 }
@@ -177,10 +181,33 @@ void add_struck_fingers(Fingered at, Tally& tally) noexcept {
   }
 }
 
+void add_usual_in_triad(Fingered at, Tally& tally) noexcept {
+  const std::array<Finger, 3> usual = usual_triad_fingers(at.grip);
+  if (usual[0] == 0) return;
+  if (!std::equal(usual.begin(), usual.end(), at.choice.strikes.begin())) {
+    tally.add(Term::off_triad, kOne);
+  }
+}
+
+/// The table of fingers where chords are left or struck.
+void add_chord_steps(Fingered from, Fingered to, Tally& tally) noexcept {
+  const std::int32_t most = std::max(from.grip.count, to.grip.count);
+  if (most == 1) return;
+  for_each_step(from, to, [&](const KeyStep& step) {
+    tally.add_entry(
+        Term::finger_in_chords,
+        chord_entry({step.from, step.leaves, step.to, step.strikes}, to.grip.slow), most);
+  });
+}
+
 }  // namespace
 
 void add_grip(Fingered at, const SpanTable& spans, Tally& tally) noexcept {
   add_struck_fingers(at, tally);
+  add_usual_in_triad(at, tally);
+  if (at.grip.opens && at.grip.count == 1 && at.grip.struck_count == 1) {
+    tally.add_entry(Term::opening_finger, opening_entry(at.grip, at.choice.strikes[0]));
+  }
   for (std::size_t i = 0; i < at.grip.count; ++i) {
     for (std::size_t j = i + 1; j < at.grip.count; ++j) {
       const GripKey& near = at.grip.keys[i];
@@ -207,6 +234,7 @@ void add_step(Fingered from, Fingered to, const SpanTable& spans, Tally& tally) 
   add_shift(shift, to.grip.slow, tally);
   add_repeats(from, to, tally);
   add_key_steps(from, to, spans, tally);
+  add_chord_steps(from, to, tally);
 }
 
 void add_over_two(Fingered first, Fingered last, Tally& tally) noexcept {
@@ -225,6 +253,8 @@ void add_three(Fingered first, Fingered middle, Fingered last, const SpanTable& 
                Tally& tally) noexcept {
   const KeyStep whole{first.grip.keys[0], first.choice.leaves[0], last.grip.keys[0],
                       last.choice.strikes[0]};
+  tally.add_entry(Term::finger_over_two,
+                  over_two_entry({whole.from, whole.leaves, whole.to, whole.strikes}));
   const Finger between = middle.choice.strikes[0];
   if (whole.leaves == whole.strikes) {
     if (whole.from.across != whole.to.across) tally.add(Term::position_change_count, kOne);

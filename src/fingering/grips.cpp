@@ -176,6 +176,7 @@ class GripMaker {
       if (!key.struck) key.held_from = place_before(key.across);
     }
     set_pace(event, grip);
+    if (!grip.opens) set_onward(grips_.back(), grip);
     grips_.push_back(grip);
     opens_ = false;
     onset_ = event.onset;
@@ -187,6 +188,12 @@ class GripMaker {
       if (before.keys.at(i).across == where) return static_cast<std::int8_t>(i);
     }
     return -1;
+  }
+
+  static void set_onward(Grip& before, const Grip& grip) noexcept {
+    const std::int32_t travel = grip.keys[0].across - before.keys[0].across;
+    before.onward = Onward::stays;
+    if (travel != 0) before.onward = travel < 0 ? Onward::toward_thumb : Onward::toward_fifth;
   }
 
   void set_pace(const Event& event, Grip& grip) const {

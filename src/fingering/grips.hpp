@@ -29,6 +29,9 @@ struct GripKey {
   std::int8_t held_from = -1;  ///< its place among the keys of the grip before; -1 where struck
 };
 
+/// Which way a line goes on.
+enum class Onward : std::uint8_t { toward_thumb, stays, toward_fifth, ends };
+
 /// What the hand has down at one moment, nearest to the thumb's side first.
 struct Grip {
   std::array<GripKey, kMostKeys> keys;
@@ -36,6 +39,8 @@ struct Grip {
   std::uint8_t struck_count = 0;
   std::size_t event = 0;       ///< its place in Line::events
   std::size_t printed_at = 0;  ///< a grip where fingers are given that keys have as printed
+  /// Where the hand goes on: the key nearest to its thumb's side then, against this one's.
+  Onward onward = Onward::ends;
   bool opens = false;          ///< a rest, a breath or the beginning stands before it
   bool slow = false;           ///< a quarter note or more after the grip before
   bool quick = false;          ///< an eighth note or less after it

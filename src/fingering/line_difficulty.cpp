@@ -16,7 +16,7 @@ void add_difficulties(const Passage& passage, PassageAnalysis& found) {
 
 std::optional<double> difficulty_of(const Line& line, std::optional<int> reach_semitones) {
   if (!line.is_fingered()) return std::nullopt;
-  return finger_line(line, kFittedWeights, {reach_semitones, 1}).front().difficulty;
+  return finger_line(line, kFitted, {reach_semitones, 1}).front().difficulty;
 }
 
 AnalysedScore with_difficulties(AnalysedScore analysed) {

@@ -88,10 +88,10 @@ std::int64_t difficulty_of(const LineCosts& costs, const Path& path) {
 /// A line with all that its fingers are found by.
 class LineFingerer {
  public:
-  LineFingerer(const Line& line, const Weights& weights, const LineOptions& options)
+  LineFingerer(const Line& line, const Model& model, const LineOptions& options)
       : line_(line),
-        weights_(weights),
-        plain_weights_(without_habits(weights)),
+        model_(model),
+        plain_weights_(without_habits(model.weights)),
         spans_(options.reach_semitones),
         grips_(grips_of(line, spans_)),
         choices_(grips_, spans_),
@@ -105,7 +105,7 @@ class LineFingerer {
 
   /// The easiest, to whom what is usual is easy.
   LineFingering easiest() {
-    const LineCosts costs(task(weights_));
+    const LineCosts costs(task(model_.weights));
     Path path = EasiestPaths(costs).first();
     if (!first_.empty()) {
       mark_again(first_, fingers_of(path), grips_);
@@ -142,7 +142,7 @@ class LineFingerer {
   }
 
   [[nodiscard]] FingerTask task(const Weights& weights) const {
-    return {grips_, choices_, spans_, weights};
+    return {grips_, choices_, spans_, weights, model_.tables};
   }
 
   [[nodiscard]] LineFingering fingering(const Path& path) const {
@@ -153,7 +153,7 @@ class LineFingerer {
   }
 
   const Line& line_;
-  const Weights& weights_;
+  const Model& model_;
   Weights plain_weights_;
   SpanTable spans_;
   std::vector<Grip> grips_;
@@ -166,10 +166,10 @@ class LineFingerer {
 
 }  // namespace
 
-std::vector<LineFingering> finger_line(const Line& written, const Weights& weights,
+std::vector<LineFingering> finger_line(const Line& written, const Model& model,
                                        const LineOptions& options) {
   const std::optional<Line> bared = without_misplaced_fingers(written, options.reach_semitones);
-  LineFingerer fingerer(bared ? *bared : written, weights, options);
+  LineFingerer fingerer(bared ? *bared : written, model, options);
   std::vector<LineFingering> found{fingerer.easiest()};
   if (options.most > 1) fingerer.add_others(options.most, found);
   return found;

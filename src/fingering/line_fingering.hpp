@@ -17,7 +17,7 @@ struct LineOptions {
 };
 
 /// The easiest fingerings of a line, all different, the easiest first; one at least.
-std::vector<LineFingering> finger_line(const Line& written, const Weights& weights,
+std::vector<LineFingering> finger_line(const Line& written, const Model& model,
                                        const LineOptions& options);
 
 }  // namespace fingerturn

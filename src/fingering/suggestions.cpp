@@ -17,7 +17,7 @@ std::vector<PassageFingerings> suggest(const Score& score, const FingeringOption
     of_line.most = std::clamp<std::size_t>(options.most, 1, kMostFingerings);
     PassageFingerings& lines = fingerings.emplace_back();
     for (const Line& line : passage.lines) {
-      lines.lines.push_back(finger_line(line, kFittedWeights, of_line));
+      lines.lines.push_back(finger_line(line, kFitted, of_line));
     }
   }
   return fingerings;
@@ -74,7 +74,7 @@ std::vector<DifficultyTerm> difficulty_terms() {
   terms.reserve(kTermCount);
   for (std::size_t at = 0; at < kTermCount; ++at) {
     const TermWords& words = term_words()[at];
-    terms.push_back({words.id, words.counts, words.source, kFittedWeights.at(at) / 1000.0});
+    terms.push_back({words.id, words.counts, words.source, kFitted.weights.at(at) / 1000.0});
   }
   return terms;
 }

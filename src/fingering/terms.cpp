@@ -6,6 +6,8 @@ namespace {
 constexpr std::string_view kParncutt = "Parncutt and others 1997, from memory";
 constexpr std::string_view kAdapted = "Parncutt and others 1997, from memory; adapted";
 constexpr std::string_view kOurs = "our convention";
+constexpr std::string_view kTrade = "common practice, no source";
+constexpr std::string_view kPrinted = "what printed fingers have shown; our convention";
 
 constexpr std::array<TermWords, kTermCount> kWords{{
     {"stretch", "semitones by which two fingers are beyond their comfortable span, at most 8",
@@ -49,6 +51,23 @@ constexpr std::array<TermWords, kTermCount> kWords{{
     {"finger-again", "one finger for two different keys, with one event between", kOurs},
     {"shift-over-two", "white keys that the hand moves over two steps, up to 8", kOurs},
     {"shift-over-rest", "white keys that the hand moves over a rest, up to 8", kOurs},
+    {"quick-move", "the hand moves by more than 1/8 of a white key, in less than a quarter note",
+     kOurs},
+    {"slow-move", "the hand moves by more than 1/8 of a white key, in a quarter note or more", kOurs},
+    {"off-triad",
+     "other fingers than are usual in a triad of three keys that are struck together", kTrade},
+    {"opening-finger",
+     "the first finger after a rest; a number for each, by where the line goes on and the key's "
+     "colour",
+     kPrinted},
+    {"finger-over-two",
+     "the fingers of the first and third of three single notes; a number for each pair, by the "
+     "interval and the colours of the keys",
+     kPrinted},
+    {"finger-in-chords",
+     "the fingers of two keys, one after the other, where one is in a chord; a number for each "
+     "pair, by the interval and the time between",
+     kPrinted},
     {"off-handbook",
      "another finger than the handbook has in a whole scale or arpeggio; not in what is told",
      kOurs},

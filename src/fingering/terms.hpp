@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <span>
 #include <string_view>
+#include <vector>
 
 namespace fingerturn {
 
@@ -37,13 +38,19 @@ enum class Term : std::uint8_t {
   finger_again,
   shift_over_two,
   shift_over_rest,
+  quick_move,
+  slow_move,
+  off_triad,
+  opening_finger,
+  finger_over_two,
+  finger_in_chords,
   off_handbook,
   off_figure,
   off_printed,
   off_repeat,
   off_sequence,
 };
-inline constexpr std::size_t kTermCount = 31;
+inline constexpr std::size_t kTermCount = 37;
 
 /// What the documentation says of a term.
 struct TermWords {
@@ -58,29 +65,61 @@ std::span<const TermWords> term_words() noexcept;
 /// The weight of each term, in thousandths.
 using Weights = std::array<std::int32_t, kTermCount>;
 
+/// The terms whose amounts stand in tables: a number for each pair of fingers in each situation.
+inline constexpr std::array kTableTerms{Term::opening_finger, Term::finger_over_two,
+                                        Term::finger_in_chords};
+
 /// Amounts are counted in parts of one, so that a mean over up to six notes and a quarter of a
 /// white key are whole numbers. So difficulties are exact, and equal ones are really equal.
 inline constexpr std::int32_t kOne = 240;
 
+/// The amounts of the table terms, in parts of one; tables.hpp says where each stands.
+inline constexpr std::size_t kTableSize = 4090;
+using Tables = std::array<std::int16_t, kTableSize>;
+
+/// All numbers that difficulty is counted with.
+struct Model {
+  Weights weights{};
+  Tables tables{};
+};
+
+/// What was counted, for whoever wants to know more than the sum.
+struct Counted {
+  /// An entry of the tables, and one part of how many it was.
+  struct Entry {
+    std::size_t at = 0;
+    std::int32_t parts = 1;
+  };
+
+  std::array<std::int32_t, kTermCount> amounts{};
+  std::vector<Entry> entries;
+};
+
 /// Sums up what is difficult, in parts of a thousandth.
 class Tally {
  public:
-  using Amounts = std::array<std::int32_t, kTermCount>;
-
-  /// Where amounts are given, each term is added up in them as well.
-  explicit Tally(const Weights& weights, Amounts* amounts = nullptr) noexcept
-      : weights_(weights), amounts_(amounts) {}
+  /// Where something to count in is given, each amount is added up there as well.
+  Tally(const Weights& weights, const Tables& tables, Counted* counted = nullptr) noexcept
+      : weights_(weights), tables_(tables), counted_(counted) {}
 
   void add(Term term, std::int32_t amount) noexcept {
     const auto at = static_cast<std::size_t>(term);
     difficulty_ += std::int64_t{weights_[at]} * amount;
-    if (amounts_ != nullptr) (*amounts_)[at] += amount;
+    if (counted_ != nullptr) counted_->amounts[at] += amount;
   }
+
+  /// Adds what stands in the tables, or one part of it.
+  void add_entry(Term term, std::size_t entry, std::int32_t parts = 1) {
+    add(term, tables_[entry] / parts);
+    if (counted_ != nullptr) counted_->entries.push_back({entry, parts});
+  }
+
   [[nodiscard]] std::int64_t difficulty() const noexcept { return difficulty_; }
 
  private:
   const Weights& weights_;
-  Amounts* amounts_;
+  const Tables& tables_;
+  Counted* counted_;
   std::int64_t difficulty_ = 0;
 };
 

@@ -1,159 +1,162 @@
 #include "corpus.hpp"
 #include "fingering/fitted_weights.hpp"
+#include "optimum.hpp"
 #include "soft_line.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <cstdio>
 #include <fstream>
 #include <iostream>
-#include <set>
+#include <map>
+#include <random>
 #include <string>
 #include <string_view>
 #include <vector>
 
-/// Measures how many printed fingers the model meets, and fits its weights to them.
+/// Measures how many printed fingers the model meets, and fits its numbers to them.
 ///
-///     fit FILE...                 measures with the weights in use and with all weights 1
-///     fit --held-out FILE...      fits without each composer in turn and measures on that one
-///     fit --write OUT FILE...     fits to all and writes the weights
+///     fit FILE...                 measures with the numbers in use
+///     fit --held-out FILE...      for each composer fits to the others and measures on that one
+///     fit --write OUT FILE...     fits and writes the numbers
+///
+/// Nothing is fitted to the pieces that are set aside; --held-out leaves them alone altogether.
 namespace fingerturn::bench {
 namespace {
 
-/// What figures and repeats decide, which are looked at by themselves.
-constexpr bool is_fixed(std::size_t term) {
-  return term >= static_cast<std::size_t>(Term::off_handbook);
-}
-
-/// Each weight moves by its own step against the last change of its gradient's sign: longer while
-/// the sign stays, shorter after it has changed.
-class Climb {
- public:
-  Climb() {
-    weights_.fill(kStart);
-    for (std::size_t term = 0; term < kTermCount; ++term) {
-      if (is_fixed(term)) weights_.at(term) = kFittedWeights.at(term) / 1000.0;
-    }
-    steps_.fill(kFirstStep);
-  }
-
-  void move(const RealWeights& gradient) {
-    for (std::size_t term = 0; term < kTermCount; ++term) {
-      if (is_fixed(term)) continue;
-      double slope = gradient.at(term) - kPull * weights_.at(term);
-      const double turned = slope * before_.at(term);
-      double& step = steps_.at(term);
-      if (turned > 0) step = std::min(step * 1.2, kLongestStep);
-      if (turned < 0) {
-        step = std::max(step * 0.5, kShortestStep);
-        slope = 0;
-      }
-      if (slope != 0) weights_.at(term) += slope > 0 ? step : -step;
-      weights_.at(term) = std::max(weights_.at(term), 0.0);  // nothing makes a passage easier
-      before_.at(term) = slope;
-    }
-  }
-  [[nodiscard]] const RealWeights& weights() const { return weights_; }
-
- private:
-  static constexpr double kStart = 0.3;
-  static constexpr double kFirstStep = 0.1;
-  static constexpr double kLongestStep = 0.5;
-  static constexpr double kShortestStep = 1e-4;
-  static constexpr double kPull = 0.5;  // toward 0
-
-  RealWeights weights_{};
-  RealWeights steps_{};
-  RealWeights before_{};
+/// The printed fingers of one piece that were met, none given and half given.
+struct Result {
+  std::string composer;
+  bool is_set_aside = false;
+  MetByKind none;
+  MetByKind half;
 };
 
-Weights fitted(const std::vector<SoftLine>& lines, std::string_view without) {
-  constexpr int kRounds = 60;
-  constexpr double kMargin = 3;
-  Climb climb;
-  for (int round = 0; round < kRounds; ++round) {
-    Likelihood sum;
-    for (const SoftLine& line : lines) {
-      if (line.composer != without) add_likelihood(line, climb.weights(), kMargin, sum);
-    }
-    climb.move(sum.gradient);
-    if (round % 10 == 9) std::fprintf(stderr, "round %d: %.1f\n", round + 1, sum.logarithm);
-  }
-  Weights weights{};
-  for (std::size_t term = 0; term < kTermCount; ++term) {
-    weights.at(term) = static_cast<std::int32_t>(std::lround(climb.weights().at(term) * 1000));
-  }
-  return weights;
+Result measured(const Piece& piece, const Model& model) {
+  return {piece.composer, piece.is_set_aside, met_with_none(piece, model),
+          met_with_half(piece, model)};
 }
 
-/// The printed fingers met, none given and half given.
-struct Score2 {
-  Met none;
-  Met half;
+/// What a row is about: which pieces, and which of their notes.
+struct Row {
+  std::string name;
+  std::vector<const Result*> results;
+  Met (*of)(const MetByKind&) = [](const MetByKind& met) { return met.all(); };
 };
 
-Score2 measured(const std::vector<Piece>& pieces, const Weights& weights,
-                std::string_view composer) {
-  Score2 score;
-  for (const Piece& piece : pieces) {
-    if (!composer.empty() && piece.composer != composer) continue;
-    score.none += met_with_none(piece, weights);
-    score.half += met_with_half(piece, weights);
+Met sum_of(const Row& row, MetByKind Result::*given) {
+  Met sum;
+  for (const Result* result : row.results) sum += row.of(result->*given);
+  return sum;
+}
+
+/// Half the width of the interval that the share lies in with 95 %, if other pieces of the kind
+/// had been taken: from 1000 draws of as many pieces, with a fixed seed.
+double half_width(const Row& row, MetByKind Result::*given) {
+  constexpr std::size_t kDraws = 1000;
+  std::mt19937 random(1);
+  std::vector<double> shares;
+  for (std::size_t draw = 0; draw < kDraws; ++draw) {
+    Met sum;
+    for (std::size_t i = 0; i < row.results.size(); ++i) {
+      sum += row.of(row.results[random() % row.results.size()]->*given);
+    }
+    shares.push_back(sum.percent());
   }
-  return score;
-}
-
-void print_row(std::string_view name, const Score2& score) {
-  std::printf("%-24.*s %8lld %9.1f %% %9.1f %%\n", static_cast<int>(name.size()), name.data(),
-              static_cast<long long>(score.none.hidden), score.none.percent(),
-              score.half.percent());
-}
-
-std::set<std::string> composers(const std::vector<Piece>& pieces) {
-  std::set<std::string> names;
-  for (const Piece& piece : pieces) names.insert(piece.composer);
-  return names;
+  std::ranges::sort(shares);
+  return (shares[kDraws * 39 / 40] - shares[kDraws / 40]) / 2;
 }
 
 void print_head() {
-  std::printf("%-24s %8s %11s %11s\n", "", "printed", "none given", "half given");
+  std::printf("%-32s %8s %18s %18s\n", "", "printed", "none given", "half given");
+}
+
+void print_row(const Row& row) {
+  const Met none = sum_of(row, &Result::none);
+  const Met half = sum_of(row, &Result::half);
+  if (none.hidden == 0) return;
+  std::printf("%-32s %8lld %9.1f %% +- %3.1f %9.1f %% +- %3.1f\n", row.name.c_str(),
+              static_cast<long long>(none.hidden), none.percent(), half_width(row, &Result::none),
+              half.percent(), half_width(row, &Result::half));
+}
+
+/// The rows by composer and by kind of note, and the sum.
+void print_rows(const std::vector<const Result*>& results) {
+  std::map<std::string, std::vector<const Result*>> by_composer;
+  for (const Result* result : results) by_composer[result->composer].push_back(result);
+  for (const auto& [composer, of_composer] : by_composer) print_row({composer, of_composer});
+  print_row({"right hand", results, [](const MetByKind& met) { return met.of_hand(0); }});
+  print_row({"left hand", results, [](const MetByKind& met) { return met.of_hand(1); }});
+  print_row({"single notes", results, [](const MetByKind& met) { return met.of_kind(0); }});
+  print_row({"in chords", results, [](const MetByKind& met) { return met.of_kind(1); }});
+  print_row({"all", results});
 }
 
 void measure(const std::vector<Piece>& pieces) {
-  Weights ones{};
-  ones.fill(1000);
-  print_head();
-  for (const std::string& composer : composers(pieces)) {
-    print_row(composer, measured(pieces, kFittedWeights, composer));
+  std::vector<Result> all;
+  all.reserve(pieces.size());
+  for (const Piece& piece : pieces) all.push_back(measured(piece, kFitted));
+  for (const bool set_aside : {false, true}) {
+    std::vector<const Result*> results;
+    for (const Result& result : all) {
+      if (result.is_set_aside == set_aside) results.push_back(&result);
+    }
+    std::printf("\n%s\n", set_aside ? "pieces set aside, which nothing was fitted to"
+                                    : "pieces that the numbers were fitted to");
+    print_head();
+    print_rows(results);
   }
-  print_row("all, weights in use", measured(pieces, kFittedWeights, ""));
-  print_row("all, all weights 1", measured(pieces, ones, ""));
+}
+
+/// The stretches of all pieces that are not set aside.
+std::vector<SoftLine> lines_to_fit(const std::vector<Piece>& pieces) {
+  std::vector<Piece> open;
+  std::ranges::copy_if(pieces, std::back_inserter(open),
+                       [](const Piece& piece) { return !piece.is_set_aside; });
+  std::vector<SoftLine> lines = soft_lines(open);
+  weigh_composers(lines);
+  return lines;
 }
 
 void measure_held_out(const std::vector<Piece>& pieces) {
-  const std::vector<SoftLine> lines = soft_lines(pieces);
-  Score2 sum;
-  print_head();
-  for (const std::string& composer : composers(pieces)) {
-    const Score2 score = measured(pieces, fitted(lines, composer), composer);
-    print_row(composer, score);
-    sum.none += score.none;
-    sum.half += score.half;
+  const std::vector<SoftLine> lines = lines_to_fit(pieces);
+  std::map<std::string, std::vector<const Piece*>> by_composer;
+  for (const Piece& piece : pieces) {
+    if (!piece.is_set_aside) by_composer[piece.composer].push_back(&piece);
   }
-  print_row("all, each held out", sum);
+  std::vector<Result> all;
+  for (const auto& [composer, of_composer] : by_composer) {
+    const Model model =
+        fitted(lines, [&](const SoftLine& line) { return line.composer != composer; });
+    for (const Piece* piece : of_composer) all.push_back(measured(*piece, model));
+  }
+  std::vector<const Result*> results;
+  results.reserve(all.size());
+  for (const Result& result : all) results.push_back(&result);
+  std::printf("each composer by numbers fitted to the others\n");
+  print_head();
+  print_rows(results);
 }
 
-void write_weights(const std::string& path, const Weights& weights) {
+void write_tables(std::ostream& out, const Tables& tables) {
+  constexpr std::size_t kInALine = 20;
+  for (std::size_t at = 0; at < tables.size(); ++at) {
+    out << (at % kInALine == 0 ? "\n    " : " ") << tables.at(at) << ',';
+  }
+}
+
+void write_model(const std::string& path, const Model& model) {
   std::ofstream out(path);
   out << "#pragma once\n\n#include \"fingering/terms.hpp\"\n\n"
          "/// Written by tests/bench/fit; docs/fingering.md tells how they were fitted.\n"
-         "namespace fingerturn {\n\ninline constexpr Weights kFittedWeights{\n";
+         "namespace fingerturn {\n\n// clang-format off\ninline constexpr Model kFitted{{\n";
   for (std::size_t term = 0; term < kTermCount; ++term) {
-    const std::string number = std::to_string(weights.at(term)) + ",";
+    const std::string number = std::to_string(model.weights.at(term)) + ",";
     out << "    " << number << std::string(7 - std::min<std::size_t>(number.size(), 5), ' ')
         << "// " << term_words()[term].id << '\n';
   }
-  out << "};\n\n}  // namespace fingerturn\n";
+  out << "}, {";
+  write_tables(out, model.tables);
+  out << "\n}};\n// clang-format on\n\n}  // namespace fingerturn\n";
 }
 
 }  // namespace
@@ -177,7 +180,7 @@ int main(int count, char** words) {
     return 2;
   }
   if (!written.empty()) {
-    write_weights(written, fitted(soft_lines(pieces), ""));
+    write_model(written, fitted(lines_to_fit(pieces), [](const SoftLine&) { return true; }));
   } else if (held_out) {
     measure_held_out(pieces);
   } else {

@@ -3,14 +3,16 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <span>
 
 /// The sum over all fingerings of a stretch, forward from its beginning and backward from its end.
 namespace fingerturn::bench {
 namespace {
 
+constexpr double kNegligible = 1e-9;  // a chance
 constexpr double kImpossible = -std::numeric_limits<double>::infinity();
 
-double logarithm_of_sum(const std::vector<double>& logarithms) {
+double logarithm_of_sum(std::span<const double> logarithms) {
   const double most = *std::max_element(logarithms.begin(), logarithms.end());
   if (most == kImpossible) return most;
   double sum = 0;
@@ -21,7 +23,7 @@ double logarithm_of_sum(const std::vector<double>& logarithms) {
 double cost(const AmountRows& rows, std::size_t row, const RealWeights& weights) {
   double sum = 0;
   for (std::size_t i = rows.begins[row]; i < rows.begins[row + 1]; ++i) {
-    sum += weights.at(rows.amounts[i].term) * double{rows.amounts[i].amount};
+    sum += weights[rows.amounts[i].number] * double{rows.amounts[i].amount};
   }
   return sum;
 }
@@ -84,56 +86,58 @@ class Chances {
 
   void go_forward() {
     for (std::size_t at = 0; at < line_.grips.size(); ++at) {
-      std::vector<double> next(count_before(at, 1) * count(at));
+      std::vector<double> next(count_before(at, 1) * count(at), kImpossible);
       for (std::size_t middle = 0; middle < count_before(at, 1); ++middle) {
         for (std::size_t last = 0; last < count(at); ++last) {
-          next[middle * count(at) + last] = gain(at, middle, last) + arriving(at, middle, last);
+          const double gained = gain(at, middle, last);
+          if (gained == kImpossible) continue;
+          next[middle * count(at) + last] = gained + arriving(at, middle, last);
         }
       }
       forward_.push_back(std::move(next));
     }
   }
 
-  [[nodiscard]] double arriving(std::size_t at, std::size_t middle, std::size_t last) const {
+  [[nodiscard]] double arriving(std::size_t at, std::size_t middle, std::size_t last) {
     if (at == 0) return 0;
-    std::vector<double> ways(count_before(at, 2));
-    for (std::size_t first = 0; first < ways.size(); ++first) {
-      ways[first] =
+    ways_.resize(count_before(at, 2));
+    for (std::size_t first = 0; first < ways_.size(); ++first) {
+      ways_[first] =
           forward_[at - 1][first * count(at - 1) + middle] + over_three(at, first, middle, last);
     }
-    return logarithm_of_sum(ways);
+    return logarithm_of_sum(ways_);
   }
 
   static void add_row(const AmountRows& rows, std::size_t row, double chance, RealWeights& sum) {
     for (std::size_t i = rows.begins[row]; i < rows.begins[row + 1]; ++i) {
-      sum.at(rows.amounts[i].term) += chance * double{rows.amounts[i].amount};
+      sum[rows.amounts[i].number] += chance * double{rows.amounts[i].amount};
     }
   }
 
   /// Adds what is expected at one grip and gives the chances of what follows the grip before.
   std::vector<double> add_grip(std::size_t at, const std::vector<double>& backward, double sign,
-                               double whole, RealWeights& sum) const {
+                               double whole, RealWeights& sum) {
     const SoftGrip& grip = line_.grips[at];
     for (std::size_t state = 0; state < backward.size(); ++state) {
       const double chance = sign * std::exp(forward_[at][state] + backward[state] - whole);
-      if (chance == 0) continue;
+      if (std::abs(chance) < kNegligible) continue;
       add_row(grip.alone, state % grip.choices, chance, sum);
       if (at > 0) add_row(grip.steps, state, chance, sum);
     }
     if (at == 0) return {};
     std::vector<double> before(count_before(at, 2) * count(at - 1));
-    std::vector<double> ways(grip.choices);
+    ways_.resize(grip.choices);
     for (std::size_t state = 0; state < before.size(); ++state) {
       const std::size_t first = state / count(at - 1);
       const std::size_t middle = state % count(at - 1);
       for (std::size_t last = 0; last < grip.choices; ++last) {
-        ways[last] = backward[middle * grip.choices + last] + gain(at, middle, last) +
+        ways_[last] = backward[middle * grip.choices + last] + gain(at, middle, last) +
                      over_three(at, first, middle, last);
-        const double chance = std::exp(forward_[at - 1][state] + ways[last] - whole);
-        if (chance == 0 || grip.threes.count() == 0) continue;
+        const double chance = std::exp(forward_[at - 1][state] + ways_[last] - whole);
+        if (chance < kNegligible || grip.threes.count() == 0) continue;
         add_row(grip.threes, state * grip.choices + last, sign * chance, sum);
       }
-      before[state] = logarithm_of_sum(ways);
+      before[state] = logarithm_of_sum(ways_);
     }
     return before;
   }
@@ -145,6 +149,7 @@ class Chances {
   std::vector<std::vector<double>> steps_;
   std::vector<std::vector<double>> threes_;
   std::vector<std::vector<double>> forward_;
+  std::vector<double> ways_;
 };
 
 }  // namespace
@@ -153,9 +158,9 @@ void add_likelihood(const SoftLine& line, const RealWeights& weights, double mar
                     Likelihood& sum) {
   Chances printed(line, weights, margin, Allowed::printed);
   Chances all(line, weights, margin, Allowed::all);
-  sum.logarithm += printed.logarithm() - all.logarithm();
-  printed.add_expected(-1, sum.gradient);
-  all.add_expected(1, sum.gradient);
+  sum.logarithm += line.weight * (printed.logarithm() - all.logarithm());
+  printed.add_expected(-line.weight, sum.gradient);
+  all.add_expected(line.weight, sum.gradient);
 }
 
 }  // namespace fingerturn::bench

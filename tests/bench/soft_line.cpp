@@ -12,17 +12,21 @@
 namespace fingerturn::bench {
 namespace {
 
-constexpr Weights kNoWeights{};
+constexpr Model kNothing{};
 
 template <typename Add>
 void add_row(AmountRows& rows, const Add& add) {
-  Tally::Amounts amounts{};
-  Tally tally(kNoWeights, &amounts);
+  Counted counted;
+  Tally tally(kNothing.weights, kNothing.tables, &counted);
   add(tally);
   for (std::size_t term = 0; term < kTermCount; ++term) {
-    if (amounts.at(term) == 0) continue;
-    rows.amounts.push_back(
-        {static_cast<std::uint8_t>(term), static_cast<float>(amounts.at(term)) / kOne});
+    const std::int32_t amount = counted.amounts.at(term);
+    if (amount == 0) continue;
+    rows.amounts.push_back({static_cast<std::uint16_t>(term), static_cast<float>(amount) / kOne});
+  }
+  for (const Counted::Entry& entry : counted.entries) {
+    rows.amounts.push_back({static_cast<std::uint16_t>(kTermCount + entry.at),
+                            1.0F / static_cast<float>(entry.parts)});
   }
   rows.begins.push_back(rows.amounts.size());
 }
@@ -56,6 +60,14 @@ struct BareLine {
     return 0;
   }
 
+  [[nodiscard]] std::size_t printed_count(std::size_t grip) const {
+    std::size_t count = 0;
+    for (std::size_t key = 0; key < grips[grip].count; ++key) {
+      if (finger_printed(grip, key) != 0) ++count;
+    }
+    return count;
+  }
+
   [[nodiscard]] std::uint8_t misses(std::size_t grip, const Choice& choice) const {
     std::uint8_t count = 0;
     for (std::size_t key = 0; key < grips[grip].count; ++key) {
@@ -66,20 +78,13 @@ struct BareLine {
   }
 };
 
-bool has_printed(const BareLine& line, std::size_t grip) {
-  for (std::size_t key = 0; key < line.grips[grip].count; ++key) {
-    if (line.finger_printed(grip, key) != 0) return true;
-  }
-  return false;
-}
-
 /// The grips from some before a printed finger to some after it.
 std::vector<bool> near_printed(const BareLine& line) {
   constexpr std::size_t kBefore = 10;
   constexpr std::size_t kAfter = 8;
   std::vector<bool> near(line.grips.size());
   for (std::size_t grip = 0; grip < near.size(); ++grip) {
-    if (!has_printed(line, grip)) continue;
+    if (line.printed_count(grip) == 0) continue;
     const std::size_t begin = grip - std::min(grip, kBefore);
     const std::size_t end = std::min(near.size(), grip + kAfter + 1);
     std::fill(near.begin() + static_cast<std::ptrdiff_t>(begin),
@@ -143,7 +148,8 @@ void add_stretches(const Piece& piece, const Line& printed, std::vector<SoftLine
       before = 0;
       continue;
     }
-    if (before == 0) lines.push_back({piece.composer, {}});
+    if (before == 0) lines.push_back({piece.composer, 0, 1, {}});
+    lines.back().printed += line.printed_count(at);
     lines.back().grips.push_back(soft_grip(line, at, before));
     ++before;
   }

@@ -3,7 +3,6 @@
 #include "corpus.hpp"
 #include "fingering/terms.hpp"
 
-#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -13,11 +12,13 @@
 /// probability that falls exponentially with its difficulty.
 namespace fingerturn::bench {
 
-using RealWeights = std::array<double, kTermCount>;
+/// A number for each term and behind them for each entry of the tables.
+inline constexpr std::size_t kNumberCount = kTermCount + kTableSize;
+using RealWeights = std::vector<double>;
 
-/// How much of a term there is in one choice, or in a row of choices.
+/// How often a number counts in one choice, or in a row of choices.
 struct Amount {
-  std::uint8_t term = 0;
+  std::uint16_t number = 0;
   float amount = 0;
 };
 
@@ -42,6 +43,8 @@ struct SoftGrip {
 
 struct SoftLine {
   std::string composer;
+  std::size_t printed = 0;  ///< how many printed fingers there are
+  double weight = 1;        ///< how much it counts
   std::vector<SoftGrip> grips;
 };
 
@@ -51,7 +54,7 @@ std::vector<SoftLine> soft_lines(const std::vector<Piece>& pieces);
 /// How the probabilities of a line's printed fingers answer to the weights.
 struct Likelihood {
   double logarithm = 0;
-  RealWeights gradient{};
+  RealWeights gradient = RealWeights(kNumberCount);
 };
 
 /// Adds the log likelihood of a line's printed fingers, and its gradient. For each printed finger

@@ -125,7 +125,7 @@ TEST_CASE("fingering: lines by chance, equal to trying everything", "[fingering]
 
 TEST_CASE("fingering: of equally easy ones the lower choice where they first differ",
           "[fingering]") {
-  constexpr Weights kNothing{};
+  constexpr Model kNothing{};
   const LineTask task(line_written("C4 E4 G4+B4 C5"), kNothing);
   EasiestPaths paths(task.costs);
   CHECK(paths.first().choices == std::vector<std::uint8_t>{0, 0, 0, 0});

@@ -184,7 +184,7 @@ TEST_CASE("fingering: a finger meant for another note is set aside", "[fingering
   const std::vector<Note>& notes = complete.events.at(0).notes;
   CHECK(notes.at(0).set_aside == Finger{5});
   CHECK(notes.at(0).changes_to.empty());
-  CHECK(struck_fingers(complete.events[0]) == std::vector<Finger>{1, 2, 4});
+  CHECK(struck_fingers(complete.events[0]) == std::vector<Finger>{1, 3, 5});
   CHECK(complete.events.at(1).notes.at(0).set_aside == std::nullopt);
   CHECK(without_fingers(complete).events.at(0).notes.at(0).set_aside == std::nullopt);
 }

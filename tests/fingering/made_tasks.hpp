@@ -21,11 +21,11 @@ std::vector<Grip> marked_grips(const Line& line, const SpanTable& spans);
 
 /// A line with all that the search for its fingers works on.
 struct LineTask {
-  explicit LineTask(const Line& line, const Weights& weights = kFittedWeights)
+  explicit LineTask(const Line& line, const Model& model = kFitted)
       : spans(std::nullopt),
         grips(marked_grips(line, spans)),
         choices(grips, spans),
-        costs(FingerTask{grips, choices, spans, weights}) {}
+        costs(FingerTask{grips, choices, spans, model.weights, model.tables}) {}
   ~LineTask() = default;
   LineTask(const LineTask&) = delete;
   LineTask& operator=(const LineTask&) = delete;

@@ -18,13 +18,18 @@
 namespace fingerturn {
 namespace {
 
-constexpr Weights kNoWeights{};
+/// Every entry of the tables counts as one.
+constexpr Model kOnes{{}, [] {
+                        Tables ones{};
+                        ones.fill(kOne);
+                        return ones;
+                      }()};
 
 /// The amounts of a passage with all its fingers.
-Tally::Amounts amounts_of(std::string_view notation) {
-  const LineTask task(line_written(notation), kNoWeights);
-  Tally::Amounts amounts{};
-  Tally tally(kNoWeights, &amounts);
+std::array<std::int32_t, kTermCount> amounts_of(std::string_view notation) {
+  const LineTask task(line_written(notation), kOnes);
+  Counted counted;
+  Tally tally(kOnes.weights, kOnes.tables, &counted);
   const auto at = [&task](std::size_t grip) {
     return Fingered{task.grips[grip], task.choices.of(grip).front()};
   };
@@ -36,7 +41,7 @@ Tally::Amounts amounts_of(std::string_view notation) {
       add_three(at(grip - 2), at(grip - 1), at(grip), task.spans, tally);
     }
   }
-  return amounts;
+  return counted.amounts;
 }
 
 struct TermCase {
@@ -96,6 +101,19 @@ const std::vector<TermCase> kCases{
     {Term::finger_again, "C4:1 D4:2 C4:1", 0},
     {Term::shift_over_two, "C4:1 D4:2 E4:1", 2},
     {Term::shift_over_rest, "1/8 C4:1 r F4:1", 3},
+    {Term::quick_move, "1/8 C4:1 D4:1", 1},
+    {Term::quick_move, "1/8 C4:1 D4:2", 0},
+    {Term::slow_move, "1/4 C4:1 D4:1", 1},
+    {Term::off_triad, "C4:1+E4:3+G4:5", 0},
+    {Term::off_triad, "C4:1+E4:2+G4:4", 1},
+    {Term::off_triad, "E4:1+G4:2+C5:5", 0},
+    {Term::off_triad, "hand: left\nC3:5+E3:3+G3:1", 0},
+    {Term::off_triad, "hand: left\nG3:5+C4:2+E4:1", 0},
+    {Term::off_triad, "hand: left\nG3:5+C4:3+E4:1", 1},
+    {Term::off_triad, "C4:1+D4:2+G4:4", 0},  // no triad
+    {Term::opening_finger, "C4:1 D4:2 r E4:3", 2},
+    {Term::finger_over_two, "C4:1 D4:2 E4:3 F4:4", 2},
+    {Term::finger_in_chords, "C4:1 D4:2+F4:4 D4:2+F4:4", 3},  // 2 halves and 4 halves
     {Term::off_handbook, "C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5", 0},
     {Term::off_handbook, "C4:1 D:2 E:3 F:4 G:1 A:2 B:3 C:4", 5},
     {Term::off_printed, "1/8 C4:1 E D F | C E:3 D F", 1},
