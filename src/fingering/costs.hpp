@@ -29,6 +29,9 @@ class LineCosts {
 
   [[nodiscard]] std::size_t grip_count() const noexcept { return task_.grips.size(); }
   [[nodiscard]] const Grip& grip(std::size_t number) const noexcept { return task_.grips[number]; }
+  [[nodiscard]] Fingered at(std::size_t grip, std::size_t choice) const noexcept {
+    return {task_.grips[grip], task_.choices.of(grip)[choice]};
+  }
   [[nodiscard]] std::size_t choice_count(std::size_t grip) const noexcept {
     return task_.choices.of(grip).size();
   }
@@ -50,10 +53,6 @@ class LineCosts {
                                    std::size_t choice) const noexcept;
 
  private:
-  [[nodiscard]] Fingered at(std::size_t grip, std::size_t choice) const noexcept {
-    return {task_.grips[grip], task_.choices.of(grip)[choice]};
-  }
-
   FingerTask task_;
 };
 

@@ -194,9 +194,9 @@ void add_chord_steps(Fingered from, Fingered to, Tally& tally) noexcept {
   const std::int32_t most = std::max(from.grip.count, to.grip.count);
   if (most == 1) return;
   for_each_step(from, to, [&](const KeyStep& step) {
-    tally.add_entry(
-        Term::finger_in_chords,
-        chord_entry({step.from, step.leaves, step.to, step.strikes}, to.grip.slow), most);
+    tally.add_entry(Term::finger_in_chords,
+                    chord_entry({step.from, step.leaves, step.to, step.strikes}, to.grip.slow),
+                    most);
   });
 }
 

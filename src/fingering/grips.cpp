@@ -199,9 +199,13 @@ class GripMaker {
   void set_pace(const Event& event, Grip& grip) const {
     constexpr double kSlow = 0.25;    // a quarter note
     constexpr double kQuick = 0.125;  // an eighth
+    constexpr double kLeastQuarters = 0.125;
+    constexpr double kMostQuarters = 2;
+    if (grips_.empty()) grip.quarters_since = kMostQuarters;
     if (!event.onset || !onset_) return;
     const double since = to_double(*event.onset) - to_double(*onset_);
     grip.slow = since > kSlow - kInstant;
+    grip.quarters_since = std::clamp(4 * since, kLeastQuarters, kMostQuarters);
     grip.quick = since > kInstant && since < kQuick + kInstant;
   }
 

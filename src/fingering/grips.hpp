@@ -41,9 +41,11 @@ struct Grip {
   std::size_t printed_at = 0;  ///< a grip where fingers are given that keys have as printed
   /// Where the hand goes on: the key nearest to its thumb's side then, against this one's.
   Onward onward = Onward::ends;
-  bool opens = false;          ///< a rest, a breath or the beginning stands before it
-  bool slow = false;           ///< a quarter note or more after the grip before
-  bool quick = false;          ///< an eighth note or less after it
+  bool opens = false;  ///< a rest, a breath or the beginning stands before it
+  bool slow = false;   ///< a quarter note or more after the grip before
+  bool quick = false;  ///< an eighth note or less after it
+  /// Quarter notes after the grip before, from 1/8 to 2; 1/2 where the time is not known.
+  double quarters_since = 0.5;
 };
 
 /// The grips of a line: one for each event that is struck or changes fingers. A key is in a grip

@@ -3,6 +3,7 @@
 #include "fingering/figures.hpp"
 #include "fingering/paths.hpp"
 #include "fingering/repeats.hpp"
+#include "fingering/told_difficulty.hpp"
 #include "fingering/usual.hpp"
 #include "hand/misplaced_finger.hpp"
 
@@ -11,8 +12,6 @@
 
 namespace fingerturn {
 namespace {
-
-constexpr double kDifficultyUnit = 1000.0 * kOne;
 
 /// Where the notes of each event begin in a row of all notes of the line.
 std::vector<std::size_t> places_of_notes(const Line& line) {
@@ -35,7 +34,7 @@ LineFingering fingering_of(const Line& line, const std::vector<std::size_t>& pla
                            const FingerTask& task, const Path& path) {
   LineFingering fingering;
   fingering.added.resize(places.back());
-  fingering.difficulty = static_cast<double>(path.difficulty) / kDifficultyUnit;
+  fingering.difficulty = told_difficulty(LineCosts(task), path);
   for (std::size_t at = 0; at < task.grips.size(); ++at) {
     const Grip& grip = task.grips[at];
     const Choice& choice = task.choices.of(at)[path.choices[at]];
@@ -74,17 +73,6 @@ Weights without_habits(Weights weights) {
   return weights;
 }
 
-std::int64_t difficulty_of(const LineCosts& costs, const Path& path) {
-  const auto before = [&](std::size_t grip, std::size_t back) -> std::size_t {
-    return grip >= back ? path.choices[grip - back] : 0;
-  };
-  std::int64_t difficulty = 0;
-  for (std::size_t grip = 0; grip < path.choices.size(); ++grip) {
-    difficulty += costs.added(grip, before(grip, 2), before(grip, 1), path.choices[grip]);
-  }
-  return difficulty;
-}
-
 /// A line with all that its fingers are found by.
 class LineFingerer {
  public:
@@ -111,7 +99,6 @@ class LineFingerer {
       mark_again(first_, fingers_of(path), grips_);
       path = EasiestPaths(costs).first();
     }
-    path.difficulty = difficulty_of(LineCosts(task(plain_weights_)), path);
     return fingering(path);
   }
 
@@ -129,6 +116,9 @@ class LineFingerer {
       const auto is_same = [&](const LineFingering& each) { return each.added == other.added; };
       if (std::ranges::none_of(found, is_same)) found.push_back(std::move(other));
     }
+    std::stable_sort(found.begin() + 1, found.end(), [](const auto& left, const auto& right) {
+      return left.difficulty < right.difficulty;
+    });
   }
 
  private:

@@ -53,9 +53,10 @@ constexpr std::array<TermWords, kTermCount> kWords{{
     {"shift-over-rest", "white keys that the hand moves over a rest, up to 8", kOurs},
     {"quick-move", "the hand moves by more than 1/8 of a white key, in less than a quarter note",
      kOurs},
-    {"slow-move", "the hand moves by more than 1/8 of a white key, in a quarter note or more", kOurs},
-    {"off-triad",
-     "other fingers than are usual in a triad of three keys that are struck together", kTrade},
+    {"slow-move", "the hand moves by more than 1/8 of a white key, in a quarter note or more",
+     kOurs},
+    {"off-triad", "other fingers than are usual in a triad of three keys that are struck together",
+     kTrade},
     {"opening-finger",
      "the first finger after a rest; a number for each, by where the line goes on and the key's "
      "colour",

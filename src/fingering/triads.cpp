@@ -16,8 +16,7 @@ struct Shape {
 
 /// Major, minor, diminished and augmented ones, close together and in every inversion. What is one
 /// inversion to one hand is another to the other hand, which sees it from the other side.
-constexpr std::array<Shape, 7> kEven{
-    {{4, 3}, {3, 4}, {3, 3}, {4, 4}, {5, 4}, {5, 3}, {6, 3}}};
+constexpr std::array<Shape, 7> kEven{{{4, 3}, {3, 4}, {3, 3}, {4, 4}, {5, 4}, {5, 3}, {6, 3}}};
 constexpr std::array<Shape, 3> kWideFar{{{3, 5}, {4, 5}, {3, 6}}};
 
 }  // namespace

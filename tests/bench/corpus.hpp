@@ -14,8 +14,8 @@
 namespace fingerturn::bench {
 
 struct Piece {
-  std::string name;      ///< of the file
-  std::string composer;  ///< what stands before the first dash of the name
+  std::string name;           ///< of the file
+  std::string composer;       ///< what stands before the first dash of the name
   bool is_set_aside = false;  ///< nothing is fitted to it, and no term chosen by it
   Score score;
 };

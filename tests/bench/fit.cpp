@@ -1,10 +1,12 @@
 #include "corpus.hpp"
 #include "fingering/fitted_weights.hpp"
+#include "graded.hpp"
+#include "handbook.hpp"
 #include "optimum.hpp"
 #include "soft_line.hpp"
+#include "turns.hpp"
 
 #include <algorithm>
-#include <cstdio>
 #include <fstream>
 #include <iostream>
 #include <map>
@@ -12,6 +14,8 @@
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include <fmt/format.h>
 
 /// Measures how many printed fingers the model meets, and fits its numbers to them.
 ///
@@ -29,11 +33,12 @@ struct Result {
   bool is_set_aside = false;
   MetByKind none;
   MetByKind half;
+  TurnsMet turns;
 };
 
 Result measured(const Piece& piece, const Model& model) {
   return {piece.composer, piece.is_set_aside, met_with_none(piece, model),
-          met_with_half(piece, model)};
+          met_with_half(piece, model), turns_met(piece, model)};
 }
 
 /// What a row is about: which pieces, and which of their notes.
@@ -51,7 +56,9 @@ Met sum_of(const Row& row, MetByKind Result::*given) {
 
 /// Half the width of the interval that the share lies in with 95 %, if other pieces of the kind
 /// had been taken: from 1000 draws of as many pieces, with a fixed seed.
-double half_width(const Row& row, MetByKind Result::*given) {
+/// None for a single piece.
+std::string half_width(const Row& row, MetByKind Result::*given) {
+  if (row.results.size() < 2) return "";
   constexpr std::size_t kDraws = 1000;
   std::mt19937 random(1);
   std::vector<double> shares;
@@ -63,20 +70,28 @@ double half_width(const Row& row, MetByKind Result::*given) {
     shares.push_back(sum.percent());
   }
   std::ranges::sort(shares);
-  return (shares[kDraws * 39 / 40] - shares[kDraws / 40]) / 2;
+  return fmt::format("+- {:.1f}", (shares[kDraws * 39 / 40] - shares[kDraws / 40]) / 2);
 }
 
 void print_head() {
-  std::printf("%-32s %8s %18s %18s\n", "", "printed", "none given", "half given");
+  fmt::print("{:<20} {:>8} {:>11} {:>18}\n", "", "printed", "none given", "half given");
 }
 
 void print_row(const Row& row) {
   const Met none = sum_of(row, &Result::none);
   const Met half = sum_of(row, &Result::half);
   if (none.hidden == 0) return;
-  std::printf("%-32s %8lld %9.1f %% +- %3.1f %9.1f %% +- %3.1f\n", row.name.c_str(),
-              static_cast<long long>(none.hidden), none.percent(), half_width(row, &Result::none),
-              half.percent(), half_width(row, &Result::half));
+  fmt::print("{:<20} {:8} {:9.1f} % {:8} {:7.1f} % {}\n", row.name, none.hidden, none.percent(),
+             half_width(row, &Result::none), half.percent(), half_width(row, &Result::half));
+}
+
+void print_turns(const std::vector<const Result*>& results) {
+  TurnsMet sum;
+  for (const Result* result : results) sum += result->turns;
+  if (sum.none.hidden == 0) return;
+  fmt::print(
+      "turns of {} strokes, half printed or more: none given {:.1f} %, three in ten {:.1f} %\n",
+      sum.none.hidden, sum.none.percent(), sum.some.percent());
 }
 
 /// The rows by composer and by kind of note, and the sum.
@@ -89,6 +104,7 @@ void print_rows(const std::vector<const Result*>& results) {
   print_row({"single notes", results, [](const MetByKind& met) { return met.of_kind(0); }});
   print_row({"in chords", results, [](const MetByKind& met) { return met.of_kind(1); }});
   print_row({"all", results});
+  print_turns(results);
 }
 
 void measure(const std::vector<Piece>& pieces) {
@@ -100,10 +116,16 @@ void measure(const std::vector<Piece>& pieces) {
     for (const Result& result : all) {
       if (result.is_set_aside == set_aside) results.push_back(&result);
     }
-    std::printf("\n%s\n", set_aside ? "pieces set aside, which nothing was fitted to"
-                                    : "pieces that the numbers were fitted to");
+    fmt::print("\n{}\n", set_aside ? "pieces set aside, which nothing was fitted to"
+                                   : "pieces that the numbers were fitted to");
     print_head();
     print_rows(results);
+  }
+  print_handbook();
+  fmt::print("\ndifficulty against the printed order of graded collections\n");
+  for (const Graded& graded : graded_collections(pieces)) {
+    fmt::print("{:<20} {:3} pieces, rank correlation {:.2f}\n", graded.name, graded.pieces,
+               graded.rank_correlation);
   }
 }
 
@@ -132,7 +154,7 @@ void measure_held_out(const std::vector<Piece>& pieces) {
   std::vector<const Result*> results;
   results.reserve(all.size());
   for (const Result& result : all) results.push_back(&result);
-  std::printf("each composer by numbers fitted to the others\n");
+  fmt::print("each composer by numbers fitted to the others\n");
   print_head();
   print_rows(results);
 }

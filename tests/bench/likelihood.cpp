@@ -132,7 +132,7 @@ class Chances {
       const std::size_t middle = state % count(at - 1);
       for (std::size_t last = 0; last < grip.choices; ++last) {
         ways_[last] = backward[middle * grip.choices + last] + gain(at, middle, last) +
-                     over_three(at, first, middle, last);
+                      over_three(at, first, middle, last);
         const double chance = std::exp(forward_[at - 1][state] + ways_[last] - whole);
         if (chance < kNegligible || grip.threes.count() == 0) continue;
         add_row(grip.threes, state * grip.choices + last, sign * chance, sum);

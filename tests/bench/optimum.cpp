@@ -9,8 +9,9 @@
 #include <future>
 #include <limits>
 #include <map>
-#include <nlopt.hpp>
 #include <string>
+
+#include <nlopt.hpp>
 
 /// The search itself is a library's (limited-memory BFGS within bounds).
 namespace fingerturn::bench {
@@ -88,7 +89,8 @@ Model model_of(const RealWeights& numbers) {
   for (const TableBlocks& table : kAllTables) {
     for (std::size_t begin = table.begin; begin < table.end(); begin += table.block_size) {
       const auto first = numbers.begin() + static_cast<std::ptrdiff_t>(kTermCount + begin);
-      const double least = *std::min_element(first, first + static_cast<std::ptrdiff_t>(table.block_size));
+      const double least =
+          *std::min_element(first, first + static_cast<std::ptrdiff_t>(table.block_size));
       for (std::size_t i = 0; i < table.block_size; ++i) {
         const double amount = numbers[kTermCount + begin + i] - least;
         model.tables.at(begin + i) = static_cast<std::int16_t>(std::lround(amount * kOne));
