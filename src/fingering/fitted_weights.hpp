@@ -42,7 +42,7 @@ inline constexpr Model kFitted{{
     16000,  // off-handbook
     1500,  // off-figure
     6000,  // off-printed
-    4000,  // off-repeat
+    6000,   // off-repeat
     500,   // off-sequence
 }, {
     813, 351, 261, 229, 0, 204, 423, 0, 185, 261, 214, 323, 104, 36, 0, 284, 404, 0, 358, 330,

@@ -159,6 +159,29 @@ class GivenInGroup {
   std::size_t place_ = std::numeric_limits<std::size_t>::max();
 };
 
+/// The finger that most of the places have on a key; of several the one that comes first.
+Finger most_found(std::span<const std::size_t> places, std::span<const FoundFingers> found,
+                  std::size_t key) {
+  std::array<std::size_t, 1 + kFifth> votes{};
+  for (const std::size_t at : places) ++votes.at(found[at].at(key));
+  const std::size_t most = *std::ranges::max_element(votes);
+  const auto has_most = [&](std::size_t at) { return votes.at(found[at].at(key)) == most; };
+  return found[*std::ranges::find_if(places, has_most)].at(key);
+}
+
+void mark_most_found(std::span<const std::size_t> places, std::span<const FoundFingers> found,
+                     std::vector<Grip>& grips) {
+  const Grip& first = grips[places.front()];
+  for (std::size_t i = 0; i < first.count; ++i) {
+    const Finger most = most_found(places, found, i);
+    for (const std::size_t at : places) {
+      GripKey& key = grips[at].keys.at(i);
+      key.again = most;
+      key.again_on_key = key.place == first.keys.at(i).place;
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<GroupAgain> groups_again(const Line& line, const std::vector<Grip>& grips) {
@@ -192,14 +215,15 @@ void mark_printed(const std::vector<std::size_t>& first, std::vector<Grip>& grip
 
 void mark_again(const std::vector<std::size_t>& first, std::span<const FoundFingers> found,
                 std::vector<Grip>& grips) {
-  for (std::size_t at = 0; at < first.size(); ++at) {
-    if (first[at] == at) continue;
-    const Grip& before = grips[first[at]];
-    for (std::size_t i = 0; i < grips[at].count; ++i) {
-      GripKey& key = grips[at].keys.at(i);
-      key.again = found[first[at]].at(i);
-      key.again_on_key = key.place == before.keys.at(i).place;
-    }
+  std::vector<std::size_t> together(first.size());
+  std::iota(together.begin(), together.end(), std::size_t{0});
+  std::ranges::stable_sort(together, {}, [&first](std::size_t at) { return first[at]; });
+  for (auto begin = together.begin(); begin != together.end();) {
+    const std::size_t group = first[*begin];
+    const auto end =
+        std::find_if(begin, together.end(), [&](std::size_t at) { return first[at] != group; });
+    if (end - begin > 1) mark_most_found({begin, end}, found, grips);
+    begin = end;
   }
 }
 

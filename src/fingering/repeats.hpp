@@ -32,7 +32,8 @@ void mark_printed(const std::vector<std::size_t>& first, std::vector<Grip>& grip
 /// The fingers that were found on the keys of a grip; 0 where none was.
 using FoundFingers = std::array<Finger, kMostKeys>;
 
-/// Sets GripKey::again of what comes again to what was found, in each grip, where it came first.
+/// Sets GripKey::again wherever a group comes to the finger that was found in most of its places,
+/// of several to the one found first.
 void mark_again(const std::vector<std::size_t>& first, std::span<const FoundFingers> found,
                 std::vector<Grip>& grips);
 

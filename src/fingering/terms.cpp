@@ -77,12 +77,12 @@ constexpr std::array<TermWords, kTermCount> kWords{{
      "another finger than is given to the same note of its group elsewhere; not in what is told",
      kOurs},
     {"off-repeat",
-     "another finger than the same note of its group had first, on the same key; not in what is "
-     "told",
+     "another finger than most places of its group have on this note, on the same key; not in "
+     "what is told",
      kOurs},
     {"off-sequence",
-     "another finger than the same note of its group had first, on another key; not in what is "
-     "told",
+     "another finger than most places of its group have on this note, on another key; not in "
+     "what is told",
      kOurs},
 }};
 
