@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -35,6 +36,8 @@ struct LineFingering {
   std::size_t suggested = 0;  ///< how many notes get a finger
   /// The scales, arpeggios and parts of them that have their usual fingers throughout.
   std::vector<UsualFingers> usual{};
+  /// What sets it apart from the first: "thumb on G4 instead of F4, bar 2"; empty for the first.
+  std::string apart{};
 };
 
 /// For each line of a passage its easiest fingerings, the easiest first: one or more, no two the

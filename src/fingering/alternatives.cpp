@@ -23,6 +23,7 @@ struct Completed {
   Passage passage;
   std::vector<std::optional<double>> difficulties;  ///< of each hand, in the bars that are shown
   std::size_t suggested = 0;
+  std::string apart;  ///< what sets it apart from the first
 };
 
 std::string count_words(std::size_t suggested) {
@@ -57,10 +58,18 @@ std::optional<double> difficulty_in(const Line& line, const BarRange& bars,
   return left.empty() ? 0 : difficulty_of(left.front(), reach_semitones);
 }
 
+/// "left hand: thumb on G2 instead of F2, bar 2", the hand where there are two.
+void add_apart(const LineFingering& fingering, Hand hand, bool name_hand, std::string& apart) {
+  if (fingering.apart.empty()) return;
+  if (!apart.empty()) apart += "; ";
+  if (name_hand) apart += to_string(hand) + " hand: ";
+  apart += fingering.apart;
+}
+
 Completed completed_by(const Passage& passage, const PassageFingerings& fingerings,
                        std::size_t number, const FingeringOptions& options,
                        const std::optional<BarRange>& bars) {
-  Completed completed{passage, {}, 0};
+  Completed completed{passage, {}, 0, {}};
   const std::optional<int> reach =
       options.reach_semitones ? options.reach_semitones : passage.reach_semitones;
   for (std::size_t i = 0; i < passage.lines.size(); ++i) {
@@ -68,6 +77,7 @@ Completed completed_by(const Passage& passage, const PassageFingerings& fingerin
     Line& line = completed.passage.lines[i];
     line = with_fingering(std::move(line), fingering);
     completed.suggested += fingering.suggested;
+    add_apart(fingering, passage.lines[i].hand, passage.lines.size() > 1, completed.apart);
     completed.difficulties.push_back(bars ? difficulty_in(line, *bars, reach)
                                           : fingering.difficulty);
   }
@@ -81,13 +91,14 @@ std::size_t most_found(const PassageFingerings& fingerings) {
   return most;
 }
 
-/// "fingering 2 of 3, difficulty 40.1", of all hands together.
+/// "fingering 2 of 3, difficulty 4.1: thumb on G4 instead of F4, bar 2", of all hands together.
 std::string number_words(const Completed& completed, std::size_t number, std::size_t count) {
   std::optional<double> sum = 0;
   for (const std::optional<double>& difficulty : completed.difficulties) {
     sum = sum && difficulty ? std::optional(*sum + *difficulty) : std::nullopt;
   }
-  return fmt::format("fingering {} of {}, difficulty {}", number + 1, count, difficulty_words(sum));
+  return fmt::format("fingering {} of {}, difficulty {}{}{}", number + 1, count,
+                     difficulty_words(sum), completed.apart.empty() ? "" : ": ", completed.apart);
 }
 
 /// The score with the easiest fingering outside the bars.
@@ -119,6 +130,7 @@ Score with_fingerings(const Score& score, const FingeringOptions& options,
       std::string& title = completed.passage.title;
       if (options.most > 1) {
         title += (title.empty() ? "" : ", ") + number_words(completed, number, count);
+        completed.passage.apart = completed.apart;
       }
       complete.passages.push_back(std::move(completed.passage));
     }

@@ -23,8 +23,8 @@ struct GripKey {
   Finger changed_to = 0;  ///< the last of written silent changes; 0 where none is
   Finger habit = 0;       ///< the finger that a figure has (figures.hpp); 0 where none is
   bool in_whole_figure = false;
-  Finger printed = 0;  ///< the finger that is given where its group comes again
-  Finger again = 0;    ///< the finger that most places of its group have (repeats.hpp)
+  Finger printed = 0;          ///< the finger that is given where its group comes again
+  Finger again = 0;            ///< the finger that most places of its group have (repeats.hpp)
   bool again_on_key = false;   ///< and its group begins on this key
   std::int8_t held_from = -1;  ///< its place among the keys of the grip before; -1 where struck
 };

@@ -1,6 +1,7 @@
 #include "fingering/line_fingering.hpp"
 
 #include "fingering/figures.hpp"
+#include "fingering/other_ways.hpp"
 #include "fingering/paths.hpp"
 #include "fingering/repeats.hpp"
 #include "fingering/told_difficulty.hpp"
@@ -73,6 +74,17 @@ Weights without_habits(Weights weights) {
   return weights;
 }
 
+/// Where others than the first are looked for, figures of the trade speak in a low voice: else
+/// nobody would hear of another way to finger a scale.
+Weights with_light_figures(Weights weights) {
+  constexpr std::int32_t kLight = 300;
+  weights.at(static_cast<std::size_t>(Term::off_handbook)) = kLight;
+  weights.at(static_cast<std::size_t>(Term::off_figure)) = kLight;
+  return weights;
+}
+
+Path easiest_path(const LineCosts& costs) { return easiest_path(costs, Remaining(costs)); }
+
 /// A line with all that its fingers are found by.
 class LineFingerer {
  public:
@@ -80,6 +92,7 @@ class LineFingerer {
       : line_(line),
         model_(model),
         plain_weights_(without_habits(model.weights)),
+        light_weights_(with_light_figures(model.weights)),
         spans_(options.reach_semitones),
         grips_(grips_of(line, spans_)),
         choices_(grips_, spans_),
@@ -91,34 +104,24 @@ class LineFingerer {
     mark_printed(first_, grips_);
   }
 
-  /// The easiest, to whom what is usual is easy.
-  LineFingering easiest() {
+  /// The easiest, to whom what is usual is easy, and others beside it.
+  std::vector<LineFingering> fingerings(std::size_t most) {
     const LineCosts costs(task(model_.weights));
-    Path path = EasiestPaths(costs).first();
+    Path easiest = easiest_path(costs);
     if (!first_.empty()) {
-      mark_again(first_, fingers_of(path), grips_);
-      path = EasiestPaths(costs).first();
+      mark_again(first_, fingers_of(easiest), grips_);
+      easiest = easiest_path(costs);
     }
-    return fingering(path);
-  }
-
-  /// Adds the easiest others, whatever is usual.
-  void add_others(std::size_t most, std::vector<LineFingering>& found) const {
-    // Paths may differ in nothing but the finger of a key that sounds on, which no note shows.
-    constexpr std::size_t kTriesForEach = 4;
-    const LineCosts costs(task(plain_weights_));
-    EasiestPaths paths(costs);
-    const std::size_t tries = kTriesForEach * most;
-    for (std::size_t i = 0; i < tries && found.size() < most; ++i) {
-      const Path path = paths.next(tries);
-      if (i > 0 && path.choices.empty()) break;
-      LineFingering other = fingering(path);
-      const auto is_same = [&](const LineFingering& each) { return each.added == other.added; };
-      if (std::ranges::none_of(found, is_same)) found.push_back(std::move(other));
+    std::vector<LineFingering> found{fingering(easiest)};
+    const LineCosts light(task(light_weights_));
+    for (const OtherWay& other : other_ways(line_, light, easiest, first_, most - 1)) {
+      found.push_back(fingering(other.path));
+      found.back().apart = other.apart;
     }
     std::stable_sort(found.begin() + 1, found.end(), [](const auto& left, const auto& right) {
       return left.difficulty < right.difficulty;
     });
+    return found;
   }
 
  private:
@@ -145,6 +148,7 @@ class LineFingerer {
   const Line& line_;
   const Model& model_;
   Weights plain_weights_;
+  Weights light_weights_;
   SpanTable spans_;
   std::vector<Grip> grips_;
   Choices choices_;
@@ -159,10 +163,8 @@ class LineFingerer {
 std::vector<LineFingering> finger_line(const Line& written, const Model& model,
                                        const LineOptions& options) {
   const std::optional<Line> bared = without_misplaced_fingers(written, options.reach_semitones);
-  LineFingerer fingerer(bared ? *bared : written, model, options);
-  std::vector<LineFingering> found{fingerer.easiest()};
-  if (options.most > 1) fingerer.add_others(options.most, found);
-  return found;
+  return LineFingerer(bared ? *bared : written, model, options)
+      .fingerings(std::max<std::size_t>(options.most, 1));
 }
 
 }  // namespace fingerturn

@@ -8,11 +8,11 @@ namespace {
 
 constexpr std::int64_t kNone = std::numeric_limits<std::int64_t>::max();
 
-std::size_t before(const Path& path, std::size_t grip, std::size_t back) noexcept {
+}  // namespace
+
+std::size_t choice_before(const Path& path, std::size_t grip, std::size_t back) noexcept {
   return grip >= back ? path.choices[grip - back] : 0;
 }
-
-}  // namespace
 
 Remaining::Remaining(const LineCosts& costs) {
   const std::size_t grips = costs.grip_count();
@@ -59,16 +59,18 @@ void Remaining::weigh(const LineCosts& costs, CostMemo& memo, std::size_t grip) 
   }
 }
 
-/// Completes a path from a grip on, the easiest way, and adds up what it costs.
-void EasiestPaths::go_on(Path& path, std::size_t from) const {
-  for (std::size_t grip = from; grip < costs_.grip_count(); ++grip) {
-    const std::size_t middle = before(path, grip, 1);
+Path easiest_path(const LineCosts& costs, const Remaining& remaining) {
+  Path path;
+  path.choices.reserve(costs.grip_count());
+  for (std::size_t grip = 0; grip < costs.grip_count(); ++grip) {
+    const std::size_t first = choice_before(path, grip, 2);
+    const std::size_t middle = choice_before(path, grip, 1);
     std::int64_t least = kNone;
     std::uint8_t easiest = 0;
     std::int64_t paid = 0;
-    for (std::size_t choice = 0; choice < costs_.choice_count(grip); ++choice) {
-      const std::int64_t added = costs_.added(grip, before(path, grip, 2), middle, choice);
-      const std::int64_t whole = added + remaining_.after(grip, middle, choice);
+    for (std::size_t choice = 0; choice < costs.choice_count(grip); ++choice) {
+      const std::int64_t added = costs.added(grip, first, middle, choice);
+      const std::int64_t whole = added + remaining.after(grip, middle, choice);
       if (whole >= least) continue;
       least = whole;
       easiest = static_cast<std::uint8_t>(choice);
@@ -77,58 +79,7 @@ void EasiestPaths::go_on(Path& path, std::size_t from) const {
     path.choices.push_back(easiest);
     path.difficulty += paid;
   }
-}
-
-Path EasiestPaths::first() const {
-  Path path;
-  path.choices.reserve(costs_.grip_count());
-  go_on(path, 0);
   return path;
-}
-
-/// Remembers the ways to leave a path that was given, at `from` or later.
-void EasiestPaths::add_detours(std::size_t of, std::size_t from, std::size_t kept) {
-  const Path& path = given_[of];
-  std::int64_t paid = 0;
-  for (std::size_t grip = 0; grip < costs_.grip_count(); ++grip) {
-    const std::size_t first = before(path, grip, 2);
-    const std::size_t middle = before(path, grip, 1);
-    for (std::size_t choice = 0; grip >= from && choice < costs_.choice_count(grip); ++choice) {
-      if (choice == path.choices[grip]) continue;
-      const std::int64_t whole =
-          paid + costs_.added(grip, first, middle, choice) + remaining_.after(grip, middle, choice);
-      if (detours_.size() >= kept && whole > detours_.rbegin()->difficulty) continue;
-      detours_.insert({whole, of, grip, static_cast<std::uint8_t>(choice)});
-      if (detours_.size() > kept) detours_.erase(std::prev(detours_.end()));
-    }
-    paid += costs_.added(grip, first, middle, path.choices[grip]);
-  }
-}
-
-Path EasiestPaths::next(std::size_t kept) {
-  if (given_.empty()) {
-    given_.push_back(first());
-    add_detours(0, 0, kept);
-    return given_.back();
-  }
-  if (detours_.empty()) return {};
-  const Detour detour = *detours_.begin();
-  detours_.erase(detours_.begin());
-  const Path& left = given_[detour.of];
-  Path path;
-  path.choices.reserve(costs_.grip_count());
-  for (std::size_t grip = 0; grip < detour.at; ++grip) {
-    path.difficulty +=
-        costs_.added(grip, before(left, grip, 2), before(left, grip, 1), left.choices[grip]);
-    path.choices.push_back(left.choices[grip]);
-  }
-  path.difficulty += costs_.added(detour.at, before(left, detour.at, 2), before(left, detour.at, 1),
-                                  detour.choice);
-  path.choices.push_back(detour.choice);
-  go_on(path, detour.at + 1);
-  given_.push_back(std::move(path));
-  add_detours(given_.size() - 1, detour.at + 1, kept);
-  return given_.back();
 }
 
 }  // namespace fingerturn

@@ -5,8 +5,6 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <set>
-#include <tuple>
 #include <vector>
 
 namespace fingerturn {
@@ -16,6 +14,9 @@ struct Path {
   std::int64_t difficulty = 0;  ///< in parts of a thousandth
   std::vector<std::uint8_t> choices;
 };
+
+/// The choice so many grips before one; 0 before the beginning.
+std::size_t choice_before(const Path& path, std::size_t grip, std::size_t back) noexcept;
 
 /// The least that remains to be paid after each two neighbouring choices, worked out from the end
 /// of the line to its beginning. Time and memory grow with the number of grips.
@@ -40,38 +41,7 @@ class Remaining {
   std::vector<std::int64_t> least_;
 };
 
-/// Finds the easiest paths one after another, the easier first.
-class EasiestPaths {
- public:
-  explicit EasiestPaths(const LineCosts& costs) : costs_(costs), remaining_(costs) {}
-
-  /// The easiest path. Of several the one that has the lower choice where they first differ.
-  [[nodiscard]] Path first() const;
-  /// The next easiest after those that were given, beginning with the first; empty where there is
-  /// none. At most `kept` paths can be asked for. Equally easy ones come in a fixed order.
-  Path next(std::size_t kept);
-
- private:
-  /// A path that leaves the easiest way of another at one grip and goes the easiest way from there.
-  struct Detour {
-    std::int64_t difficulty = 0;
-    std::size_t of = 0;       ///< the path that it leaves
-    std::size_t at = 0;       ///< the grip at which it does
-    std::uint8_t choice = 0;  ///< what it takes there
-
-    friend bool operator<(const Detour& left, const Detour& right) noexcept {
-      return std::tie(left.difficulty, left.of, left.at, left.choice) <
-             std::tie(right.difficulty, right.of, right.at, right.choice);
-    }
-  };
-
-  void go_on(Path& path, std::size_t from) const;
-  void add_detours(std::size_t of, std::size_t from, std::size_t kept);
-
-  const LineCosts& costs_;
-  Remaining remaining_;
-  std::vector<Path> given_;
-  std::set<Detour> detours_;
-};
+/// The easiest path. Of several the one that has the lower choice where they first differ.
+Path easiest_path(const LineCosts& costs, const Remaining& remaining);
 
 }  // namespace fingerturn

@@ -25,8 +25,8 @@ bool comes_at_once_again(const Fingered& before, const Fingered& now) noexcept {
 }  // namespace
 
 double told_difficulty(const LineCosts& costs, const Path& path) {
-  const auto choice = [&path](std::size_t grip, std::size_t back) -> std::size_t {
-    return grip >= back ? path.choices[grip - back] : 0;
+  const auto choice = [&path](std::size_t grip, std::size_t back) {
+    return choice_before(path, grip, back);
   };
   double sum = 0;
   std::size_t strokes = 0;

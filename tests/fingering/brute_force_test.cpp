@@ -1,4 +1,5 @@
 #include "catch.hpp"
+#include "fingering/detours.hpp"
 #include "fingering/made_tasks.hpp"
 #include "fingering/paths.hpp"
 #include "rules/made_lines.hpp"
@@ -7,12 +8,15 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <utility>
 #include <vector>
 
 /// The search finds what trying every fingering finds.
 namespace fingerturn {
 namespace {
+
+constexpr std::size_t kCompared = 12;
 
 /// Every path of a line, in the order of its first choice that differs.
 std::vector<Path> every_path(const LineTask& task) {
@@ -26,51 +30,42 @@ std::vector<Path> every_path(const LineTask& task) {
   }
 }
 
-std::vector<std::int64_t> difficulties(const std::vector<Path>& paths, std::size_t most) {
-  std::vector<std::int64_t> sorted;
-  sorted.reserve(paths.size());
-  for (const Path& path : paths) sorted.push_back(path.difficulty);
-  std::sort(sorted.begin(), sorted.end());
-  sorted.resize(std::min(sorted.size(), most));
-  return sorted;
-}
-
-constexpr std::size_t kCompared = 12;
-
-/// The first few paths, each after the other.
-std::vector<Path> first_paths(EasiestPaths& paths) {
-  std::vector<Path> found;
-  while (found.size() < kCompared) {
-    Path path = paths.next(kCompared);
-    if (path.choices.empty()) break;
-    found.push_back(std::move(path));
+/// The least difficulty of all paths that have a choice at a grip.
+std::int64_t least_with(const std::vector<Path>& all, std::size_t grip, std::size_t choice) {
+  std::int64_t least = std::numeric_limits<std::int64_t>::max();
+  for (const Path& path : all) {
+    if (path.choices[grip] == choice) least = std::min(least, path.difficulty);
   }
-  return found;
+  return least;
 }
 
-bool all_different(const std::vector<Path>& paths) {
-  for (auto path = paths.begin(); path != paths.end(); ++path) {
-    const bool again = std::any_of(
-        paths.begin(), path, [&](const Path& other) { return other.choices == path->choices; });
-    if (again) return false;
+/// For each other choice at each grip: how much harder the easiest path with it is, and the path.
+void compare_detours(const LineTask& task, const Path& easiest, const std::vector<Path>& all) {
+  const Remaining remaining(task.costs);
+  const Detours detours(task.costs, remaining, easiest);
+  std::vector<Detour> every;
+  for (std::size_t grip = 0; grip < task.grips.size(); ++grip) {
+    const std::vector<Detour> here = detours.at(grip);
+    REQUIRE(here.size() + 1 == task.choices.of(grip).size());
+    for (const Detour& detour : here) {
+      REQUIRE(detour.harder + easiest.difficulty == least_with(all, grip, detour.choice));
+      const Stretch stretch = detours.stretch(detour);
+      std::vector<std::uint8_t> choices = easiest.choices;
+      std::ranges::copy(stretch.choices,
+                        choices.begin() + static_cast<std::ptrdiff_t>(stretch.begin));
+      REQUIRE(choices[grip] == detour.choice);
+      REQUIRE(stretch.choices.front() != easiest.choices[stretch.begin]);
+      REQUIRE(stretch.choices.back() != easiest.choices[stretch.end() - 1]);
+      REQUIRE(difficulty_of(task.costs, choices) == detour.harder + easiest.difficulty);
+      every.push_back(detour);
+    }
   }
-  return true;
+  std::ranges::sort(every);
+  every.resize(std::min<std::size_t>(every.size(), kCompared));
+  REQUIRE(detours.easiest(kCompared) == every);
 }
 
-/// The difficulties of paths in their order, as they were said and as they are added up anew.
-void compare_difficulties(const LineTask& task, const std::vector<Path>& found,
-                          const std::vector<Path>& all) {
-  std::vector<std::int64_t> said;
-  std::vector<std::int64_t> added;
-  for (const Path& path : found) {
-    said.push_back(path.difficulty);
-    added.push_back(difficulty_of(task.costs, path.choices));
-  }
-  REQUIRE(said == added);
-  REQUIRE(said == difficulties(all, kCompared));
-}
-
-/// Compares the first path, with all its choices, and the difficulties of the first few.
+/// Compares the easiest path, with all its choices, and the detours from it.
 void compare(const Line& line) {
   INFO(notation_of(line));
   const LineTask task(line);
@@ -79,12 +74,10 @@ void compare(const Line& line) {
   const auto easiest = std::min_element(
       all.begin(), all.end(),
       [](const Path& left, const Path& right) { return left.difficulty < right.difficulty; });
-  EasiestPaths paths(task.costs);
-  REQUIRE(paths.first().choices == easiest->choices);
-  REQUIRE(paths.first().difficulty == easiest->difficulty);
-  const std::vector<Path> found = first_paths(paths);
-  REQUIRE(all_different(found));
-  compare_difficulties(task, found, all);
+  const Path found = easiest_path(task.costs, Remaining(task.costs));
+  REQUIRE(found.choices == easiest->choices);
+  REQUIRE(found.difficulty == easiest->difficulty);
+  compare_detours(task, found, all);
 }
 
 Line single_notes(Chance& chance, Hand hand, int notes, int percent_given) {
@@ -127,9 +120,9 @@ TEST_CASE("fingering: of equally easy ones the lower choice where they first dif
           "[fingering]") {
   constexpr Model kNothing{};
   const LineTask task(line_written("C4 E4 G4+B4 C5"), kNothing);
-  EasiestPaths paths(task.costs);
-  CHECK(paths.first().choices == std::vector<std::uint8_t>{0, 0, 0, 0});
-  CHECK(paths.first().difficulty == 0);
+  const Path path = easiest_path(task.costs, Remaining(task.costs));
+  CHECK(path.choices == std::vector<std::uint8_t>{0, 0, 0, 0});
+  CHECK(path.difficulty == 0);
   CHECK(task.choices.of(0)[0].strikes[0] == kThumb);
 }
 

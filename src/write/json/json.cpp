@@ -232,6 +232,7 @@ void add_head(JsonWriter& json, const AnalysedPassage& analysed) {
   json.member<"full_swing_tempo">(analysed.found().full_swing_tempo);
   json.member<"remarks">(
       [&] { json.list(passage.remarks, [&](const std::string& remark) { json.value(remark); }); });
+  if (!passage.apart.empty()) json.member<"apart">(passage.apart);
   if (!passage.notes.empty()) add_notes(json, analysed);
   if (analysed.found().places) add_places(json, *analysed.found().places);
 }
