@@ -20,10 +20,29 @@ namespace fingerturn {
 /// The most fingerings of a line that can be asked for.
 inline constexpr std::size_t kMostFingerings = 20;
 
+/// Two fingers, from 1 to 5.
+struct FingerPair {
+  Finger one = 0;
+  Finger other = 0;
+};
+
+/// What a player would rather have, where there is a choice: given fingers stay, and a wish that
+/// costs more than it is worth gives way (docs/fingering.md says how much each weighs).
+struct FingerWishes {
+  /// Not one after the other on different keys; others than fingers of a hand are passed over.
+  std::vector<FingerPair> avoid{};
+  bool thumb_on_white = false;  ///< the thumb on no black key
+};
+
 struct FingeringOptions {
   std::optional<int> reach_semitones;  ///< instead of what the passages say
   std::size_t most = 1;                ///< how many fingerings, from 1 to kMostFingerings
+  FingerWishes wishes{};
 };
+
+/// The widest interval, in semitones, that a small hand takes comfortably with 1-5: an octave it
+/// can just reach. Our convention.
+inline constexpr int kSmallHandReach = 10;
 
 /// The fingers that are added to a line.
 struct LineFingering {
@@ -59,6 +78,9 @@ Line with_fingering(Line line, const LineFingering& fingering);
 
 /// The score with no finger on any note.
 Score without_fingers(Score score);
+
+/// The score without the suggestions that were read with it (`C4:2?`), but for these bars.
+Score without_suggestions_outside(Score score, const BarRange& kept);
 
 /// The score with its easiest fingering.
 Score with_suggestions(Score score, const FingeringOptions& options = {});

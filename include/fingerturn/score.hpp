@@ -230,7 +230,8 @@ struct Passage {
   /// What its reader decided where the source left a choice, such as which staff is which hand:
   /// whole sentences for the reports.
   std::vector<std::string> remarks;
-  /// Of several fingerings that were asked for, what sets this one apart from the first; else empty.
+  /// Of several fingerings that were asked for, what sets this one apart from the first; else
+  /// empty.
   std::string apart;
 
   friend bool operator==(const Passage& left, const Passage& right) noexcept;

@@ -17,10 +17,11 @@ AnalysedScore analysed(ScoreInput input, const ReportOptions& options) {
   return options.places ? only_places(std::move(shown)) : std::move(shown);
 }
 
-/// For pages, which can name what comes again.
+/// For pages, which can name what comes again; fingerings side by side show what differs as it is.
 AnalysedScore analysed_for_page(ScoreInput input, const ReportOptions& options) {
   AnalysedScore shown = analysed(std::move(input), options);
-  return options.look.once ? with_repeats_named(std::move(shown)) : std::move(shown);
+  const bool names = options.look.once && options.fingers.alternatives < 2;
+  return names ? with_repeats_named(std::move(shown)) : std::move(shown);
 }
 
 /// With the difficulties where alternatives are told from one another by them.

@@ -26,6 +26,11 @@ bool can_be_a_score(const ScoreInput& input) {
 
 }  // namespace
 
+FingeringOptions fingering_options(const ReportOptions& options) {
+  return {options.player.reach_semitones, static_cast<std::size_t>(options.fingers.alternatives),
+          options.fingers.wishes};
+}
+
 ScoreInput read_to_report(const std::string& path, const ReportOptions& options) {
   std::optional<Source> source = read_input(path);
   if (!source) return failed(ExitStatus::input_failed);
@@ -36,9 +41,10 @@ ScoreInput read_to_report(const std::string& path, const ReportOptions& options)
     return failed(ExitStatus::wrong_usage);
   }
   if (!options.fingers.suggest) return input;
-  const auto alternatives = static_cast<std::size_t>(options.fingers.alternatives);
-  input.score = with_fingerings(input.score, {options.player.reach_semitones, alternatives},
-                                options.notes.bars);
+  if (options.fingers.kept) {
+    input.score = without_suggestions_outside(std::move(input.score), *options.fingers.kept);
+  }
+  input.score = with_fingerings(input.score, fingering_options(options), options.notes.bars);
   return input;
 }
 

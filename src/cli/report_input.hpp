@@ -11,4 +11,7 @@ namespace fingerturn::cli {
 /// that was asked for.
 ScoreInput read_to_report(const std::string& path, const ReportOptions& options);
 
+/// How missing fingers are filled in, by what was asked for.
+FingeringOptions fingering_options(const ReportOptions& options);
+
 }  // namespace fingerturn::cli

@@ -6,6 +6,7 @@
 #include "fingering/terms.hpp"
 #include "hand/spans.hpp"
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <span>
@@ -19,6 +20,7 @@ struct FingerTask {
   const SpanTable& spans;
   const Weights& weights;
   const Tables& tables;
+  FingerPairs avoided{};  ///< by the player's wish
 };
 
 /// What the choices of a line cost, in parts of a thousandth. Grips and choices are named by their
@@ -31,6 +33,10 @@ class LineCosts {
   [[nodiscard]] const Grip& grip(std::size_t number) const noexcept { return task_.grips[number]; }
   [[nodiscard]] Fingered at(std::size_t grip, std::size_t choice) const noexcept {
     return {task_.grips[grip], task_.choices.of(grip)[choice]};
+  }
+  /// Of a term, in thousandths.
+  [[nodiscard]] std::int32_t weight(std::size_t term) const noexcept {
+    return task_.weights.at(term);
   }
   [[nodiscard]] std::size_t choice_count(std::size_t grip) const noexcept {
     return task_.choices.of(grip).size();
@@ -51,8 +57,16 @@ class LineCosts {
   /// does not exist is not looked at.
   [[nodiscard]] std::int64_t added(std::size_t grip, std::size_t first, std::size_t middle,
                                    std::size_t choice) const noexcept;
+  /// How much of each term there is in what `added` sums up.
+  [[nodiscard]] std::array<std::int32_t, kTermCount> amounts(std::size_t grip, std::size_t first,
+                                                             std::size_t middle,
+                                                             std::size_t choice) const;
 
  private:
+  [[nodiscard]] Tally tally(Counted* counted = nullptr) const noexcept {
+    return {task_.weights, task_.tables, task_.avoided, counted};
+  }
+
   FingerTask task_;
 };
 

@@ -86,6 +86,7 @@ void add_key_to_key(const KeyStep& step, const SpanTable& spans, std::int32_t pa
     tally.add(Term::same_finger, part);
     return;
   }
+  if (tally.avoided().contains(step.leaves, step.strikes)) tally.add(Term::avoided_pair, part);
   add_spans(step, spans, part, tally);
   add_third_and_fourth(step, part, tally);
   add_passing(step, part, tally);

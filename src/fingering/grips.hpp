@@ -25,7 +25,7 @@ struct GripKey {
   bool in_whole_figure = false;
   Finger printed = 0;          ///< the finger that is given where its group comes again
   Finger again = 0;            ///< the finger that most places of its group have (repeats.hpp)
-  bool again_on_key = false;   ///< and its group begins on this key
+  bool again_on_key = false;   ///< and those lie on the same key
   std::int8_t held_from = -1;  ///< its place among the keys of the grip before; -1 where struck
 };
 

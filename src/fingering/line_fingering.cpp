@@ -1,6 +1,7 @@
 #include "fingering/line_fingering.hpp"
 
 #include "fingering/figures.hpp"
+#include "fingering/instead_at.hpp"
 #include "fingering/other_ways.hpp"
 #include "fingering/paths.hpp"
 #include "fingering/repeats.hpp"
@@ -68,7 +69,7 @@ std::optional<Line> without_misplaced_fingers(const Line& line,
 /// What is usual is no easier for that: the difficulty that is told does not count it.
 Weights without_habits(Weights weights) {
   for (const Term term : {Term::off_handbook, Term::off_figure, Term::off_printed, Term::off_repeat,
-                          Term::off_sequence}) {
+                          Term::off_sequence, Term::avoided_pair}) {
     weights.at(static_cast<std::size_t>(term)) = 0;
   }
   return weights;
@@ -83,6 +84,24 @@ Weights with_light_figures(Weights weights) {
   return weights;
 }
 
+/// The weights as a player's wishes change them.
+Weights wished(Weights weights, const FingerWishes& wishes) {
+  constexpr std::int32_t kThumbOnBlack = 4;
+  if (wishes.thumb_on_white) {
+    weights.at(static_cast<std::size_t>(Term::thumb_on_black)) *= kThumbOnBlack;
+  }
+  return weights;
+}
+
+FingerPairs avoided_by(const FingerWishes& wishes) noexcept {
+  const auto is_finger = [](Finger finger) { return kThumb <= finger && finger <= kFifth; };
+  FingerPairs pairs;
+  for (const FingerPair& pair : wishes.avoid) {
+    if (is_finger(pair.one) && is_finger(pair.other)) pairs.add(pair.one, pair.other);
+  }
+  return pairs;
+}
+
 Path easiest_path(const LineCosts& costs) { return easiest_path(costs, Remaining(costs)); }
 
 /// A line with all that its fingers are found by.
@@ -90,9 +109,10 @@ class LineFingerer {
  public:
   LineFingerer(const Line& line, const Model& model, const LineOptions& options)
       : line_(line),
-        model_(model),
+        model_{wished(model.weights, options.wishes), model.tables},
+        avoided_(avoided_by(options.wishes)),
         plain_weights_(without_habits(model.weights)),
-        light_weights_(with_light_figures(model.weights)),
+        light_weights_(with_light_figures(model_.weights)),
         spans_(options.reach_semitones),
         grips_(grips_of(line, spans_)),
         choices_(grips_, spans_),
@@ -106,12 +126,7 @@ class LineFingerer {
 
   /// The easiest, to whom what is usual is easy, and others beside it.
   std::vector<LineFingering> fingerings(std::size_t most) {
-    const LineCosts costs(task(model_.weights));
-    Path easiest = easiest_path(costs);
-    if (!first_.empty()) {
-      mark_again(first_, fingers_of(easiest), grips_);
-      easiest = easiest_path(costs);
-    }
+    const Path easiest = found_with_groups();
     std::vector<LineFingering> found{fingering(easiest)};
     const LineCosts light(task(light_weights_));
     for (const OtherWay& other : other_ways(line_, light, easiest, first_, most - 1)) {
@@ -124,7 +139,25 @@ class LineFingerer {
     return found;
   }
 
+  /// What others than `given`, or than those found where a 0 stands, would ask for at an event.
+  FingersInstead instead(std::size_t event, std::span<const Finger> given) {
+    const Path easiest = found_with_groups();
+    const auto grip = std::ranges::find(grips_, event, &Grip::event);
+    if (grip == grips_.end() || grip->event != event) return {};
+    const LineCosts costs(task(model_.weights));
+    return InsteadAt(line_, costs, easiest, static_cast<std::size_t>(grip - grips_.begin()))
+        .found(given);
+  }
+
  private:
+  Path found_with_groups() {
+    const LineCosts costs(task(model_.weights));
+    Path easiest = easiest_path(costs);
+    if (first_.empty()) return easiest;
+    mark_again(first_, fingers_of(easiest), grips_);
+    return easiest_path(costs);
+  }
+
   [[nodiscard]] std::vector<FoundFingers> fingers_of(const Path& path) const {
     std::vector<FoundFingers> found;
     found.reserve(grips_.size());
@@ -135,7 +168,7 @@ class LineFingerer {
   }
 
   [[nodiscard]] FingerTask task(const Weights& weights) const {
-    return {grips_, choices_, spans_, weights, model_.tables};
+    return {grips_, choices_, spans_, weights, model_.tables, avoided_};
   }
 
   [[nodiscard]] LineFingering fingering(const Path& path) const {
@@ -146,7 +179,8 @@ class LineFingerer {
   }
 
   const Line& line_;
-  const Model& model_;
+  Model model_;  ///< by the player's wishes
+  FingerPairs avoided_;
   Weights plain_weights_;
   Weights light_weights_;
   SpanTable spans_;
@@ -165,6 +199,17 @@ std::vector<LineFingering> finger_line(const Line& written, const Model& model,
   const std::optional<Line> bared = without_misplaced_fingers(written, options.reach_semitones);
   return LineFingerer(bared ? *bared : written, model, options)
       .fingerings(std::max<std::size_t>(options.most, 1));
+}
+
+FingersInstead fingers_instead(const Line& written, const Model& model, const LineOptions& options,
+                               std::size_t event) {
+  Line freed = without_misplaced_fingers(written, options.reach_semitones).value_or(written);
+  std::vector<Finger> given;
+  for (Note& note : freed.events[event].notes) {
+    given.push_back(note.held ? Finger{0} : note.finger.value_or(0));
+    if (!note.held) note.finger.reset();
+  }
+  return LineFingerer(freed, model, options).instead(event, given);
 }
 
 }  // namespace fingerturn

@@ -4,6 +4,7 @@
 #include <array>
 #include <cstdint>
 #include <limits>
+#include <map>
 #include <numeric>
 #include <optional>
 #include <unordered_map>
@@ -159,26 +160,44 @@ class GivenInGroup {
   std::size_t place_ = std::numeric_limits<std::size_t>::max();
 };
 
-/// The finger that most of the places have on a key; of several the one that comes first.
-Finger most_found(std::span<const std::size_t> places, std::span<const FoundFingers> found,
-                  std::size_t key) {
-  std::array<std::size_t, 1 + kFifth> votes{};
-  for (const std::size_t at : places) ++votes.at(found[at].at(key));
-  const std::size_t most = *std::ranges::max_element(votes);
-  const auto has_most = [&](std::size_t at) { return votes.at(found[at].at(key)) == most; };
-  return found[*std::ranges::find_if(places, has_most)].at(key);
-}
+/// How many places have each finger.
+class Votes {
+ public:
+  void add(Finger finger) { ++votes_.at(finger); }
+  /// The finger of most; of several the one that was found first.
+  [[nodiscard]] Finger most(std::span<const Finger> found) const {
+    const std::size_t most = *std::ranges::max_element(votes_);
+    return *std::ranges::find_if(found, [&](Finger each) { return votes_.at(each) == most; });
+  }
+  [[nodiscard]] std::size_t count() const {
+    return std::accumulate(votes_.begin(), votes_.end(), std::size_t{0});
+  }
 
+ private:
+  std::array<std::size_t, 1 + kFifth> votes_{};
+};
+
+/// Marks one key of a group: what most of its places have that lie on the same key, where there are
+/// two or more, else what most of all have.
 void mark_most_found(std::span<const std::size_t> places, std::span<const FoundFingers> found,
-                     std::vector<Grip>& grips) {
-  const Grip& first = grips[places.front()];
-  for (std::size_t i = 0; i < first.count; ++i) {
-    const Finger most = most_found(places, found, i);
-    for (const std::size_t at : places) {
-      GripKey& key = grips[at].keys.at(i);
-      key.again = most;
-      key.again_on_key = key.place == first.keys.at(i).place;
-    }
+                     std::size_t key, std::vector<Grip>& grips) {
+  Votes all;
+  std::map<std::int32_t, Votes> on_key;
+  std::map<std::int32_t, std::vector<Finger>> fingers_on_key;
+  std::vector<Finger> fingers;
+  for (const std::size_t at : places) {
+    const Finger finger = found[at].at(key);
+    const std::int32_t where = grips[at].keys.at(key).across;
+    all.add(finger);
+    fingers.push_back(finger);
+    on_key[where].add(finger);
+    fingers_on_key[where].push_back(finger);
+  }
+  for (const std::size_t at : places) {
+    GripKey& here = grips[at].keys.at(key);
+    const Votes& same = on_key[here.across];
+    here.again_on_key = same.count() > 1;
+    here.again = here.again_on_key ? same.most(fingers_on_key[here.across]) : all.most(fingers);
   }
 }
 
@@ -222,7 +241,10 @@ void mark_again(const std::vector<std::size_t>& first, std::span<const FoundFing
     const std::size_t group = first[*begin];
     const auto end =
         std::find_if(begin, together.end(), [&](std::size_t at) { return first[at] != group; });
-    if (end - begin > 1) mark_most_found({begin, end}, found, grips);
+    const std::size_t keys = end - begin > 1 ? grips[group].count : 0;
+    for (std::size_t key = 0; key < keys; ++key) {
+      mark_most_found({begin, end}, found, key, grips);
+    }
     begin = end;
   }
 }

@@ -6,6 +6,16 @@
 #include <utility>
 
 namespace fingerturn {
+namespace {
+
+void take_finger_off(Note& note) {
+  note.finger.reset();
+  note.changes_to.clear();
+  note.set_aside.reset();
+  note.suggested = false;
+}
+
+}  // namespace
 
 std::vector<PassageFingerings> suggest(const Score& score, const FingeringOptions& options) {
   std::vector<PassageFingerings> fingerings;
@@ -14,6 +24,7 @@ std::vector<PassageFingerings> suggest(const Score& score, const FingeringOption
     LineOptions of_line;
     of_line.reach_semitones =
         options.reach_semitones ? options.reach_semitones : passage.reach_semitones;
+    of_line.wishes = options.wishes;
     of_line.most = std::clamp<std::size_t>(options.most, 1, kMostFingerings);
     PassageFingerings& lines = fingerings.emplace_back();
     for (const Line& line : passage.lines) {
@@ -39,16 +50,25 @@ Line with_fingering(Line line, const LineFingering& fingering) {
   return line;
 }
 
+Score without_suggestions_outside(Score score, const BarRange& kept) {
+  for (Passage& passage : score.passages) {
+    for (Line& line : passage.lines) {
+      for (Event& event : line.events) {
+        if (kept.contains(event.bar)) continue;
+        for (Note& note : event.notes) {
+          if (note.suggested) take_finger_off(note);
+        }
+      }
+    }
+  }
+  return score;
+}
+
 Score without_fingers(Score score) {
   for (Passage& passage : score.passages) {
     for (Line& line : passage.lines) {
       for (Event& event : line.events) {
-        for (Note& note : event.notes) {
-          note.finger.reset();
-          note.changes_to.clear();
-          note.set_aside.reset();
-          note.suggested = false;
-        }
+        for (Note& note : event.notes) take_finger_off(note);
       }
       line.usual.clear();
     }

@@ -84,6 +84,10 @@ constexpr std::array<TermWords, kTermCount> kWords{{
      "another finger than most places of its group have on this note, on another key; not in "
      "what is told",
      kOurs},
+    {"avoided-pair",
+     "two fingers on different keys, one after the other, that the player wishes to avoid; not in "
+     "what is told",
+     kOurs},
 }};
 
 }  // namespace

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "fingerturn/score.hpp"
+
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -49,8 +51,9 @@ enum class Term : std::uint8_t {
   off_printed,
   off_repeat,
   off_sequence,
+  avoided_pair,
 };
-inline constexpr std::size_t kTermCount = 37;
+inline constexpr std::size_t kTermCount = 38;
 
 /// What the documentation says of a term.
 struct TermWords {
@@ -73,6 +76,9 @@ inline constexpr std::array kTableTerms{Term::opening_finger, Term::finger_over_
 /// white key are whole numbers. So difficulties are exact, and equal ones are really equal.
 inline constexpr std::int32_t kOne = 240;
 
+/// What difficulties are added up in, parts of a thousandth, for one.
+inline constexpr double kDifficultyUnit = 1000.0 * kOne;
+
 /// The amounts of the table terms, in parts of one; tables.hpp says where each stands.
 inline constexpr std::size_t kTableSize = 4090;
 using Tables = std::array<std::int16_t, kTableSize>;
@@ -81,6 +87,24 @@ using Tables = std::array<std::int16_t, kTableSize>;
 struct Model {
   Weights weights{};
   Tables tables{};
+};
+
+/// Pairs of fingers, in either order.
+class FingerPairs {
+ public:
+  constexpr void add(Finger one, Finger other) noexcept { bits_ |= bit(one, other); }
+  [[nodiscard]] constexpr bool contains(Finger one, Finger other) const noexcept {
+    return (bits_ & bit(one, other)) != 0;
+  }
+
+ private:
+  static constexpr std::uint32_t bit(Finger one, Finger other) noexcept {
+    const unsigned lower = one < other ? one : other;
+    const unsigned higher = one < other ? other : one;
+    return 1U << (lower * 5U + higher - 6U);
+  }
+
+  std::uint32_t bits_ = 0;
 };
 
 /// What was counted, for whoever wants to know more than the sum.
@@ -99,8 +123,11 @@ struct Counted {
 class Tally {
  public:
   /// Where something to count in is given, each amount is added up there as well.
-  Tally(const Weights& weights, const Tables& tables, Counted* counted = nullptr) noexcept
-      : weights_(weights), tables_(tables), counted_(counted) {}
+  Tally(const Weights& weights, const Tables& tables, FingerPairs avoided = {},
+        Counted* counted = nullptr) noexcept
+      : weights_(weights), tables_(tables), avoided_(avoided), counted_(counted) {}
+
+  [[nodiscard]] FingerPairs avoided() const noexcept { return avoided_; }
 
   void add(Term term, std::int32_t amount) noexcept {
     const auto at = static_cast<std::size_t>(term);
@@ -119,6 +146,7 @@ class Tally {
  private:
   const Weights& weights_;
   const Tables& tables_;
+  FingerPairs avoided_;
   Counted* counted_;
   std::int64_t difficulty_ = 0;
 };

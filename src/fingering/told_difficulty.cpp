@@ -6,7 +6,6 @@
 namespace fingerturn {
 namespace {
 
-constexpr double kUnit = 1000.0 * kOne;
 /// What asks more of one stroke is one leap or one stretch, however far.
 constexpr double kMostAsked = 6;
 
@@ -39,7 +38,7 @@ double told_difficulty(const LineCosts& costs, const Path& path) {
         at > 0 && comes_at_once_again(costs.at(at - 1, choice(at, 1)), costs.at(at, choice(at, 0)));
     if (!stays) {
       const auto added = costs.added(at, choice(at, 2), choice(at, 1), choice(at, 0));
-      asked += std::min(kMostAsked, static_cast<double>(added) / kUnit);
+      asked += std::min(kMostAsked, static_cast<double>(added) / kDifficultyUnit);
     }
     sum += asked / grip.quarters_since;
   }

@@ -17,7 +17,7 @@ constexpr Model kNothing{};
 template <typename Add>
 void add_row(AmountRows& rows, const Add& add) {
   Counted counted;
-  Tally tally(kNothing.weights, kNothing.tables, &counted);
+  Tally tally(kNothing.weights, kNothing.tables, {}, &counted);
   add(tally);
   for (std::size_t term = 0; term < kTermCount; ++term) {
     const std::int32_t amount = counted.amounts.at(term);

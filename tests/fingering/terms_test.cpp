@@ -29,7 +29,9 @@ constexpr Model kOnes{{}, [] {
 std::array<std::int32_t, kTermCount> amounts_of(std::string_view notation) {
   const LineTask task(line_written(notation), kOnes);
   Counted counted;
-  Tally tally(kOnes.weights, kOnes.tables, &counted);
+  FingerPairs avoided;
+  avoided.add(5, 4);
+  Tally tally(kOnes.weights, kOnes.tables, avoided, &counted);
   const auto at = [&task](std::size_t grip) {
     return Fingered{task.grips[grip], task.choices.of(grip).front()};
   };
@@ -120,6 +122,8 @@ const std::vector<TermCase> kCases{
     {Term::off_repeat, "1/8 C4:1 E:2 D:3 F:4 | C:1 E:3 D:3 F:4", 1},
     {Term::off_repeat, "1/8 C4:1 E:2 D:3 F:4 | D:1 F:3 E:3 G:4", 0},
     {Term::off_sequence, "1/8 C4:1 E:2 D:3 F:4 | D:1 F:3 E:3 G:4", 1},
+    {Term::avoided_pair, "C4:4 D4:5 C4:4 D4:3", 2},
+    {Term::avoided_pair, "C4:4+D4:5", 0},
     {Term::off_figure, "C4:1 D:2 E:3 F:1 G:2 A:3 B:4", 0},
     {Term::off_figure, "C4:1 D:2 E:3 F:1 G:2 A:3 B:5", 1},
 };

@@ -46,7 +46,7 @@ Command add_excerpt(CLI::App& program) {
                    "A file in the passage notation or in MusicXML; - is standard input")
       ->required()
       ->type_name("");
-  add_bars(*line, options->notes.bars, "Take these bars, as in 5-8")->required();
+  add_bars(*line, "--bars", options->notes.bars, "Take these bars, as in 5-8")->required();
   add_hand(*line, options->notes.hand,
            "Take this hand only; a MusicXML part of one staff is taken as this hand's");
   add_passage_and_part(*line, options->notes);

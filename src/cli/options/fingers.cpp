@@ -1,9 +1,42 @@
 #include "cli/options/fingers.hpp"
 
+#include "cli/options/notes.hpp"
 #include "cli/options/value.hpp"
 #include "fingerturn/fingering.hpp"
 
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
 namespace fingerturn::cli {
+namespace {
+
+/// "4-5"; throws where a text names no two fingers.
+FingerPair pair_in(const std::string& text) {
+  const auto is_finger = [](char letter) { return '1' <= letter && letter <= '5'; };
+  if (text.size() == 3 && is_finger(text[0]) && text[1] == '-' && is_finger(text[2]) &&
+      text[0] != text[2]) {
+    return {static_cast<Finger>(text[0] - '0'), static_cast<Finger>(text[2] - '0')};
+  }
+  throw CLI::ValidationError("--avoid",
+                             fmt::format("expected two fingers as in 4-5, found \"{}\"", text));
+}
+
+/// "3:2.5"; throws where a text names no bar and beat.
+Moment moment_in(const std::string& text) {
+  const std::size_t colon = text.find(':');
+  const auto bar = number_in<std::int32_t>(std::string_view(text).substr(0, colon));
+  const auto beat = colon == std::string::npos
+                        ? std::optional(1.0)
+                        : number_in<double>(std::string_view(text).substr(colon + 1));
+  if (bar && beat && *bar >= 0 && *beat >= 1) return {*bar, *beat};
+  throw CLI::ValidationError(
+      "--why", fmt::format("expected a bar and a beat as in 3:2.5, found \"{}\"", text));
+}
+
+}  // namespace
 
 void add_suggest(CLI::App& command, bool& suggest) {
   command.add_flag("--suggest", suggest,
@@ -16,6 +49,32 @@ void add_alternatives(CLI::App& command, int& alternatives) {
                   "Give this many fingerings of each passage, the easiest first")
       ->check(number_from(1, static_cast<int>(kMostFingerings)))
       ->type_name("N");
+}
+
+void add_wishes(CLI::App& command, FingerOptions& fingers) {
+  command
+      .add_option_function<std::vector<std::string>>(
+          "--avoid",
+          [&fingers](const std::vector<std::string>& texts) {
+            for (const std::string& text : texts) fingers.wishes.avoid.push_back(pair_in(text));
+          },
+          "Do not suggest these two fingers one after the other, as in 4-5, where there is "
+          "another way; may be given more than once")
+      ->type_name("A-B")
+      ->expected(1);
+  command.add_flag("--prefer-thumb-on-white", fingers.wishes.thumb_on_white,
+                   "Suggest the thumb on black keys only where all else is much harder");
+  add_bars(command, "--keep", fingers.kept,
+           "Keep what is suggested (?) in these bars of the input, and find it anew elsewhere");
+}
+
+void add_why(CLI::App& command, std::optional<Moment>& why) {
+  command
+      .add_option_function<std::string>(
+          "--why", [&why](const std::string& text) { why = moment_in(text); },
+          "Instead of a report, say what decided between the fingers at this bar and beat, as in "
+          "3:2.5, and others; as text or json")
+      ->type_name("BAR:BEAT");
 }
 
 }  // namespace fingerturn::cli

@@ -26,16 +26,16 @@ std::optional<BarRange> bar_range(std::string_view text) {
 }
 
 /// Throws where a text names no bars.
-BarRange bars_in(const std::string& text) {
+BarRange bars_in(const std::string& option, const std::string& text) {
   const std::optional<BarRange> bars = bar_range(text);
   if (!bars) {
-    throw CLI::ValidationError("--bars",
+    throw CLI::ValidationError(option,
                                fmt::format("expected bars as in 5-8 or 5, found \"{}\"", text));
   }
   if (bars->first > bars->last) {
     throw CLI::ValidationError(
-        "--bars", fmt::format("expected the first bar before the last, as in {}-{}, found \"{}\"",
-                              bars->last, bars->first, text));
+        option, fmt::format("expected the first bar before the last, as in {}-{}, found \"{}\"",
+                            bars->last, bars->first, text));
   }
   return *bars;
 }
@@ -48,11 +48,10 @@ void add_hand(CLI::App& command, std::optional<Hand>& hand, const std::string& d
              description);
 }
 
-CLI::Option* add_bars(CLI::App& command, std::optional<BarRange>& bars,
+CLI::Option* add_bars(CLI::App& command, const std::string& name, std::optional<BarRange>& bars,
                       const std::string& description) {
-  const auto take = [&bars](const std::string& text) { bars = bars_in(text); };
-  return command.add_option_function<std::string>("--bars", take, description)
-      ->type_name("FIRST-LAST");
+  const auto take = [name, &bars](const std::string& text) { bars = bars_in(name, text); };
+  return command.add_option_function<std::string>(name, take, description)->type_name("FIRST-LAST");
 }
 
 void add_passage_and_part(CLI::App& command, ChosenNotes& notes) {
@@ -70,7 +69,7 @@ void add_passage_and_part(CLI::App& command, ChosenNotes& notes) {
 void add_chosen_notes(CLI::App& command, ChosenNotes& notes) {
   add_hand(command, notes.hand,
            "Show this hand only; a MusicXML part of one staff is taken as this hand's");
-  add_bars(command, notes.bars,
+  add_bars(command, "--bars", notes.bars,
            "Show these bars only, as in 5-8; what the bars before prepare still counts");
   add_passage_and_part(command, notes);
 }

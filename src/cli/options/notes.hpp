@@ -21,7 +21,8 @@ struct ChosenNotes {
 void add_chosen_notes(CLI::App& command, ChosenNotes& notes);
 
 void add_hand(CLI::App& command, std::optional<Hand>& hand, const std::string& description);
-CLI::Option* add_bars(CLI::App& command, std::optional<BarRange>& bars,
+/// An option that takes bars, "--bars" or one of another name.
+CLI::Option* add_bars(CLI::App& command, const std::string& name, std::optional<BarRange>& bars,
                       const std::string& description);
 void add_passage_and_part(CLI::App& command, ChosenNotes& notes);
 

@@ -1,7 +1,11 @@
 #include "cli/options/player.hpp"
 
 #include "cli/options/value.hpp"
+#include "fingerturn/fingering.hpp"
 #include "fingerturn/score.hpp"
+
+#include <string>
+#include <string_view>
 
 namespace fingerturn::cli {
 namespace {
@@ -17,6 +21,20 @@ CLI::Validator plausible_tempo() {
   return {check, ""};
 }
 
+constexpr std::string_view kSmall = "small";
+
+/// Lets a small hand pass, and the reaches that the notation takes.
+CLI::Validator plausible_reach() {
+  const auto check = [](const std::string& text) {
+    const std::optional<int> reach = number_in<int>(text);
+    return text == kSmall || (reach && kSmallestReach <= *reach && *reach <= kWidestReach)
+               ? std::string()
+               : fmt::format("expected semitones, from {} to {}, or small, found \"{}\"",
+                             kSmallestReach, kWidestReach, text);
+  };
+  return {check, ""};
+}
+
 }  // namespace
 
 void add_player(CLI::App& command, AnalyseOptions& player) {
@@ -25,12 +43,16 @@ void add_player(CLI::App& command, AnalyseOptions& player) {
                   "Take this tempo, in quarter notes a minute, instead of the written ones")
       ->check(plausible_tempo())
       ->type_name("N");
+  const auto take_reach = [&player](const std::string& text) {
+    player.reach_semitones = text == kSmall ? kSmallHandReach : number_in<int>(text);
+  };
   command
-      .add_option("--reach", player.reach_semitones,
-                  "Fit the watch list to a hand that takes this interval with 1-5 in comfort, in "
-                  "semitones")
-      ->check(number_from(kSmallestReach, kWidestReach))
-      ->type_name("N");
+      .add_option_function<std::string>(
+          "--reach", take_reach,
+          "Fit the watch list and suggested fingers to a hand that takes this interval with 1-5 in "
+          "comfort, in semitones; small is 10")
+      ->check(plausible_reach())
+      ->type_name("N|small");
 }
 
 }  // namespace fingerturn::cli
