@@ -102,3 +102,77 @@ is "$(jq -c '[.passages[].hands[].events[].notes[] | select(.suggested)] | lengt
 run finger score.musicxml --format musicxml --alternatives 2
 status_is 2
 has err 'room for one fingering'
+
+# What sets an alternative apart from the first is in its title and in JSON.
+run finger bars.passage --alternatives 4 --format json
+is "$(jq -c '[.passages[] | has("apart")]' out)" '[false,true,true,true]'
+is "$(jq -r '[.passages[1:][] | .title | contains(": ")] | all' out)" true
+cp out apart.json
+schema="$FINGERTURN_SOURCE_DIR/docs/analysis.schema.json"
+is "$(not_valid apart.json)" ''
+
+# Alternatives side by side show bars that come again as well.
+printf '1/8 C4 E G E | C4 E G E | C4 E G E | C4 E G E |\n' >again.passage
+run finger again.passage --alternatives 3 --format html
+cp out once.html
+run finger again.passage --alternatives 3 --once --format html
+same_files out once.html
+
+# Why a finger is taken.
+printf 'meter: 4/4\nRH: 1/8 C4 D E F G A B C5 |\nLH: 1/1 C3:5 |\n' >why.passage
+run finger why.passage --why 1:2.5
+status_is 0
+is "$(head -n 1 out)" 'bar 1, beat 2.5, right hand: 1 on F4'
+has out 'harder by'
+has out 'off-handbook: another finger'
+has out 'no medical advice'
+run finger why.passage --why 1:1 --format json
+is "$(jq -c '[.why[] | [.hand, .fingers, .given]]' out)" '[["right",[1],false],["left",[5],true]]'
+is "$(jq '[.why[].others[] | ([.terms[].harder] | add) - .harder | fabs < 1e-6] | all' out)" true
+is "$(jq -r '.caution | length > 100' out)" true
+cp out why.json
+schema="$FINGERTURN_SOURCE_DIR/docs/why.schema.json"
+is "$(not_valid why.json)" ''
+mkdir spoiled
+jq '.why[0].hand = "third"' why.json >spoiled/hand.json
+jq '.why[0].others[0].terms[0].harder = "much"' why.json >spoiled/harder.json
+jq 'del(.caution)' why.json >spoiled/caution.json
+none_spoiled_fits
+run finger why.passage --why 1:1 --hand left --format json
+is "$(jq '.why | length' out)" 1
+run finger why.passage --why 1
+is "$(head -n 1 out)" 'bar 1, beat 1, right hand: 1 on C4'
+run finger why.passage --why 1:1.25
+status_is 2
+has err 'nothing is struck in bar 1 on beat 1.25'
+run finger why.passage --why 3:
+status_is 2
+has err 'expected a bar and a beat as in 3:2.5'
+run finger why.passage --why 1:1 --format svg
+status_is 2
+has err 'told as text or json'
+
+# Wishes.
+run finger why.passage --hand right --bars 1 --avoid 4-5 --format passage
+status_is 0
+run finger why.passage --avoid 4-6
+status_is 2
+has err 'expected two fingers as in 4-5, found "4-6"'
+echo '1/8 F#4 G# A# C#5 D# F# G# A#' >black.passage
+run finger black.passage --format passage
+has out 'F#4:1?'
+run finger black.passage --prefer-thumb-on-white --format passage
+is "$(grep -c ':1' out)" 0
+echo '1/8 C4:4? D:5? E | G:5? A:1? B' >kept.passage
+run finger kept.passage --keep 1 --format passage
+has out 'C4:4? D4:5?'
+is "$(grep -c 'A4:1?' out)" 0
+run finger kept.passage --keep 2-1
+status_is 2
+has err '--keep'
+echo '1/4 C4+C5' >octave.passage
+run finger octave.passage --reach small --format json
+is "$(jq '.passages[0].reach' out)" 10
+run finger octave.passage --reach 6
+status_is 2
+has err 'or small, found "6"'
