@@ -18,6 +18,14 @@ namespace fingerturn {
 
 enum class ScaleDirection : std::uint8_t { up, down, up_and_down };
 
+/// How far above the left hand's note the right hand's is, octaves left out: on the same degree of
+/// the scale or so many degrees above it. In chromatic scales a third is a minor one, a sixth a
+/// major one.
+enum class HandsApart : std::uint8_t { octave, third, sixth, tenth };
+
+/// What each hand plays at a time.
+enum class ScaleNotes : std::uint8_t { single, octaves, thirds };
+
 /// The most octaves that can be asked for.
 inline constexpr int kMostScaleOctaves = 4;
 
@@ -25,9 +33,17 @@ struct ScaleOptions {
   std::optional<Hand> hand = std::nullopt;  ///< none: both hands, the left an octave below
   int octaves = 1;                          ///< from 1 to kMostScaleOctaves
   ScaleDirection direction = ScaleDirection::up;
-  /// The first note that is played, by the right hand where both play: a keynote or root of the
-  /// scale as it is spelled. None: a middle register.
+  /// The first note that is played, of double notes the lower: the keynote or the root as it is
+  /// spelled, or the lowest note of an inversion. Where both hands play it is the right hand's, but
+  /// a third or a tenth apart the left hand's, which has the keynote there. None: a middle
+  /// register.
   std::optional<Pitch> from = std::nullopt;
+  int inversion = 0;  ///< of arpeggios: 1, 2, of sevenths 3; 0 is root position
+  /// Both hands begin on the same key, in octaves and thirds with an octave from one lower note to
+  /// the other, and move apart; falling they come together, up and down they return.
+  bool contrary = false;
+  HandsApart apart = HandsApart::octave;  ///< of scales in both hands
+  ScaleNotes notes = ScaleNotes::single;
 };
 
 struct ScaleResult {

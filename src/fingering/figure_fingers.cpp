@@ -3,6 +3,7 @@
 #include "hand/keyboard.hpp"
 #include "scales/fingers.hpp"
 #include "scales/line_of_fifths.hpp"
+#include "scales/part_fingers.hpp"
 
 #include <algorithm>
 #include <array>
@@ -15,44 +16,9 @@ namespace {
 
 constexpr int kKeysInOctave = 12;
 
-/// Keys and their fingers as the hand has them: from the thumb's side to the fifth's.
-struct HandRun {
-  std::vector<int> keys;
-  std::vector<Finger> fingers;
-};
-
-std::vector<std::size_t> thumbs_in(const std::vector<Finger>& fingers) {
-  std::vector<std::size_t> thumbs;
-  for (std::size_t i = 0; i < fingers.size(); ++i) {
-    if (fingers[i] == kThumb) thumbs.push_back(i);
-  }
-  return thumbs;
-}
-
 std::size_t passings_in(const std::vector<Finger>& fingers) {
   return static_cast<std::size_t>(std::ranges::count_if(
       fingers.begin() + 1, fingers.end(), [](Finger finger) { return finger == kThumb; }));
-}
-
-/// The thumb does not pass for the last few notes where the fingers before it are enough: a scale
-/// goes on to 4 or 5, an arpeggio closes with 5. None of them then stands with 5 on a black key.
-void close_run(HandRun& run, bool arpeggio) {
-  const std::vector<std::size_t> thumbs = thumbs_in(run.fingers);
-  if (thumbs.empty() || thumbs.back() == 0) return;
-  const std::size_t last = thumbs.back();
-  const std::size_t before = thumbs.size() > 1 ? thumbs[thumbs.size() - 2] : 0;
-  const std::size_t count = run.fingers.size() - last;
-  if (arpeggio) {
-    if (count == 1 && last - before >= 3 && !is_black_key(run.keys.back())) {
-      run.fingers.back() = kFifth;
-    }
-    return;
-  }
-  const std::size_t highest = run.fingers[last - 1] + count;
-  if (highest > kFifth || (highest == kFifth && is_black_key(run.keys.back()))) return;
-  for (std::size_t i = 0; i < count; ++i) {
-    run.fingers[last + i] = static_cast<Finger>(run.fingers[last + i - 1] + 1);
-  }
 }
 
 /// The fingers of a scale on a part of it.
