@@ -95,6 +95,49 @@ refused '--down excludes --both' C major --both --down
 refused 'C.passage/x: cannot write: No such file or directory' C major --output C.passage/x
 holds 'nothing is left behind' test ! -e C.passage
 
+# Inversions, contrary motion, hands apart, double notes.
+run scale 'C major arpeggio' --inversion 1 --hand right --octaves 2
+is "$(cat out)" 'passage: C major arpeggio, first inversion, right hand, 2 octaves
+# Fingers by common practice, no source: the thumb on the outermost note at
+# its side, or else on the next white key.
+meter: 6/8
+1/8 E4:1 G4:2 C5:4 E5:1 G5:2 C6:4 | 1/2. E6:5 ||'
+run scale C major --contrary --both
+has out 'passage: C major scale, both hands in contrary motion, 1 octave, out and back'
+has out 'LH: 1/8 C4:1 B3:2 A3:3 G3:1 F3:2 E3:3 D3:4 C3:5 |'
+run scale C major --apart sixth
+is "$(cat out)" 'passage: C major scale, both hands a sixth apart, 1 octave
+# Fingers from memory after C.-L. Hanon, The Virtuoso Pianist (1873), no. 39.
+# The left hand begins on the third; each of its notes has the finger that it
+# has from the keynote.
+meter: 4/4
+RH: 1/8 C4:1 D4:2 E4:3 F4:1 G4:2 A4:3 B4:4 C5:5 ||
+LH: 1/8 E3:3 F3:2 G3:1 A3:3 B3:2 C4:1 D4:4 E4:3 ||'
+run scale Eb major --double octaves --hand left --down
+has out '# Octaves have 1-5 on white keys and 1-4 on black ones (common practice, no'
+has out '1/8 Eb3:4+Eb4:1 D3:5+D4:1 C3:5+C4:1 Bb2:4+Bb3:1 |'
+run scale C chromatic --double thirds --hand right
+has out '1/8 C4:1+Eb4:3 C#4:2+En4:4 D4:1+F4:3 D#4:2+F#4:4 |'
+for form in '--contrary' '--apart tenth' '--double thirds' '--double octaves'; do
+  # shellcheck disable=SC2086 # an option and its word
+  "$FINGERTURN" scale 'A harmonic minor' --both $form | "$FINGERTURN" annotate - >piped 2>err
+  is_empty err
+  has piped 'A harmonic minor scale'
+done
+refused 'only arpeggios have inversions, not the C major scale' C major --inversion 1
+refused 'C major arpeggio has inversions 1 to 2, not 3' C major arpeggio --inversion 3
+refused '--inversion: expected a number from 1 to 3, found "4"' C major arpeggio --inversion 4
+refused 'contrary motion takes both hands, not the left one alone' C major --contrary --hand left
+refused 'a scale with the hands apart takes both hands, not the right one alone' \
+  C major --apart third --hand right
+refused 'hands in contrary motion stay in no thirds, sixths or tenths' \
+  C major --contrary --apart third
+refused 'hands in thirds, sixths or tenths play single notes, not double ones' \
+  C major --apart third --double octaves
+refused 'only scales go in thirds, not the C major arpeggio' C major arpeggio --double thirds
+refused '--apart: expected sixth|tenth|third, found "fifth"' C major --apart fifth
+refused '--double: expected octaves|thirds, found "sixths"' C major --double sixths
+
 # Names as others write them, and two in one word.
 for name in Cm 'A minor harmonic' 'B minor melodic' Es-Dur; do
   run scale "$name"

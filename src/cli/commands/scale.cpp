@@ -74,6 +74,26 @@ ExitStatus scale(const ScaleCommandOptions& options) {
   return text ? write_whole(options.output, *text) : ExitStatus::wrong_usage;
 }
 
+/// What else than a scale in parallel octaves is written.
+void add_forms(CLI::App& command, ScaleOptions& wanted) {
+  constexpr int kMostInversions = 3;
+  command
+      .add_option("--inversion", wanted.inversion,
+                  "Begin an arpeggio on its second note (1), third (2) or fourth (3)")
+      ->check(number_from(1, kMostInversions))
+      ->type_name("N");
+  command.add_flag("--contrary", wanted.contrary,
+                   "Begin with both hands on one key and move apart; with --both return, with "
+                   "--down come together");
+  add_choice(
+      command, "--apart",
+      {{"third", HandsApart::third}, {"sixth", HandsApart::sixth}, {"tenth", HandsApart::tenth}},
+      wanted.apart, "Keep the hands so far apart");
+  add_choice(command, "--double",
+             {{"octaves", ScaleNotes::octaves}, {"thirds", ScaleNotes::thirds}}, wanted.notes,
+             "Play double notes in each hand");
+}
+
 }  // namespace
 
 Command add_scale(CLI::App& program) {
@@ -93,8 +113,9 @@ Command add_scale(CLI::App& program) {
       ->type_name("N");
   line->add_option_function<std::string>(
           "--from", [&wanted](const std::string& text) { wanted.from = pitch_in(text); },
-          "Begin with this pitch, as in Bb2; where both hands play, the right hand's first. A "
-          "middle one if not given")
+          "Begin with this pitch, as in Bb2; where both hands play, the right hand's first, a "
+          "third "
+          "or tenth apart the left hand's. A middle one if not given")
       ->type_name("PITCH");
   const auto turn = [&wanted](ScaleDirection direction) {
     return [&wanted, direction] { wanted.direction = direction; };
@@ -103,6 +124,7 @@ Command add_scale(CLI::App& program) {
                                               "Write it falling instead of rising");
   line->add_flag_callback("--both", turn(ScaleDirection::up_and_down), "Write it up and down")
       ->excludes(down);
+  add_forms(*line, wanted);
   add_music_format(*line, options->format);
   add_output(*line, options->output);
   line->footer(
