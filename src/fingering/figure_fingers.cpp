@@ -39,6 +39,20 @@ bool is_whole(std::span<const int> rising, ScaleName name) {
   return rising.front() % kKeysInOctave == tonic && rising.back() % kKeysInOctave == tonic;
 }
 
+/// An arpeggio over two octaves or more from one of its notes to the same, which is not its root.
+/// Over one octave chords are fingered as what surrounds them asks.
+std::optional<RunFingers> whole_inversion(std::span<const int> rising,
+                                          std::span<const ScaleName> names, Hand hand) {
+  const ScaleName name = names.front();
+  const int width = rising.back() - rising.front();
+  if (width % kKeysInOctave != 0 || width == kKeysInOctave) return std::nullopt;
+  if (!is_arpeggio(name.kind)) return std::nullopt;
+  const std::vector<int> notes = notes_of_octave(name.kind, name.tonic, false);
+  const auto lowest = std::ranges::find(notes, rising.front() % kKeysInOctave, semitones_above_c);
+  return RunFingers{name, arpeggio_fingers(name, hand, rising), true,
+                    static_cast<int>(lowest - notes.begin())};
+}
+
 /// Groups of fingers from the thumb on, over and over: the thumb takes the first note as it takes a
 /// tonic. None where a thumb would be on a black key.
 std::optional<HandRun> from_first_note(const HandRun& run, std::span<const std::size_t> groups) {
@@ -115,7 +129,7 @@ class RunChoice {
     const std::size_t passings = passings_in(run.fingers);
     if (!best_.fingers.empty() && passings >= passings_) return;
     passings_ = passings;
-    best_ = {name, run.fingers, false};
+    best_ = {name, run.fingers};
   }
 
   Hand hand_;
@@ -132,6 +146,7 @@ RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> n
     const int octaves = (rising.back() - rising.front()) / kKeysInOctave;
     return {name, scale_fingers(name, hand, octaves), true};
   }
+  if (auto inversion = whole_inversion(rising, names, hand)) return std::move(*inversion);
   RunChoice choice(rising, hand);
   const ScaleKind kind = names.front().kind;
   const bool triad = kind == ScaleKind::major_arpeggio || kind == ScaleKind::minor_arpeggio;

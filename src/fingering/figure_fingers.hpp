@@ -14,12 +14,14 @@ struct RunFingers {
   std::optional<ScaleName> name;
   std::vector<Finger> fingers;
   bool is_whole = false;
+  int inversion = 0;  ///< of a whole arpeggio
 };
 
 /// The fingers that a hand has by habit on keys that rise through scales or arpeggios, which all
-/// have them: MIDI note numbers, four and more. A run from tonic to tonic has the handbook's.
-/// Another one is a part: of the ways to finger it that are there the one with the fewest passings,
-/// of these the first (docs/fingering.md says their order).
+/// have them: MIDI note numbers, four and more. A run from tonic to tonic has the handbook's,
+/// an arpeggio from another note to its octave those of its inversion. Another one is a part: of
+/// the ways to finger it that are there the one with the fewest passings, of these the first
+/// (docs/fingering.md says their order).
 RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> names, Hand hand);
 
 }  // namespace fingerturn

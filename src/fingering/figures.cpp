@@ -3,6 +3,7 @@
 #include "fingering/figure_fingers.hpp"
 #include "scales/kinds.hpp"
 #include "scales/line_of_fifths.hpp"
+#include "scales/task.hpp"
 
 #include <algorithm>
 #include <array>
@@ -188,6 +189,7 @@ std::optional<Figure> figure_of(Hand hand, const Run& run, std::vector<int> keys
                 usual.name,
                 usual.is_whole,
                 is_arpeggio(names.front().kind),
+                usual.inversion,
                 std::move(usual.fingers)};
 }
 
@@ -219,6 +221,9 @@ std::string words_of(const Figure& figure, const Line& line, std::span<const Gri
     if (midi_number(pitch) % kOctave != tonic) continue;
     name.tonic = fifths_of(pitch.step, pitch.alter);
     break;
+  }
+  if (figure.inversion > 0) {
+    return name_of({name, {.inversion = figure.inversion}}) + " (common practice)";
   }
   return fmt::format("{}{}{}, fingers of the handbook", figure.is_whole ? "" : "part of ",
                      to_string(name), is_arpeggio(name.kind) ? "" : " scale");

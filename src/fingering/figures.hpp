@@ -23,6 +23,7 @@ struct Figure {
   std::optional<ScaleName> name;
   bool is_whole = false;  ///< from tonic to tonic
   bool is_arpeggio = false;
+  int inversion = 0;            ///< of a whole arpeggio
   std::vector<Finger> fingers;  ///< one for each grip
 };
 

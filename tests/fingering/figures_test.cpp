@@ -116,6 +116,33 @@ TEST_CASE("an arpeggio from another note begins with the thumb and ends with 5",
   CHECK(easiest("E5 C G4 E C G3 E", "left") == "1 2 4 1 2 4 5");
 }
 
+TEST_CASE("inversions of arpeggios come out whole over two octaves and more",
+          "[fingering][figures]") {
+  std::size_t count = 0;
+  for (const std::string& name : handbook_scale_names()) {
+    if (!name.ends_with(" arpeggio")) continue;
+    for (const int inversion : {1, 2, 3}) {
+      for (const int octaves : {2, 3, 4}) {
+        for (const ScaleDirection direction : kDirections) {
+          const ScaleResult scale = handbook_scale(
+              name, {.octaves = octaves, .direction = direction, .inversion = inversion});
+          // Triads have two; those of a diminished seventh are such chords on other roots.
+          if (!scale.ok() || name.ends_with("diminished seventh arpeggio")) continue;
+          for (const Line& line : scale.score.passages.at(0).lines) {
+            INFO(scale.score.passages.at(0).title << ", " << to_string(line.hand));
+            CHECK(fingers_without_any(line) == fingers_of(line));
+            ++count;
+          }
+        }
+      }
+    }
+  }
+  CHECK(count > 1500);
+  CHECK(words_in("E4 G C5 E G C6 E") == "C major arpeggio, first inversion (common practice)");
+  CHECK(words_in("Bb5 G E Db Bb4 G E Db Bb3") ==
+        "B-flat diminished seventh arpeggio, fingers of the handbook");
+}
+
 TEST_CASE("a part of an arpeggio closes with 5 on one last note only", "[fingering][figures]") {
   const auto fingers = [](std::string_view notes) {
     const std::vector<Figure> figures = figures_in(line_written("1/8 " + std::string(notes)));
