@@ -1,6 +1,7 @@
 #include "fingering/figure_fingers.hpp"
 
 #include "hand/keyboard.hpp"
+#include "scales/double_notes.hpp"
 #include "scales/fingers.hpp"
 #include "scales/line_of_fifths.hpp"
 #include "scales/part_fingers.hpp"
@@ -49,7 +50,10 @@ std::optional<RunFingers> whole_inversion(std::span<const int> rising,
   if (!is_arpeggio(name.kind)) return std::nullopt;
   const std::vector<int> notes = notes_of_octave(name.kind, name.tonic, false);
   const auto lowest = std::ranges::find(notes, rising.front() % kKeysInOctave, semitones_above_c);
-  return RunFingers{name, arpeggio_fingers(name, hand, rising), true,
+  return RunFingers{name,
+                    arpeggio_fingers(name, hand, rising),
+                    {},
+                    true,
                     static_cast<int>(lowest - notes.begin())};
 }
 
@@ -129,7 +133,7 @@ class RunChoice {
     const std::size_t passings = passings_in(run.fingers);
     if (!best_.fingers.empty() && passings >= passings_) return;
     passings_ = passings;
-    best_ = {name, run.fingers};
+    best_ = {name, run.fingers, {}};
   }
 
   Hand hand_;
@@ -138,13 +142,45 @@ class RunChoice {
   std::size_t passings_ = 0;
 };
 
+/// The scale from tonic to tonic that the lower notes of thirds are; a chromatic one is whole from
+/// any note to its octave.
+std::optional<ScaleName> whole_scale(std::span<const std::pair<int, int>> rising,
+                                     std::span<const ScaleName> names) {
+  const std::array<int, 2> ends{rising.front().first, rising.back().first};
+  if ((ends[1] - ends[0]) % kKeysInOctave != 0) return std::nullopt;
+  for (const ScaleName name : names) {
+    if (name.kind == ScaleKind::chromatic || is_whole(ends, name)) return name;
+  }
+  return std::nullopt;
+}
+
 }  // namespace
+
+RunFingers third_fingers(std::span<const std::pair<int, int>> rising,
+                         std::span<const ScaleName> names, Hand hand) {
+  const std::optional<ScaleName> whole = whole_scale(rising, names);
+  if (!whole) return {};
+  std::vector<DoubleNote> notes;
+  for (const auto& [lower, upper] : rising) notes.push_back({lower, upper});
+  if (whole->kind == ScaleKind::chromatic) {
+    finger_chromatic_thirds(notes, hand);
+  } else {
+    finger_thirds(notes, hand);
+  }
+  RunFingers found{whole, {}, {}, true};
+  for (const DoubleNote& note : notes) {
+    const bool lower_is_near = hand == Hand::right;
+    found.fingers.push_back(lower_is_near ? note.lower_finger : note.upper_finger);
+    found.far_fingers.push_back(lower_is_near ? note.upper_finger : note.lower_finger);
+  }
+  return found;
+}
 
 RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> names, Hand hand) {
   for (const ScaleName name : names) {
     if (!is_whole(rising, name)) continue;
     const int octaves = (rising.back() - rising.front()) / kKeysInOctave;
-    return {name, scale_fingers(name, hand, octaves), true};
+    return {name, scale_fingers(name, hand, octaves), {}, true};
   }
   if (auto inversion = whole_inversion(rising, names, hand)) return std::move(*inversion);
   RunChoice choice(rising, hand);

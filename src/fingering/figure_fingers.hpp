@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace fingerturn {
@@ -12,7 +13,8 @@ namespace fingerturn {
 /// The fingers of a run, and the scale that they are those of (Figure::name).
 struct RunFingers {
   std::optional<ScaleName> name;
-  std::vector<Finger> fingers;
+  std::vector<Finger> fingers;      ///< of double notes those nearer to the thumb's side
+  std::vector<Finger> far_fingers;  ///< the others of double notes
   bool is_whole = false;
   int inversion = 0;  ///< of a whole arpeggio
 };
@@ -23,5 +25,10 @@ struct RunFingers {
 /// the ways to finger it that are there the one with the fewest passings, of these the first
 /// (docs/fingering.md says their order).
 RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> names, Hand hand);
+
+/// The same of thirds, each with its lower and its upper key. Only whole scales have fingers by
+/// habit, those that `scale` writes; else there are none.
+RunFingers third_fingers(std::span<const std::pair<int, int>> rising,
+                         std::span<const ScaleName> names, Hand hand);
 
 }  // namespace fingerturn

@@ -17,7 +17,9 @@ namespace fingerturn {
 namespace {
 
 constexpr int kOctave = 12;
-constexpr int kWidestStep = 5;      // between neighbours of an arpeggio: a fourth
+constexpr int kWidestStep = 5;  // between neighbours of an arpeggio: a fourth
+constexpr int kMinorThird = 3;
+constexpr int kMajorThird = 4;
 constexpr std::size_t kFewest = 4;  // an arpeggio of a triad over an octave
 
 constexpr std::size_t kNames = kScaleKinds * kOctave;
@@ -97,21 +99,47 @@ class RunSearch {
     return std::move(runs_);
   }
 
-  [[nodiscard]] int key(std::size_t grip) const {
-    const std::int32_t across = grips_[grip].keys[0].across;
-    return hand_ == Hand::right ? across : -across;
+  [[nodiscard]] int key(std::size_t grip) const { return lower_and_upper(grip).first; }
+  [[nodiscard]] std::pair<int, int> lower_and_upper(std::size_t grip) const {
+    const std::int32_t near = grips_[grip].keys[0].across;
+    const std::int32_t far = grips_[grip].keys.at(grips_[grip].count - std::size_t{1}).across;
+    return hand_ == Hand::right ? std::pair(near, far) : std::pair(-far, -near);
+  }
+  [[nodiscard]] bool is_third(std::size_t grip) const {
+    const auto [lower, upper] = lower_and_upper(grip);
+    return has_struck(grip, 2) && upper - lower >= kMinorThird && upper - lower <= kMajorThird;
   }
 
  private:
-  [[nodiscard]] bool is_single(std::size_t grip) const {
-    return grips_[grip].count == 1 && grips_[grip].struck_count == 1;
+  [[nodiscard]] bool has_struck(std::size_t grip, std::uint8_t count) const {
+    return grips_[grip].count == count && grips_[grip].struck_count == count;
   }
 
   /// The names that have the step which ends at a grip.
   [[nodiscard]] Names names_of_step(std::size_t at) const {
+    if (grips_[at].opens) return {};
+    if (is_third(at) && is_third(at - 1)) return names_of_thirds(at);
+    if (!has_struck(at, 1) || !has_struck(at - 1, 1)) return {};
+    return names_between(key(at - 1), key(at));
+  }
+
+  [[nodiscard]] static Names names_between(int from, int to) {
     static const StepTable kTable;
-    if (grips_[at].opens || !is_single(at) || !is_single(at - 1)) return {};
-    return kTable.names(std::min(key(at), key(at - 1)), std::abs(key(at) - key(at - 1)));
+    return kTable.names(std::min(from, to), std::abs(from - to));
+  }
+
+  /// Both voices go the same way, through the same scale; chromatic thirds are minor.
+  [[nodiscard]] Names names_of_thirds(std::size_t at) const {
+    const auto [lower_from, upper_from] = lower_and_upper(at - 1);
+    const auto [lower, upper] = lower_and_upper(at);
+    if ((lower > lower_from) != (upper > upper_from)) return {};
+    Names names = names_between(lower_from, lower) & names_between(upper_from, upper);
+    const bool minor = upper - lower == kMinorThird && upper_from - lower_from == kMinorThird;
+    for (std::size_t bit = 0; bit < kNames; ++bit) {
+      const ScaleKind kind = names_by_bit()[bit].kind;
+      if (is_arpeggio(kind) || (kind == ScaleKind::chromatic && !minor)) names.reset(bit);
+    }
+    return names;
   }
 
   void add_step(std::size_t at) {
@@ -160,10 +188,14 @@ void part_runs(std::vector<Run>& runs) {
   }
 }
 
-std::vector<ScaleName> names_in(const Names& names) {
+/// The chromatic scale is the same on every key: it is that of the lowest.
+std::vector<ScaleName> names_from(int lowest, const Names& names) {
   std::vector<ScaleName> found;
   for (std::size_t bit = 0; bit < kNames; ++bit) {
     if (names[bit]) found.push_back(names_by_bit()[bit]);
+    if (names[bit] && found.back().kind == ScaleKind::chromatic) {
+      found.back().tonic = tonic_of(lowest);
+    }
   }
   return found;
 }
@@ -177,9 +209,7 @@ bool may_be_figure(const Run& run, int width) {
 std::optional<Figure> figure_of(Hand hand, const Run& run, std::vector<int> keys) {
   if (!run.rises) std::ranges::reverse(keys);
   if (!may_be_figure(run, keys.back() - keys.front())) return std::nullopt;
-  std::vector<ScaleName> names = names_in(run.names);
-  // The chromatic scale is the same on every key: it is that of the lowest.
-  if (names.front().kind == ScaleKind::chromatic) names.front().tonic = tonic_of(keys.front());
+  const std::vector<ScaleName> names = names_from(keys.front(), run.names);
   RunFingers usual = run_fingers(keys, names, hand);
   if (!usual.is_whole && !may_be_figure(run, 0)) return std::nullopt;
   if (usual.fingers.size() != keys.size()) return std::nullopt;
@@ -190,7 +220,38 @@ std::optional<Figure> figure_of(Hand hand, const Run& run, std::vector<int> keys
                 usual.is_whole,
                 is_arpeggio(names.front().kind),
                 usual.inversion,
-                std::move(usual.fingers)};
+                std::move(usual.fingers),
+                {}};
+}
+
+std::optional<Figure> figure_of_thirds(Hand hand, const Run& run,
+                                       std::vector<std::pair<int, int>> thirds) {
+  if (!may_be_figure(run, 0)) return std::nullopt;
+  if (!run.rises) std::ranges::reverse(thirds);
+  const std::vector<ScaleName> names = names_from(thirds.front().first, run.names);
+  RunFingers usual = third_fingers(thirds, names, hand);
+  if (usual.fingers.empty()) return std::nullopt;
+  if (!run.rises) std::ranges::reverse(usual.fingers);
+  if (!run.rises) std::ranges::reverse(usual.far_fingers);
+  return Figure{run.begin,
+                run.end,
+                usual.name,
+                usual.is_whole,
+                false,
+                0,
+                std::move(usual.fingers),
+                std::move(usual.far_fingers)};
+}
+
+std::optional<Figure> figure_in(const RunSearch& search, Hand hand, const Run& run) {
+  std::vector<std::pair<int, int>> thirds;
+  std::vector<int> keys;
+  for (std::size_t at = run.begin; at < run.end; ++at) {
+    thirds.push_back(search.lower_and_upper(at));
+    keys.push_back(search.key(at));
+  }
+  return search.is_third(run.begin) ? figure_of_thirds(hand, run, std::move(thirds))
+                                    : figure_of(hand, run, std::move(keys));
 }
 
 }  // namespace
@@ -202,9 +263,7 @@ std::vector<Figure> figures_of(Hand hand, const std::vector<Grip>& grips) {
   std::vector<Figure> figures;
   for (const Run& run : runs) {
     if (run.size() < kFewest) continue;
-    std::vector<int> keys;
-    for (std::size_t at = run.begin; at < run.end; ++at) keys.push_back(search.key(at));
-    if (auto figure = figure_of(hand, run, std::move(keys))) figures.push_back(std::move(*figure));
+    if (auto figure = figure_in(search, hand, run)) figures.push_back(std::move(*figure));
   }
   return figures;
 }
@@ -224,6 +283,9 @@ std::string words_of(const Figure& figure, const Line& line, std::span<const Gri
   }
   if (figure.inversion > 0) {
     return name_of({name, {.inversion = figure.inversion}}) + " (common practice)";
+  }
+  if (!figure.far_fingers.empty()) {
+    return to_string(name) + " scale in thirds (our convention)";
   }
   return fmt::format("{}{}{}, fingers of the handbook", figure.is_whole ? "" : "part of ",
                      to_string(name), is_arpeggio(name.kind) ? "" : " scale");
@@ -246,11 +308,14 @@ void mark_octaves(std::vector<Grip>& grips) noexcept {
 void mark_figures(const std::vector<Figure>& figures, std::vector<Grip>& grips) noexcept {
   for (const Figure& figure : figures) {
     for (std::size_t at = figure.begin; at < figure.end; ++at) {
-      GripKey& key = grips[at].keys[0];
       // A turn from a whole figure into a part of one stays the whole one's.
-      if (key.in_whole_figure && !figure.is_whole) continue;
-      key.habit = figure.fingers[at - figure.begin];
-      key.in_whole_figure = figure.is_whole;
+      if (grips[at].keys[0].in_whole_figure && !figure.is_whole) continue;
+      const auto mark = [&](GripKey& key, const std::vector<Finger>& fingers) {
+        key.habit = fingers[at - figure.begin];
+        key.in_whole_figure = figure.is_whole;
+      };
+      mark(grips[at].keys[0], figure.fingers);
+      if (!figure.far_fingers.empty()) mark(grips[at].keys[1], figure.far_fingers);
     }
   }
 }

@@ -14,7 +14,8 @@
 /// a figure, and which fingers it has, is said in docs/fingering.md.
 namespace fingerturn {
 
-/// A run of single notes one after another, up or down, that belong to a scale or an arpeggio.
+/// A run of single notes or of thirds one after another, up or down, that belong to a scale or an
+/// arpeggio.
 struct Figure {
   std::size_t begin = 0;  ///< in the grips of the line
   std::size_t end = 0;    ///< past its last
@@ -24,7 +25,8 @@ struct Figure {
   bool is_whole = false;  ///< from tonic to tonic
   bool is_arpeggio = false;
   int inversion = 0;            ///< of a whole arpeggio
-  std::vector<Finger> fingers;  ///< one for each grip
+  std::vector<Finger> fingers;  ///< one for each grip, of thirds that nearer to the thumb's side
+  std::vector<Finger> far_fingers;  ///< of thirds the other
 };
 
 /// The figures of a hand, in their order; a note on which one turns into the next belongs to both,

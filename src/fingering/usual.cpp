@@ -34,7 +34,10 @@ class UsualInPath {
 
   [[nodiscard]] bool is_taken(const Figure& figure) const {
     for (std::size_t at = figure.begin; at < figure.end; ++at) {
-      if (choice(at).strikes[0] != task_.grips[at].keys[0].habit) return false;
+      const std::size_t keys = figure.far_fingers.empty() ? 1 : 2;
+      for (std::size_t i = 0; i < keys; ++i) {
+        if (choice(at).strikes.at(i) != task_.grips[at].keys.at(i).habit) return false;
+      }
     }
     return true;
   }

@@ -143,6 +143,30 @@ TEST_CASE("inversions of arpeggios come out whole over two octaves and more",
         "B-flat diminished seventh arpeggio, fingers of the handbook");
 }
 
+TEST_CASE("scales in thirds come out whole without a finger given", "[fingering][figures]") {
+  std::size_t count = 0;
+  for (const std::string& name : handbook_scale_names()) {
+    for (int octaves = 1; octaves <= kMostScaleOctaves; ++octaves) {
+      for (const ScaleDirection direction : kDirections) {
+        const ScaleResult scale = handbook_scale(
+            name, {.octaves = octaves, .direction = direction, .notes = ScaleNotes::thirds});
+        if (!scale.ok()) continue;
+        for (const Line& line : scale.score.passages.at(0).lines) {
+          INFO(scale.score.passages.at(0).title << ", " << to_string(line.hand));
+          CHECK(fingers_without_any(line) == fingers_of(line));
+          ++count;
+        }
+      }
+    }
+  }
+  CHECK(count > 1500);
+  CHECK(words_in("C4+E D+F E+G F+A G+B A+C5 B4+D5 C+E") ==
+        "C major scale in thirds (our convention)");
+  CHECK(words_in("Eb5+Gb D+F Db+E C+Eb B4+D5 Bb4+Db5 A4+C5 Ab4+B G+Bb Gb+A F+Ab E+G Eb+Gb") ==
+        "E-flat chromatic scale in thirds (our convention)");
+  CHECK(words_in("C4+E D+F E+G F+A G+B A+C5 B4+D5").empty());
+}
+
 TEST_CASE("a part of an arpeggio closes with 5 on one last note only", "[fingering][figures]") {
   const auto fingers = [](std::string_view notes) {
     const std::vector<Figure> figures = figures_in(line_written("1/8 " + std::string(notes)));
