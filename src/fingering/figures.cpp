@@ -1,6 +1,7 @@
 #include "fingering/figures.hpp"
 
 #include "fingering/figure_fingers.hpp"
+#include "fingering/figures_in_place.hpp"
 #include "scales/kinds.hpp"
 #include "scales/line_of_fifths.hpp"
 #include "scales/task.hpp"
@@ -9,6 +10,7 @@
 #include <array>
 #include <bitset>
 #include <cstdlib>
+#include <iterator>
 #include <utility>
 
 #include <fmt/core.h>
@@ -254,6 +256,11 @@ std::optional<Figure> figure_in(const RunSearch& search, Hand hand, const Run& r
                                     : figure_of(hand, run, std::move(keys));
 }
 
+void add(std::vector<Figure> more, std::vector<Figure>& figures) {
+  std::ranges::move(more, std::back_inserter(figures));
+  std::ranges::stable_sort(figures, {}, &Figure::begin);
+}
+
 }  // namespace
 
 std::vector<Figure> figures_of(Hand hand, const std::vector<Grip>& grips) {
@@ -265,10 +272,14 @@ std::vector<Figure> figures_of(Hand hand, const std::vector<Grip>& grips) {
     if (run.size() < kFewest) continue;
     if (auto figure = figure_in(search, hand, run)) figures.push_back(std::move(*figure));
   }
+  add(broken_octaves(grips), figures);
+  add(five_finger_figures(grips, figures), figures);
   return figures;
 }
 
 std::string words_of(const Figure& figure, const Line& line, std::span<const Grip> grips) {
+  if (figure.kind == FigureKind::broken_octaves) return "broken octaves (common practice)";
+  if (figure.kind == FigureKind::five_fingers) return "five-finger figure (common practice)";
   if (!figure.name) {
     return figure.is_arpeggio ? "an arpeggio that begins with the thumb (common practice)"
                               : "a scale that begins with the thumb (our convention)";
@@ -312,7 +323,10 @@ void mark_figures(const std::vector<Figure>& figures, std::vector<Grip>& grips) 
       if (grips[at].keys[0].in_whole_figure && !figure.is_whole) continue;
       const auto mark = [&](GripKey& key, const std::vector<Finger>& fingers) {
         key.habit = fingers[at - figure.begin];
-        key.in_whole_figure = figure.is_whole;
+        // As in octaves that are struck together, only the fifth finger is held to so firmly.
+        const bool is_octave_fifth =
+            figure.kind == FigureKind::broken_octaves && key.habit == kFifth;
+        key.in_whole_figure = figure.is_whole || is_octave_fifth;
       };
       mark(grips[at].keys[0], figure.fingers);
       if (!figure.far_fingers.empty()) mark(grips[at].keys[1], figure.far_fingers);

@@ -5,6 +5,7 @@
 #include "scales/names.hpp"
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
@@ -14,8 +15,10 @@
 /// a figure, and which fingers it has, is said in docs/fingering.md.
 namespace fingerturn {
 
+enum class FigureKind : std::uint8_t { run, broken_octaves, five_fingers };
+
 /// A run of single notes or of thirds one after another, up or down, that belong to a scale or an
-/// arpeggio.
+/// arpeggio; or notes in one place of the hand.
 struct Figure {
   std::size_t begin = 0;  ///< in the grips of the line
   std::size_t end = 0;    ///< past its last
@@ -27,6 +30,7 @@ struct Figure {
   int inversion = 0;            ///< of a whole arpeggio
   std::vector<Finger> fingers;  ///< one for each grip, of thirds that nearer to the thumb's side
   std::vector<Finger> far_fingers;  ///< of thirds the other
+  FigureKind kind = FigureKind::run;
 };
 
 /// The figures of a hand, in their order; a note on which one turns into the next belongs to both,

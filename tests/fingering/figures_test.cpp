@@ -10,6 +10,7 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 /// Figures of the trade: scales, arpeggios and parts of them. The fingers are those of the
@@ -229,6 +230,63 @@ TEST_CASE("figures are found in a row of many, each once", "[fingering][figures]
   for (std::size_t i = 1; i < figures.size(); ++i) {
     CHECK(figures[i].begin + 1 == figures[i - 1].end);
   }
+}
+
+TEST_CASE("broken octaves on white keys have 1 and 5, in every scale", "[fingering][figures]") {
+  std::size_t octaves = 0;
+  for (const std::string& name : handbook_scale_names()) {
+    const ScaleResult scale = handbook_scale(name, {.direction = ScaleDirection::up_and_down});
+    const Score bare = without_fingers(scale.score);
+    for (Line line : bare.passages.at(0).lines) {
+      std::vector<Event> broken;
+      for (Event event : line.events) {
+        event.onset.reset();
+        event.duration.reset();
+        broken.push_back(event);
+        broken.push_back(event);
+        ++broken.back().notes.front().pitch.octave;
+      }
+      line.events = std::move(broken);
+      line.bar_lines.clear();
+      INFO(name << ", " << to_string(line.hand));
+      const Line fingered = completed(line);
+      for (std::size_t i = 0; i < fingered.events.size(); ++i) {
+        const Note& note = fingered.events[i].notes.at(0);
+        if (is_black_key(midi_number(note.pitch))) continue;
+        const bool far = (i % 2 == 0) == (line.hand == Hand::left);
+        INFO("note " << i << " of " << fingers_of(fingered));
+        CHECK(note.finger == (far ? kFifth : kThumb));
+        ++octaves;
+      }
+    }
+  }
+  CHECK(octaves > 1000);
+  CHECK(words_in("C4 C5 D4 D5 E4 E5") == "broken octaves (common practice)");
+  CHECK(words_in("C5 C4 D5 D4") == "broken octaves (common practice)");
+  CHECK(figures_in(line_written("1/8 C4 C5")).empty());
+  CHECK(figures_in(line_written("1/8 C4 C5 D5 D4")).empty());
+}
+
+TEST_CASE("a five-finger figure keeps a finger for each key", "[fingering][figures]") {
+  CHECK(easiest("C4 E D F E G F D E C D F E") == "1 3 2 4 3 5 4 2 3 1 2 4 3");
+  CHECK(easiest("A4 F# G E F# D E G F# A G E", "left") == "1 3 2 4 3 5 4 2 3 1 2 4");
+  CHECK(words_in("C4 E D F E G F D E C D F E") == "five-finger figure (common practice)");
+  // Eleven notes; the thumb on a black key; four keys; chromatic ones; a key struck again.
+  CHECK(figures_in(line_written("1/8 C4 E D F E G F D E C D")).empty());
+  CHECK(figures_in(line_written("1/8 Eb4 G F Ab G Bb Ab F G Eb F Ab G")).empty());
+  CHECK(figures_in(line_written("1/8 C4 E D F E F D F E C D F E")).empty());
+  CHECK(figures_in(line_written("1/8 C4 D C# D# D E D# C# D C C# D# D")).empty());
+  CHECK(figures_in(line_written("1/8 C4 E D F E G G F D E C D F E")).empty());
+}
+
+TEST_CASE("a five-finger figure leaves the notes of a scale to it", "[fingering][figures]") {
+  const std::vector<Figure> figures =
+      figures_in(line_written("1/8 G4 E F D E C D F E G F D C D E F G A B C5"));
+  REQUIRE(figures.size() == 2);
+  CHECK(figures[0].kind == FigureKind::five_fingers);
+  CHECK(figures[0].end == figures[1].begin);
+  CHECK(figures[1].kind == FigureKind::run);
+  CHECK(figures[1].is_whole);
 }
 
 }  // namespace fingerturn
