@@ -101,9 +101,9 @@ void finger_octaves(std::span<DoubleNote> rising, Hand hand) {
 
 void finger_thirds(std::span<DoubleNote> rising, Hand hand) {
   HandThirds thirds(rising, hand);
-  const auto best = std::ranges::min_element(
+  const std::size_t best = std::ranges::min(
       kGroupPlaces, {}, [&thirds](std::size_t begin) { return black_ends(thirds, begin); });
-  for (std::size_t at = 0; at < thirds.size(); ++at) thirds.set(at, group_pair(*best, at));
+  for (std::size_t at = 0; at < thirds.size(); ++at) thirds.set(at, group_pair(best, at));
   finish_ends(thirds);
 }
 

@@ -70,6 +70,7 @@ std::vector<Finger> single_fingers(const HandTask& task, ScaleName fingered,
     return scale_fingers({fifths_in(pitches.front()), fingered.kind}, task.hand, task.octaves);
   }
   std::vector<int> keys;
+  keys.reserve(pitches.size());
   for (const Pitch pitch : pitches) keys.push_back(midi_number(pitch));
   return is_arpeggio(fingered.kind) ? arpeggio_fingers(fingered, task.hand, keys)
                                     : part_fingers(fingered, task.hand, keys);
