@@ -23,6 +23,13 @@ Pitch pitch_from(int key, int fifths) {
   return pitch;
 }
 
+/// The key for which a pitch is fingered. Fingers are the same in every octave, and what lies below
+/// all keys is refused later: ten octaves higher no key has a number below 0.
+int fingered_key(Pitch pitch) {
+  constexpr int kOctavesHigher = 10;
+  return midi_number(pitch) + kOctavesHigher * kSemitonesBetweenOctaves;
+}
+
 int fifths_in(Pitch pitch) { return fifths_of(pitch.step, pitch.alter); }
 
 /// So many notes of a scale upward from its lowest, whose place within the octave is given.
@@ -71,7 +78,7 @@ std::vector<Finger> single_fingers(const HandTask& task, ScaleName fingered,
   }
   std::vector<int> keys;
   keys.reserve(pitches.size());
-  for (const Pitch pitch : pitches) keys.push_back(midi_number(pitch));
+  for (const Pitch pitch : pitches) keys.push_back(fingered_key(pitch));
   return is_arpeggio(fingered.kind) ? arpeggio_fingers(fingered, task.hand, keys)
                                     : part_fingers(fingered, task.hand, keys);
 }
@@ -88,7 +95,7 @@ std::vector<Tone> double_tones(const HandTask& task, bool falling,
   const std::vector<Pitch> upper = upper_pitches(task, falling, lower);
   std::vector<DoubleNote> notes;
   for (std::size_t i = 0; i < lower.size(); ++i) {
-    notes.push_back({midi_number(lower[i]), midi_number(upper[i])});
+    notes.push_back({fingered_key(lower[i]), fingered_key(upper[i])});
   }
   if (task.notes == ScaleNotes::octaves) {
     finger_octaves(notes, task.hand);

@@ -38,6 +38,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
                .from = parse_pitch(name.substr(0, 1) + std::to_string(choice % 10))});
   check(name, {.octaves = static_cast<int>(choice % 5),
                .direction = static_cast<ScaleDirection>(choice % 3),
+               .from = parse_pitch(name.substr(0, 1) + std::to_string(choice % 9)),
                .inversion = static_cast<int>(choice / 4 % 6) - 1,
                .contrary = choice % 7 == 0,
                .apart = static_cast<HandsApart>(choice / 8 % 4),

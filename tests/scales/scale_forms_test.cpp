@@ -198,6 +198,14 @@ TEST_CASE("scale forms: what makes no sense is refused", "[scales]") {
        {.octaves = 4, .contrary = true},
        "C major over 4 octaves would need G0 in the left hand, below A0, the lowest key of the "
        "piano"},
+      {"A major",
+       {.octaves = 3, .from = parse_pitch("A0"), .contrary = true, .notes = ScaleNotes::octaves},
+       "A major over 3 octaves would need A-1 in the left hand, below A0, the lowest key of the "
+       "piano"},
+      {"C major arpeggio",
+       {.octaves = 4, .from = parse_pitch("E1"), .inversion = 1, .contrary = true},
+       "C major arpeggio, first inversion over 4 octaves would need G0 in the left hand, below A0, "
+       "the lowest key of the piano"},
       {"C major",
        {.from = parse_pitch("C8"), .notes = ScaleNotes::thirds},
        "C major over 1 octave would need E8 in the right hand, above C8, the highest key of the "
