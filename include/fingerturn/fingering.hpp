@@ -51,7 +51,8 @@ struct LineFingering {
   /// given finger that is probably meant for another note of its chord (docs/rules.md, 5.2) counts
   /// as none.
   std::vector<Finger> added;
-  double difficulty = 0;      ///< of the whole line, given fingers included; 0 or above
+  /// The mean over all strokes, given fingers included; 0 or above (docs/fingering.md).
+  double difficulty = 0;
   std::size_t suggested = 0;  ///< how many notes get a finger
   /// The scales, arpeggios and parts of them that have their usual fingers throughout.
   std::vector<UsualFingers> usual{};
@@ -59,10 +60,10 @@ struct LineFingering {
   std::string apart{};
 };
 
-/// For each line of a passage its easiest fingerings, the easiest first: one or more, no two the
-/// same, fewer than were asked for where there are no more. The first follows what is usual
-/// (figures and groups of notes that come again, docs/fingering.md), and may be more difficult for
-/// it than the others, which do not.
+/// For each line of a passage its easiest fingering and others that differ where it matters, in the
+/// order of their difficulty: one or more, fewer than were asked for where no more are found
+/// (docs/fingering.md). The first follows what is usual (figures and groups of notes that come
+/// again), and may be more difficult for it than the others, for which it counts for little.
 struct PassageFingerings {
   std::vector<std::vector<LineFingering>> lines;
 };
@@ -95,7 +96,7 @@ Score with_fingerings(const Score& score, const FingeringOptions& options,
 /// How difficult the model finds a line with all its fingers, as `suggest` counts it; none where
 /// the finger of a struck note is missing.
 ///
-///     difficulty_of(read.score.passages[0].lines[0]);   // 12.25
+///     difficulty_of(read.score.passages[0].lines[0]);   // 5.57
 std::optional<double> difficulty_of(const Line& line,
                                     std::optional<int> reach_semitones = std::nullopt);
 

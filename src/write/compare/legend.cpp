@@ -65,8 +65,9 @@ std::string results_words(Comparisons comparisons) {
         return comparison.fingerings.front().passage.found().bars.has_value();
       });
   std::string words = fmt::format(
-      "difficulty = how hard a model finds the fingering{}, the lower the easier "
-      "(docs/fingering.md)",
+      "difficulty = how hard a model finds the fingering{}: the mean over its strokes, the lower "
+      "the "
+      "easier (docs/fingering.md)",
       some_bars ? " of these bars by themselves" : "");
   if (any_result(comparisons, unknown)) words += ", - where a finger is missing";
   if (any_result(comparisons, carries)) {
