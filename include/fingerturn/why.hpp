@@ -16,7 +16,7 @@
 namespace fingerturn {
 
 /// A moment in a passage: a bar's number, and a beat as reports count it, from 1.
-struct Moment {
+struct BeatInBar {
   std::int32_t bar = 1;
   double beat = 1;  ///< 2.5 is half a beat after the second; within 1/1000
 };
@@ -52,7 +52,7 @@ inline constexpr std::size_t kMostOthers = 4;
 /// For each hand that strikes something at a moment, in each passage, what decided there; empty
 /// where nothing is struck, or where no meter or no time tells the beats. A grace note shares its
 /// moment with the note that it leads to, which is meant.
-std::vector<WhyFingers> why_fingers(const Score& score, const Moment& moment,
+std::vector<WhyFingers> why_fingers(const Score& score, const BeatInBar& moment,
                                     const FingeringOptions& options = {});
 
 /// As lines of at most so many columns, without legend and caution.

@@ -20,7 +20,8 @@ struct StruckAt {
   Fraction beat;
 };
 
-std::optional<StruckAt> struck_at(const Passage& passage, const Line& line, const Moment& moment) {
+std::optional<StruckAt> struck_at(const Passage& passage, const Line& line,
+                                  const BeatInBar& moment) {
   constexpr double kNear = 0.001;
   const std::vector<std::size_t> beginnings = bar_beginnings(line);
   std::optional<StruckAt> found;
@@ -59,7 +60,7 @@ bool is_all_given(const Event& event) {
 
 }  // namespace
 
-std::vector<WhyFingers> why_fingers(const Score& score, const Moment& moment,
+std::vector<WhyFingers> why_fingers(const Score& score, const BeatInBar& moment,
                                     const FingeringOptions& options) {
   std::vector<WhyFingers> all;
   for (std::size_t p = 0; p < score.passages.size(); ++p) {

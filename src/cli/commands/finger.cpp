@@ -29,7 +29,7 @@ std::string why_text(const std::vector<WhyFingers>& all, const TextStyle& style)
 
 /// What decided at a moment of one input.
 ExitStatus tell_why(const std::string& path, const ReportOptions& options, Output& output) {
-  const Moment& moment = *options.fingers.why;
+  const BeatInBar& moment = *options.fingers.why;
   ScoreInput input = read_score(path, options.notes);
   if (input.status != ExitStatus::done) return input.status;
   const std::vector<WhyFingers> all = why_fingers(input.score, moment, fingering_options(options));

@@ -25,7 +25,7 @@ FingerPair pair_in(const std::string& text) {
 }
 
 /// "3:2.5"; throws where a text names no bar and beat.
-Moment moment_in(const std::string& text) {
+BeatInBar moment_in(const std::string& text) {
   const std::size_t colon = text.find(':');
   const auto bar = number_in<std::int32_t>(std::string_view(text).substr(0, colon));
   const auto beat = colon == std::string::npos
@@ -68,7 +68,7 @@ void add_wishes(CLI::App& command, FingerOptions& fingers) {
            "Keep what is suggested (?) in these bars of the input, and find it anew elsewhere");
 }
 
-void add_why(CLI::App& command, std::optional<Moment>& why) {
+void add_why(CLI::App& command, std::optional<BeatInBar>& why) {
   command
       .add_option_function<std::string>(
           "--why", [&why](const std::string& text) { why = moment_in(text); },

@@ -15,12 +15,12 @@ struct FingerOptions {
   int alternatives = 1;  ///< how many fingerings of each passage, where they are filled in
   FingerWishes wishes;
   std::optional<BarRange> kept;  ///< outside of these, suggestions that are read are found anew
-  std::optional<Moment> why;     ///< instead of a report: what decided there
+  std::optional<BeatInBar> why;  ///< instead of a report: what decided there
 };
 
 void add_suggest(CLI::App& command, bool& suggest);
 void add_alternatives(CLI::App& command, int& alternatives);
 void add_wishes(CLI::App& command, FingerOptions& fingers);
-void add_why(CLI::App& command, std::optional<Moment>& why);
+void add_why(CLI::App& command, std::optional<BeatInBar>& why);
 
 }  // namespace fingerturn::cli
