@@ -131,6 +131,7 @@ is "$(jq -c '[.why[] | [.hand, .fingers, .given]]' out)" '[["right",[1],false],[
 is "$(jq '[.why[].others[] | ([.terms[].harder] | add) - .harder | fabs < 1e-6] | all' out)" true
 is "$(jq -r '.caution | length > 100' out)" true
 cp out why.json
+# shellcheck disable=SC2034 # not_valid takes it
 schema="$FINGERTURN_SOURCE_DIR/docs/why.schema.json"
 is "$(not_valid why.json)" ''
 mkdir spoiled
