@@ -1,7 +1,6 @@
 #include "fingering/detours.hpp"
 
 #include <algorithm>
-#include <limits>
 #include <queue>
 
 namespace fingerturn {
@@ -38,24 +37,35 @@ Detours::Detours(const LineCosts& costs, const Remaining& remaining, const Path&
 
 /// Fills in what is spent up to this grip.
 void Detours::spend(CostMemo& memo, std::size_t grip) {
+  if (grip > 0) spend_on_steps(memo, grip);
   const std::size_t choices = costs_.choice_count(grip);
-  const std::size_t middles = count_before(grip);
-  const std::size_t firsts = grip < 2 ? 1 : costs_.choice_count(grip - 2);
-  const std::vector<std::int64_t>* const step = grip > 0 ? &memo.step(grip) : nullptr;
-  const auto* const over_two = costs_.counts_over_two(grip) ? &memo.over_two(grip) : nullptr;
-  const auto* const three = costs_.counts_three(grip) ? &memo.three(grip) : nullptr;
   for (std::size_t c = 0; c < choices; ++c) {
     const std::int64_t alone = costs_.alone(grip, c);
-    for (std::size_t m = 0; m < middles; ++m) {
-      std::int64_t least = grip == 0 ? 0 : std::numeric_limits<std::int64_t>::max();
-      for (std::size_t f = 0; grip > 0 && f < firsts; ++f) {
-        std::int64_t here = spent(grip - 1, f, m);
-        if (over_two != nullptr) here += (*over_two)[f * choices + c];
-        if (three != nullptr) here += (*three)[(f * middles + m) * choices + c];
-        least = std::min(least, here);
-      }
-      if (step != nullptr) least += (*step)[m * choices + c];
-      spent_[begins_[grip] + m * choices + c] = least + alone;
+    for (std::size_t m = 0; m < count_before(grip); ++m) {
+      spent_[begins_[grip] + m * choices + c] += alone;
+    }
+  }
+}
+
+/// What is spent before this grip and on the way to it.
+void Detours::spend_on_steps(CostMemo& memo, std::size_t grip) {
+  const std::size_t choices = costs_.choice_count(grip);
+  const std::size_t middles = count_before(grip);
+  const std::size_t firsts = count_before(grip - 1);
+  const std::vector<std::int64_t>& step = memo.step(grip);
+  const auto* const over_two = costs_.counts_over_two(grip) ? &memo.over_two(grip) : nullptr;
+  const auto* const three = costs_.counts_three(grip) ? &memo.three(grip) : nullptr;
+  const auto before = [&](std::size_t f, std::size_t m, std::size_t c) {
+    std::int64_t cost = spent(grip - 1, f, m);
+    if (over_two != nullptr) cost += (*over_two)[f * choices + c];
+    if (three != nullptr) cost += (*three)[(f * middles + m) * choices + c];
+    return cost;
+  };
+  for (std::size_t m = 0; m < middles; ++m) {
+    for (std::size_t c = 0; c < choices; ++c) {
+      std::int64_t least = before(0, m, c);
+      for (std::size_t f = 1; f < firsts; ++f) least = std::min(least, before(f, m, c));
+      spent_[begins_[grip] + m * choices + c] = least + step[m * choices + c];
     }
   }
 }
@@ -74,7 +84,7 @@ std::vector<Detour> Detours::at(std::size_t grip) const {
         whole(grip, best_before(grip, choice), choice) - easiest_.difficulty;
     found.push_back({harder, grip, static_cast<std::uint8_t>(choice)});
   }
-  std::ranges::sort(found);
+  std::sort(found.begin(), found.end());
   return found;
 }
 

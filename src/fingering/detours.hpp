@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <tuple>
 #include <vector>
 
 namespace fingerturn {
@@ -16,7 +17,12 @@ struct Detour {
   std::size_t at = 0;
   std::uint8_t choice = 0;
 
-  friend auto operator<=>(const Detour&, const Detour&) = default;
+  friend bool operator==(const Detour&, const Detour&) = default;
+  /// The easier one first, of equally easy ones the one that comes first in the line.
+  friend bool operator<(const Detour& left, const Detour& right) noexcept {
+    return std::tie(left.harder, left.at, left.choice) <
+           std::tie(right.harder, right.at, right.choice);
+  }
 };
 
 /// A stretch of a path that differs from the easiest one, at its first grip and at its last.
@@ -53,6 +59,7 @@ class Detours {
     return spent(grip, middle, choice) + remaining_.after(grip, middle, choice);
   }
   void spend(CostMemo& memo, std::size_t grip);
+  void spend_on_steps(CostMemo& memo, std::size_t grip);
   [[nodiscard]] std::size_t best_before(std::size_t grip, std::size_t choice) const;
   void go_back(std::size_t grip, std::size_t middle, Stretch& stretch) const;
   void go_on(Stretch& stretch) const;

@@ -22,7 +22,7 @@ std::size_t entry(const TableBlocks& table, std::size_t block, std::size_t in_bl
 }  // namespace
 
 std::size_t opening_entry(const Grip& grip, Finger finger) noexcept {
-  const std::size_t onward = static_cast<std::size_t>(grip.onward);
+  const auto onward = static_cast<std::size_t>(grip.onward);
   return entry(kOpeningTable, onward * 2 + (grip.keys[0].black ? 1 : 0), finger - std::size_t{1});
 }
 

@@ -148,7 +148,7 @@ void measure_held_out(const std::vector<Piece>& pieces) {
   std::vector<Result> all;
   for (const auto& [composer, of_composer] : by_composer) {
     const Model model =
-        fitted(lines, [&](const SoftLine& line) { return line.composer != composer; });
+        fitted(lines, [&name = composer](const SoftLine& line) { return line.composer != name; });
     for (const Piece* piece : of_composer) all.push_back(measured(*piece, model));
   }
   std::vector<const Result*> results;

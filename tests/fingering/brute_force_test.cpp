@@ -60,7 +60,7 @@ void compare_detours(const LineTask& task, const Path& easiest, const std::vecto
       every.push_back(detour);
     }
   }
-  std::ranges::sort(every);
+  std::sort(every.begin(), every.end());
   every.resize(std::min<std::size_t>(every.size(), kCompared));
   REQUIRE(detours.easiest(kCompared) == every);
 }

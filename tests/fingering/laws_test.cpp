@@ -113,15 +113,6 @@ int fewest_impractical(const Event& event, Hand hand) {
   return fewest;
 }
 
-/// The fingers on the struck notes of an event.
-std::vector<Finger> struck_fingers(const Event& event) {
-  std::vector<Finger> fingers;
-  for (const Note& note : event.notes) {
-    if (!note.held) fingers.push_back(note.finger.value_or(0));
-  }
-  return fingers;
-}
-
 /// Fingers already on the keys leave fewer for the rest, so events with held notes are left out.
 void require_possible(const Line& line, const Line& complete, std::size_t at) {
   const Event& event = line.events[at];

@@ -62,4 +62,12 @@ Line without_fingers(Line line) {
   return without_fingers(score_of({std::move(line)})).passages.at(0).lines.at(0);
 }
 
+std::vector<Finger> struck_fingers(const Event& event) {
+  std::vector<Finger> fingers;
+  for (const Note& note : event.notes) {
+    if (!note.held) fingers.push_back(note.finger.value_or(0));
+  }
+  return fingers;
+}
+
 }  // namespace fingerturn

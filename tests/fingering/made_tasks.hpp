@@ -45,6 +45,9 @@ Line line_written(std::string_view notation);
 /// The fingers of all notes, the lowest of an event first: "1 2 35", "." where one is missing.
 std::string fingers_of(const Line& line);
 
+/// The fingers of what is struck, the lowest note first; 0 where one is missing.
+std::vector<Finger> struck_fingers(const Event& event);
+
 /// The line with its easiest fingers.
 Line completed(const Line& line);
 

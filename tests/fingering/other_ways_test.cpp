@@ -1,3 +1,4 @@
+
 #include "catch.hpp"
 #include "fingering/made_tasks.hpp"
 #include "fingerturn/fingering.hpp"

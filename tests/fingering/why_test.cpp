@@ -3,6 +3,7 @@
 #include "catch.hpp"
 #include "fingering/made_tasks.hpp"
 #include "fingerturn/fingering.hpp"
+#include "fingerturn/read.hpp"
 #include "rules/made_lines.hpp"
 #include "rules/random_passage.hpp"
 #include "score/file_reading.hpp"
