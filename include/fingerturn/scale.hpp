@@ -24,7 +24,7 @@ enum class ScaleDirection : std::uint8_t { up, down, up_and_down };
 enum class HandsApart : std::uint8_t { octave, third, sixth, tenth };
 
 /// What each hand plays at a time.
-enum class ScaleNotes : std::uint8_t { single, octaves, thirds };
+enum class ScaleNotes : std::uint8_t { single, octaves, thirds, sixths };
 
 /// The most octaves that can be asked for.
 inline constexpr int kMostScaleOctaves = 4;
@@ -39,8 +39,8 @@ struct ScaleOptions {
   /// register.
   std::optional<Pitch> from = std::nullopt;
   int inversion = 0;  ///< of arpeggios: 1, 2, of sevenths 3; 0 is root position
-  /// Both hands begin on the same key, in octaves and thirds with an octave from one lower note to
-  /// the other, and move apart; falling they come together, up and down they return.
+  /// Both hands begin on the same key, in double notes with an octave from one lower note to the
+  /// other, and move apart; falling they come together, up and down they return.
   bool contrary = false;
   HandsApart apart = HandsApart::octave;  ///< of scales in both hands
   ScaleNotes notes = ScaleNotes::single;

@@ -16,6 +16,7 @@ namespace fingerturn {
 namespace {
 
 constexpr int kKeysInOctave = 12;
+constexpr int kThirdAtMost = 4;
 
 std::size_t passings_in(const std::vector<Finger>& fingers) {
   return static_cast<std::size_t>(std::ranges::count_if(
@@ -142,8 +143,8 @@ class RunChoice {
   std::size_t passings_ = 0;
 };
 
-/// The scale from tonic to tonic that the lower notes of thirds are; a chromatic one is whole from
-/// any note to its octave.
+/// The scale from tonic to tonic that the lower ones of double notes are; a chromatic one is whole
+/// from any note to its octave.
 std::optional<ScaleName> whole_scale(std::span<const std::pair<int, int>> rising,
                                      std::span<const ScaleName> names) {
   const std::array<int, 2> ends{rising.front().first, rising.back().first};
@@ -156,13 +157,15 @@ std::optional<ScaleName> whole_scale(std::span<const std::pair<int, int>> rising
 
 }  // namespace
 
-RunFingers third_fingers(std::span<const std::pair<int, int>> rising,
-                         std::span<const ScaleName> names, Hand hand) {
+RunFingers double_note_fingers(std::span<const std::pair<int, int>> rising,
+                               std::span<const ScaleName> names, Hand hand) {
   const std::optional<ScaleName> whole = whole_scale(rising, names);
   if (!whole) return {};
   std::vector<DoubleNote> notes;
   for (const auto& [lower, upper] : rising) notes.push_back({lower, upper});
-  if (whole->kind == ScaleKind::chromatic) {
+  if (notes.front().upper_key - notes.front().lower_key > kThirdAtMost) {
+    finger_sixths(notes, hand);
+  } else if (whole->kind == ScaleKind::chromatic) {
     finger_chromatic_thirds(notes, hand);
   } else {
     finger_thirds(notes, hand);

@@ -26,9 +26,9 @@ struct RunFingers {
 /// (docs/fingering.md says their order).
 RunFingers run_fingers(std::span<const int> rising, std::span<const ScaleName> names, Hand hand);
 
-/// The same of thirds, each with its lower and its upper key. Only whole scales have fingers by
-/// habit, those that `scale` writes; else there are none.
-RunFingers third_fingers(std::span<const std::pair<int, int>> rising,
-                         std::span<const ScaleName> names, Hand hand);
+/// The same of thirds or of sixths, each with its lower and its upper key. Only whole scales have
+/// fingers by habit, those that `scale` writes; else there are none.
+RunFingers double_note_fingers(std::span<const std::pair<int, int>> rising,
+                               std::span<const ScaleName> names, Hand hand);
 
 }  // namespace fingerturn

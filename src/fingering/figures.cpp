@@ -11,6 +11,7 @@
 #include <bitset>
 #include <cstdlib>
 #include <iterator>
+#include <string_view>
 #include <utility>
 
 #include <fmt/core.h>
@@ -22,6 +23,8 @@ constexpr int kOctave = 12;
 constexpr int kWidestStep = 5;  // between neighbours of an arpeggio: a fourth
 constexpr int kMinorThird = 3;
 constexpr int kMajorThird = 4;
+constexpr int kMinorSixth = 8;
+constexpr int kMajorSixth = 9;
 constexpr std::size_t kFewest = 4;  // an arpeggio of a triad over an octave
 
 constexpr std::size_t kNames = kScaleKinds * kOctave;
@@ -80,6 +83,8 @@ class StepTable {
   std::array<Names, std::size_t{kOctave} * kWidestStep> steps_{};
 };
 
+enum class DoubleNotes : std::uint8_t { none, thirds, sixths };
+
 /// A stretch of grips that one scale or arpeggio has, rising or falling.
 struct Run {
   std::size_t begin = 0;
@@ -107,9 +112,13 @@ class RunSearch {
     const std::int32_t far = grips_[grip].keys.at(grips_[grip].count - std::size_t{1}).across;
     return hand_ == Hand::right ? std::pair(near, far) : std::pair(-far, -near);
   }
-  [[nodiscard]] bool is_third(std::size_t grip) const {
+  /// Of two keys that are struck together and lie a third or a sixth apart.
+  [[nodiscard]] DoubleNotes double_notes_at(std::size_t grip) const {
+    if (!has_struck(grip, 2)) return DoubleNotes::none;
     const auto [lower, upper] = lower_and_upper(grip);
-    return has_struck(grip, 2) && upper - lower >= kMinorThird && upper - lower <= kMajorThird;
+    const int width = upper - lower;
+    if (width == kMinorThird || width == kMajorThird) return DoubleNotes::thirds;
+    return width == kMinorSixth || width == kMajorSixth ? DoubleNotes::sixths : DoubleNotes::none;
   }
 
  private:
@@ -120,7 +129,10 @@ class RunSearch {
   /// The names that have the step which ends at a grip.
   [[nodiscard]] Names names_of_step(std::size_t at) const {
     if (grips_[at].opens) return {};
-    if (is_third(at) && is_third(at - 1)) return names_of_thirds(at);
+    const DoubleNotes notes = double_notes_at(at);
+    if (notes != DoubleNotes::none && double_notes_at(at - 1) == notes) {
+      return names_of_double_notes(at);
+    }
     if (!has_struck(at, 1) || !has_struck(at - 1, 1)) return {};
     return names_between(key(at - 1), key(at));
   }
@@ -130,16 +142,19 @@ class RunSearch {
     return kTable.names(std::min(from, to), std::abs(from - to));
   }
 
-  /// Both voices go the same way, through the same scale; chromatic thirds are minor.
-  [[nodiscard]] Names names_of_thirds(std::size_t at) const {
+  /// Both voices go the same way, through the same scale; chromatic thirds are minor, chromatic
+  /// sixths major.
+  [[nodiscard]] Names names_of_double_notes(std::size_t at) const {
     const auto [lower_from, upper_from] = lower_and_upper(at - 1);
     const auto [lower, upper] = lower_and_upper(at);
     if ((lower > lower_from) != (upper > upper_from)) return {};
     Names names = names_between(lower_from, lower) & names_between(upper_from, upper);
-    const bool minor = upper - lower == kMinorThird && upper_from - lower_from == kMinorThird;
+    const int width = upper - lower;
+    const bool keeps_width = width == upper_from - lower_from;
+    const bool chromatic = keeps_width && (width == kMinorThird || width == kMajorSixth);
     for (std::size_t bit = 0; bit < kNames; ++bit) {
       const ScaleKind kind = names_by_bit()[bit].kind;
-      if (is_arpeggio(kind) || (kind == ScaleKind::chromatic && !minor)) names.reset(bit);
+      if (is_arpeggio(kind) || (kind == ScaleKind::chromatic && !chromatic)) names.reset(bit);
     }
     return names;
   }
@@ -226,12 +241,12 @@ std::optional<Figure> figure_of(Hand hand, const Run& run, std::vector<int> keys
                 {}};
 }
 
-std::optional<Figure> figure_of_thirds(Hand hand, const Run& run,
-                                       std::vector<std::pair<int, int>> thirds) {
+std::optional<Figure> figure_of_double_notes(Hand hand, const Run& run,
+                                             std::vector<std::pair<int, int>> notes) {
   if (!may_be_figure(run, 0)) return std::nullopt;
-  if (!run.rises) std::ranges::reverse(thirds);
-  const std::vector<ScaleName> names = names_from(thirds.front().first, run.names);
-  RunFingers usual = third_fingers(thirds, names, hand);
+  if (!run.rises) std::ranges::reverse(notes);
+  const std::vector<ScaleName> names = names_from(notes.front().first, run.names);
+  RunFingers usual = double_note_fingers(notes, names, hand);
   if (usual.fingers.empty()) return std::nullopt;
   if (!run.rises) std::ranges::reverse(usual.fingers);
   if (!run.rises) std::ranges::reverse(usual.far_fingers);
@@ -246,14 +261,34 @@ std::optional<Figure> figure_of_thirds(Hand hand, const Run& run,
 }
 
 std::optional<Figure> figure_in(const RunSearch& search, Hand hand, const Run& run) {
-  std::vector<std::pair<int, int>> thirds;
+  std::vector<std::pair<int, int>> double_notes;
   std::vector<int> keys;
   for (std::size_t at = run.begin; at < run.end; ++at) {
-    thirds.push_back(search.lower_and_upper(at));
+    double_notes.push_back(search.lower_and_upper(at));
     keys.push_back(search.key(at));
   }
-  return search.is_third(run.begin) ? figure_of_thirds(hand, run, std::move(thirds))
-                                    : figure_of(hand, run, std::move(keys));
+  if (search.double_notes_at(run.begin) == DoubleNotes::none) {
+    return figure_of(hand, run, std::move(keys));
+  }
+  return figure_of_double_notes(hand, run, std::move(double_notes));
+}
+
+std::string_view words_in_place(FigureKind kind) {
+  switch (kind) {
+    case FigureKind::broken_octaves:
+      return "broken octaves";
+    case FigureKind::trill:
+      return "trill";
+    case FigureKind::tremolo:
+      return "tremolo";
+    case FigureKind::repeated_notes:
+      return "repeated note with changing fingers";
+    case FigureKind::five_fingers:
+      return "five-finger figure";
+    case FigureKind::run:
+      break;
+  }
+  return {};
 }
 
 void add(std::vector<Figure> more, std::vector<Figure>& figures) {
@@ -273,13 +308,16 @@ std::vector<Figure> figures_of(Hand hand, const std::vector<Grip>& grips) {
     if (auto figure = figure_in(search, hand, run)) figures.push_back(std::move(*figure));
   }
   add(broken_octaves(grips), figures);
+  add(trills_and_tremolos(grips), figures);
+  add(repeated_notes(grips), figures);
   add(five_finger_figures(grips, figures), figures);
   return figures;
 }
 
 std::string words_of(const Figure& figure, const Line& line, std::span<const Grip> grips) {
-  if (figure.kind == FigureKind::broken_octaves) return "broken octaves (common practice)";
-  if (figure.kind == FigureKind::five_fingers) return "five-finger figure (common practice)";
+  if (figure.kind != FigureKind::run) {
+    return fmt::format("{} (common practice)", words_in_place(figure.kind));
+  }
   if (!figure.name) {
     return figure.is_arpeggio ? "an arpeggio that begins with the thumb (common practice)"
                               : "a scale that begins with the thumb (our convention)";
@@ -296,7 +334,10 @@ std::string words_of(const Figure& figure, const Line& line, std::span<const Gri
     return name_of({name, {.inversion = figure.inversion}}) + " (common practice)";
   }
   if (!figure.far_fingers.empty()) {
-    return to_string(name) + " scale in thirds (our convention)";
+    const Grip& first = grips[figure.begin];
+    const bool thirds = first.keys[1].across - first.keys[0].across <= kMajorThird;
+    return fmt::format("{} scale in {} (our convention)", to_string(name),
+                       thirds ? "thirds" : "sixths");
   }
   return fmt::format("{}{}{}, fingers of the handbook", figure.is_whole ? "" : "part of ",
                      to_string(name), is_arpeggio(name.kind) ? "" : " scale");

@@ -15,10 +15,17 @@
 /// a figure, and which fingers it has, is said in docs/fingering.md.
 namespace fingerturn {
 
-enum class FigureKind : std::uint8_t { run, broken_octaves, five_fingers };
+enum class FigureKind : std::uint8_t {
+  run,
+  broken_octaves,
+  trill,
+  tremolo,
+  repeated_notes,
+  five_fingers
+};
 
-/// A run of single notes or of thirds one after another, up or down, that belong to a scale or an
-/// arpeggio; or notes in one place of the hand.
+/// A run of single notes, of thirds or of sixths one after another, up or down, that belong to a
+/// scale or an arpeggio; or notes in one place of the hand.
 struct Figure {
   std::size_t begin = 0;  ///< in the grips of the line
   std::size_t end = 0;    ///< past its last
@@ -27,9 +34,10 @@ struct Figure {
   std::optional<ScaleName> name;
   bool is_whole = false;  ///< from tonic to tonic
   bool is_arpeggio = false;
-  int inversion = 0;            ///< of a whole arpeggio
-  std::vector<Finger> fingers;  ///< one for each grip, of thirds that nearer to the thumb's side
-  std::vector<Finger> far_fingers;  ///< of thirds the other
+  int inversion = 0;  ///< of a whole arpeggio
+  std::vector<Finger>
+      fingers;  ///< one for each grip, of double notes that nearer to the thumb's side
+  std::vector<Finger> far_fingers;  ///< of double notes the other
   FigureKind kind = FigureKind::run;
 };
 

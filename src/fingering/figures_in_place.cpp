@@ -12,6 +12,8 @@ namespace fingerturn {
 namespace {
 
 constexpr std::int32_t kSemitonesInOctave = 12;
+constexpr double kSixteenth = 0.25;  // in quarter notes
+constexpr double kThirtySecond = 0.125;
 
 bool is_single_note(const Grip& grip) { return grip.count == 1 && grip.struck_count == 1; }
 
@@ -38,6 +40,54 @@ Finger finger_in_octave(const GripKey& key, bool far) {
   return key.black ? kOnBlack : kFifth;
 }
 
+/// Where another finger is given the whole figure is meant otherwise.
+bool speaks_against(const std::vector<Grip>& grips, const Figure& figure) {
+  for (std::size_t at = figure.begin; at < figure.end; ++at) {
+    const Finger given = grips[at].keys[0].given;
+    if (given != 0 && given != figure.fingers[at - figure.begin]) return true;
+  }
+  return false;
+}
+
+/// Past the last of the strokes that go to and fro between two keys from a grip on.
+std::size_t end_of_alternation(const std::vector<Grip>& grips, std::size_t begin) {
+  const std::int32_t first = step_to(grips, begin + 1);
+  if (first == 0 || std::abs(first) >= kSemitonesInOctave) return begin;
+  std::size_t end = begin + 2;
+  while (step_to(grips, end) == ((end - begin) % 2 == 0 ? -first : first)) ++end;
+  return end;
+}
+
+/// Past the last quick stroke of the key that is struck at a grip.
+std::size_t end_of_repetition(const std::vector<Grip>& grips, std::size_t begin) {
+  const auto is_again = [&](std::size_t at) {
+    return at < grips.size() && !grips[at].opens && is_single_note(grips[at]) &&
+           grips[at].keys[0].across == grips[begin].keys[0].across &&
+           grips[at].quarters_since <= kSixteenth;
+  };
+  if (!is_single_note(grips[begin])) return begin;
+  std::size_t end = begin + 1;
+  while (is_again(end)) ++end;
+  return end;
+}
+
+constexpr std::int32_t kWholeTone = 2;
+
+struct FingersOfTwo {
+  Finger near = 0;
+  Finger far = 0;
+};
+
+/// The fingers of a trill or tremolo: no thumb on a black key as long as the others reach.
+FingersOfTwo fingers_to_and_fro(const GripKey& near, std::int32_t width) {
+  constexpr std::int32_t kWidestThird = 4;
+  constexpr std::int32_t kPerfectFourth = 5;
+  if (width > kPerfectFourth) return {kThumb, kFifth};
+  if (width > kWidestThird) return {kThumb, 4};
+  if (!near.black) return {kThumb, 3};
+  return width > kWholeTone ? FingersOfTwo{2, 4} : FingersOfTwo{2, 3};
+}
+
 /// The keys of a stretch of single notes, and how often each is struck. Keys come in at its end and
 /// go out at its beginning, so that the search takes time in proportion to the line.
 class Place {
@@ -61,7 +111,6 @@ class Place {
   /// a white key.
   [[nodiscard]] bool has_five_fingers() const {
     constexpr std::int32_t kDiminishedFifth = 6;
-    constexpr std::int32_t kWholeTone = 2;
     const auto is_wide = [](const auto& one, const auto& next) {
       return next.first - one.first > kWholeTone;
     };
@@ -152,6 +201,53 @@ std::vector<Figure> broken_octaves(const std::vector<Grip>& grips) {
       figure.fingers.push_back(finger_in_octave(grips[at].keys[0], far));
     }
     figures.push_back(std::move(figure));
+    begin = end - 1;
+  }
+  return figures;
+}
+
+std::vector<Figure> trills_and_tremolos(const std::vector<Grip>& grips) {
+  constexpr std::size_t kFewestStrokes = 8;
+  std::vector<Figure> figures;
+  for (std::size_t begin = 0; begin < grips.size(); ++begin) {
+    const std::size_t end = end_of_alternation(grips, begin);
+    if (end < begin + kFewestStrokes) continue;
+    const std::int32_t first = step_to(grips, begin + 1);
+    const std::int32_t width = std::abs(first);
+    const std::size_t near = first > 0 ? begin : begin + 1;
+    const FingersOfTwo fingers = fingers_to_and_fro(grips[near].keys[0], width);
+    Figure figure;
+    figure.begin = begin;
+    figure.end = end;
+    figure.kind = width > kWholeTone ? FigureKind::tremolo : FigureKind::trill;
+    figure.is_whole = grips[begin + 1].quarters_since <= kThirtySecond;
+    for (std::size_t at = begin; at < end; ++at) {
+      figure.fingers.push_back((at - near) % 2 == 0 ? fingers.near : fingers.far);
+    }
+    if (!speaks_against(grips, figure)) figures.push_back(std::move(figure));
+    begin = end - 1;
+  }
+  return figures;
+}
+
+std::vector<Figure> repeated_notes(const std::vector<Grip>& grips) {
+  constexpr std::size_t kThree = 3;
+  constexpr std::size_t kFour = 4;
+  std::vector<Figure> figures;
+  for (std::size_t begin = 0; begin < grips.size(); ++begin) {
+    const std::size_t end = end_of_repetition(grips, begin);
+    if (end < begin + kFour) continue;
+    const std::size_t strokes = end - begin;
+    const std::size_t group = strokes % kThree == 0 && strokes % kFour != 0 ? kThree : kFour;
+    Figure figure;
+    figure.begin = begin;
+    figure.end = end;
+    figure.kind = FigureKind::repeated_notes;
+    figure.is_whole = true;
+    for (std::size_t stroke = 0; stroke < strokes; ++stroke) {
+      figure.fingers.push_back(static_cast<Finger>(group - stroke % group));
+    }
+    if (!speaks_against(grips, figure)) figures.push_back(std::move(figure));
     begin = end - 1;
   }
   return figures;

@@ -8,7 +8,7 @@
 namespace fingerturn {
 namespace {
 
-/// The fingers of one third, the one nearer to the thumb's side first.
+/// The fingers of two keys, the one nearer to the thumb's side first.
 struct FingerPair {
   Finger near = 0;
   Finger far = 0;
@@ -29,9 +29,9 @@ constexpr std::array<std::size_t, 7> kGroupPlaces{0, 5, 3, 6, 4, 1, 2};
 bool has_black(int key) { return key_colour(key) == KeyColour::black; }
 
 /// Double notes as the hand has them: from the thumb's side to the fifth's.
-class HandThirds {
+class HandNotes {
  public:
-  HandThirds(std::span<DoubleNote> rising, Hand hand) : rising_(rising), hand_(hand) {}
+  HandNotes(std::span<DoubleNote> rising, Hand hand) : rising_(rising), hand_(hand) {}
 
   [[nodiscard]] std::size_t size() const { return rising_.size(); }
   [[nodiscard]] int near_key(std::size_t at) const {
@@ -65,21 +65,28 @@ FingerPair group_pair(std::size_t begin, std::size_t at) {
   return kThirdGroups.at((begin + at) % kThirdGroups.size());
 }
 
-/// How many thumbs of an octave are on black keys, and how many fifth fingers.
-std::tuple<int, int> black_ends(const HandThirds& thirds, std::size_t begin) {
+/// How many thumbs of the first so many notes would be on black keys, and how many fifth fingers.
+template <typename PairAt>
+std::tuple<int, int> black_ends(const HandNotes& notes, std::size_t count, PairAt pair_at) {
   int thumbs = 0;
   int fifths = 0;
-  for (std::size_t at = 0; at < kThirdGroups.size(); ++at) {
-    const FingerPair pair = group_pair(begin, at);
-    if (pair.near == kThumb && has_black(thirds.near_key(at))) ++thumbs;
-    if (pair.far == kFifth && has_black(thirds.far_key(at))) ++fifths;
+  for (std::size_t at = 0; at < count; ++at) {
+    const FingerPair pair = pair_at(at);
+    if (pair.near == kThumb && has_black(notes.near_key(at))) ++thumbs;
+    if (pair.far == kFifth && has_black(notes.far_key(at))) ++fifths;
   }
   return {thumbs, fifths};
 }
 
+FingerPair sixth_pair(std::size_t begin, std::size_t at) {
+  constexpr FingerPair kOneFour{1, 4};
+  constexpr FingerPair kTwoFive{2, 5};
+  return (begin + at) % 2 == 0 ? kOneFour : kTwoFive;
+}
+
 /// At the thumb's side 2-4 takes the place of a 3-5 that nothing leads to. At the other side 3-5
 /// closes after 2-4, if the fifth finger is on a white key.
-void finish_ends(HandThirds& thirds) {
+void finish_ends(HandNotes& thirds) {
   if (thirds.fingers(0) == kThreeFive) thirds.set(0, kTwoFour);
   const std::size_t last = thirds.size() - 1;
   const bool follows = last > 0 && thirds.fingers(last - 1) == kTwoFour;
@@ -100,15 +107,28 @@ void finger_octaves(std::span<DoubleNote> rising, Hand hand) {
 }
 
 void finger_thirds(std::span<DoubleNote> rising, Hand hand) {
-  HandThirds thirds(rising, hand);
-  const std::size_t best = std::ranges::min(
-      kGroupPlaces, {}, [&thirds](std::size_t begin) { return black_ends(thirds, begin); });
+  HandNotes thirds(rising, hand);
+  const auto black_from = [&thirds](std::size_t begin) {
+    return black_ends(thirds, kThirdGroups.size(),
+                      [begin](std::size_t at) { return group_pair(begin, at); });
+  };
+  const std::size_t best = std::ranges::min(kGroupPlaces, {}, black_from);
   for (std::size_t at = 0; at < thirds.size(); ++at) thirds.set(at, group_pair(best, at));
   finish_ends(thirds);
 }
 
+void finger_sixths(std::span<DoubleNote> rising, Hand hand) {
+  HandNotes sixths(rising, hand);
+  const auto black_from = [&sixths](std::size_t begin) {
+    return black_ends(sixths, sixths.size(),
+                      [begin](std::size_t at) { return sixth_pair(begin, at); });
+  };
+  const std::size_t best = std::ranges::min({std::size_t{0}, std::size_t{1}}, {}, black_from);
+  for (std::size_t at = 0; at < sixths.size(); ++at) sixths.set(at, sixth_pair(best, at));
+}
+
 void finger_chromatic_thirds(std::span<DoubleNote> rising, Hand hand) {
-  HandThirds thirds(rising, hand);
+  HandNotes thirds(rising, hand);
   const int outward = hand == Hand::right ? 1 : -1;
   for (std::size_t at = 0; at < thirds.size(); ++at) {
     const int key = thirds.near_key(at);

@@ -26,4 +26,8 @@ void finger_thirds(std::span<DoubleNote> rising, Hand hand);
 /// The minor thirds of a chromatic scale. Source: our convention, as docs/fingering.md states it.
 void finger_chromatic_thirds(std::span<DoubleNote> rising, Hand hand);
 
+/// Sixths of any scale: 1-4 and 2-5 in turn. Source: our convention, as docs/fingering.md states
+/// it.
+void finger_sixths(std::span<DoubleNote> rising, Hand hand);
+
 }  // namespace fingerturn

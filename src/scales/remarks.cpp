@@ -22,6 +22,10 @@ std::string source_of(const ScaleTask& task) {
                      : "Fingers by our convention: thirds in groups of three and twice two, 3-5 "
                        "once an octave, the thumb on as few black keys as that allows.";
   }
+  if (task.options.notes == ScaleNotes::sixths) {
+    return "Fingers by our convention: 1-4 and 2-5 in turn, the thumb on as few black keys as that "
+           "allows.";
+  }
   if (task.options.inversion > 0) {
     return "Fingers by common practice, no source: the thumb on the outermost note at its side, or "
            "else on the next white key.";

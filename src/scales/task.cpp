@@ -148,6 +148,8 @@ std::string_view words_of_notes(ScaleNotes notes) {
       return " in octaves";
     case ScaleNotes::thirds:
       return " in thirds";
+    case ScaleNotes::sixths:
+      return " in sixths";
     case ScaleNotes::single:
       break;
   }
@@ -163,8 +165,10 @@ std::string problem_of(const ScaleTask& task) {
   }
   if (std::string problem = inversion_problem(task); !problem.empty()) return problem;
   if (std::string problem = hands_problem(task); !problem.empty()) return problem;
-  if (task.options.notes == ScaleNotes::thirds && is_arpeggio(task.name.kind)) {
-    return fmt::format("only scales go in thirds, not the {}", to_string(task.name));
+  const ScaleNotes notes = task.options.notes;
+  const bool takes_scale = notes == ScaleNotes::thirds || notes == ScaleNotes::sixths;
+  if (takes_scale && is_arpeggio(task.name.kind)) {
+    return fmt::format("only scales go{}, not the {}", words_of_notes(notes), to_string(task.name));
   }
   return start_problem(task);
 }

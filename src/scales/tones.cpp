@@ -15,6 +15,7 @@ namespace {
 
 constexpr int kSemitonesBetweenOctaves = 12;
 constexpr int kMinorThird = 3;
+constexpr int kMajorSixth = 9;
 
 /// The lowest pitch of this name on a key or above it.
 Pitch pitch_from(int key, int fifths) {
@@ -53,18 +54,32 @@ Pitch chromatic_third(Pitch lower) {
   return pitch_from(midi_number(lower) + kMinorThird, fifths);
 }
 
+/// A major sixth above a note of a chromatic scale, without E sharp, B sharp or double sharps.
+Pitch chromatic_sixth(Pitch lower) {
+  constexpr int kFifthsInMajorSixth = 3;
+  constexpr int kSharpest = 10;
+  int fifths = fifths_in(lower) + kFifthsInMajorSixth;
+  if (fifths > kSharpest) fifths -= kEnharmonicFifths;
+  return pitch_from(midi_number(lower) + kMajorSixth, fifths);
+}
+
 /// The upper notes where each hand plays two at a time.
 std::vector<Pitch> upper_pitches(const HandTask& task, bool falling,
                                  const std::vector<Pitch>& lower) {
   constexpr std::size_t kStepsInThird = 2;
+  constexpr std::size_t kStepsInSixth = 5;
+  const bool sixths = task.notes == ScaleNotes::sixths;
   std::vector<Pitch> upper = lower;
   if (task.notes == ScaleNotes::octaves) {
     for (Pitch& pitch : upper) ++pitch.octave;
   } else if (task.name.kind == ScaleKind::chromatic) {
-    for (Pitch& pitch : upper) pitch = chromatic_third(pitch);
+    for (Pitch& pitch : upper) {
+      pitch = sixths ? chromatic_sixth(pitch) : chromatic_third(pitch);
+    }
   } else {
-    upper = pitches_upward(task, falling, lower.size() + kStepsInThird);
-    upper.erase(upper.begin(), upper.begin() + kStepsInThird);
+    const std::size_t steps = sixths ? kStepsInSixth : kStepsInThird;
+    upper = pitches_upward(task, falling, lower.size() + steps);
+    upper.erase(upper.begin(), std::next(upper.begin(), static_cast<std::ptrdiff_t>(steps)));
   }
   return upper;
 }
@@ -99,6 +114,8 @@ std::vector<Tone> double_tones(const HandTask& task, bool falling,
   }
   if (task.notes == ScaleNotes::octaves) {
     finger_octaves(notes, task.hand);
+  } else if (task.notes == ScaleNotes::sixths) {
+    finger_sixths(notes, task.hand);
   } else if (task.name.kind == ScaleKind::chromatic) {
     finger_chromatic_thirds(notes, task.hand);
   } else {

@@ -136,7 +136,7 @@ refused 'hands in thirds, sixths or tenths play single notes, not double ones' \
   C major --apart third --double octaves
 refused 'only scales go in thirds, not the C major arpeggio' C major arpeggio --double thirds
 refused '--apart: expected sixth|tenth|third, found "fifth"' C major --apart fifth
-refused '--double: expected octaves|thirds, found "sixths"' C major --double sixths
+refused '--double: expected octaves|sixths|thirds, found "tenths"' C major --double tenths
 
 # Names as others write them, and two in one word.
 for name in Cm 'A minor harmonic' 'B minor melodic' Es-Dur; do

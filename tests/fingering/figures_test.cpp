@@ -232,6 +232,28 @@ TEST_CASE("figures are found in a row of many, each once", "[fingering][figures]
   }
 }
 
+TEST_CASE("scales in sixths come out whole without a finger given", "[fingering][figures]") {
+  std::size_t count = 0;
+  for (const std::string& name : handbook_scale_names()) {
+    for (const ScaleDirection direction : kDirections) {
+      // The sixth on which a melodic minor turns belongs to the way down, not to the way up.
+      const bool turns = direction == ScaleDirection::up_and_down;
+      if (turns && name.ends_with("melodic minor")) continue;
+      const ScaleResult scale =
+          handbook_scale(name, {.octaves = 2, .direction = direction, .notes = ScaleNotes::sixths});
+      if (!scale.ok()) continue;
+      for (const Line& line : scale.score.passages.at(0).lines) {
+        INFO(scale.score.passages.at(0).title << ", " << to_string(line.hand));
+        CHECK(fingers_without_any(line) == fingers_of(line));
+        ++count;
+      }
+    }
+  }
+  CHECK(count > 300);
+  CHECK(words_in("C4+A4 D4+B4 E4+C5 F4+D5 G4+E5 A4+F5 B4+G5 C5+A5") ==
+        "C major scale in sixths (our convention)");
+}
+
 TEST_CASE("broken octaves on white keys have 1 and 5, in every scale", "[fingering][figures]") {
   std::size_t octaves = 0;
   for (const std::string& name : handbook_scale_names()) {
@@ -265,6 +287,64 @@ TEST_CASE("broken octaves on white keys have 1 and 5, in every scale", "[fingeri
   CHECK(words_in("C5 C4 D5 D4") == "broken octaves (common practice)");
   CHECK(figures_in(line_written("1/8 C4 C5")).empty());
   CHECK(figures_in(line_written("1/8 C4 C5 D5 D4")).empty());
+}
+
+/// Source of the fingers of trills, tremolos and repeated notes: common practice, no source.
+TEST_CASE("a trill has neighbouring fingers but one, no thumb on a black key",
+          "[fingering][figures]") {
+  CHECK(easiest("1/32 E4 F E F E F E F") == "1 3 1 3 1 3 1 3");
+  CHECK(easiest("1/32 F4 E F E F E F E") == "3 1 3 1 3 1 3 1");
+  CHECK(easiest("1/32 F#4 G F# G F# G F# G") == "2 3 2 3 2 3 2 3");
+  CHECK(easiest("1/32 G4 F# G F# G F# G F# G", "left") == "1 3 1 3 1 3 1 3 1");
+  CHECK(words_in("1/32 E4 F E F E F E F") == "trill (common practice)");
+  // A slower one only as far as the rest is as easy.
+  const std::vector<Figure> slow = figures_in(line_written("1/16 E4 F E F E F E F"));
+  REQUIRE(slow.size() == 1);
+  CHECK_FALSE(slow[0].is_whole);
+  CHECK(slow[0].kind == FigureKind::trill);
+  // Seven strokes; a rest; a key that leads elsewhere.
+  CHECK(figures_in(line_written("1/32 E4 F E F E F E")).empty());
+  CHECK(figures_in(line_written("1/32 E4 F E F r E F E F")).empty());
+  CHECK(figures_in(line_written("1/32 E4 F E F E G E F")).empty());
+}
+
+TEST_CASE("a tremolo has the fingers that its interval asks for", "[fingering][figures]") {
+  CHECK(easiest("1/32 E4 G E G E G E G") == "1 3 1 3 1 3 1 3");
+  CHECK(easiest("1/32 F#4 A F# A F# A F# A") == "2 4 2 4 2 4 2 4");
+  CHECK(easiest("1/32 C4 F C F C F C F") == "1 4 1 4 1 4 1 4");
+  CHECK(easiest("1/32 C4 A4 C4 A4 C4 A4 C4 A4") == "1 5 1 5 1 5 1 5");
+  CHECK(easiest("1/32 C4 A4 C4 A4 C4 A4 C4 A4", "left") == "5 1 5 1 5 1 5 1");
+  CHECK(words_in("C4 A4 C4 A4 C4 A4 C4 A4") == "tremolo (common practice)");
+  CHECK(words_in("C4 C5 C4 C5 C4 C5 C4 C5") == "broken octaves (common practice)");
+}
+
+TEST_CASE("a finger that is given speaks against the whole of a trill", "[fingering][figures]") {
+  CHECK(figures_in(line_written("1/32 E4 F:2 E F E F E F")).empty());
+  CHECK(figures_in(line_written("1/32 E4 F:3 E F E F E F")).size() == 1);
+  CHECK(figures_in(line_written("1/16 G4 G G G:2")).empty());
+  CHECK(figures_in(line_written("1/16 G4 G G G:1")).size() == 1);
+}
+
+TEST_CASE("a note that is struck again quickly changes fingers", "[fingering][figures]") {
+  const auto at = [](const std::string& notes) { return figures_in(line_written(notes)); };
+  const std::vector<Figure> four = at("1/16 G4 G G G");
+  REQUIRE(four.size() == 1);
+  CHECK(four[0].fingers == std::vector<Finger>{4, 3, 2, 1});
+  CHECK(four[0].kind == FigureKind::repeated_notes);
+  const std::vector<Figure> six = at("1/16 G4 G G G G G");
+  REQUIRE(six.size() == 1);
+  CHECK(six[0].fingers == std::vector<Finger>{3, 2, 1, 3, 2, 1});
+  const std::vector<Figure> five = at("1/16 G4 G G G G");
+  REQUIRE(five.size() == 1);
+  CHECK(five[0].fingers == std::vector<Finger>{4, 3, 2, 1, 4});
+  // Four strokes that follow quickly; a rest; chords.
+  CHECK(at("1/4 G4 1/16 G G G G").size() == 1);
+  CHECK(at("1/16 G4 G G").empty());
+  CHECK(at("1/8 G4 G G G").empty());
+  CHECK(at("1/16 G4 G G r G").empty());
+  CHECK(at("1/16 G4+B G4+B G4+B G4+B").empty());
+  CHECK(words_of(four[0], line_written("1/16 G4 G G G"), {}) ==
+        "repeated note with changing fingers (common practice)");
 }
 
 TEST_CASE("a five-finger figure keeps a finger for each key", "[fingering][figures]") {

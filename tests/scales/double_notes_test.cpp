@@ -186,4 +186,36 @@ TEST_CASE("scales in thirds: some note by note", "[scales]") {
         "E4:3+G4:5 Eb4:2+Gb4:4 D4:1+F4:3 Db4:2+E4:4 C4:1+Eb4:3");
 }
 
+/// Source: the rules that docs/fingering.md states, our convention.
+TEST_CASE("scales in sixths: 1-4 and 2-5 in turn, the other way round no fewer black thumbs",
+          "[scales]") {
+  for (const std::string& name : handbook_scale_names()) {
+    if (is_of_arpeggio(name)) continue;
+    for (const Hand hand : kBothHands) {
+      const Line line = double_line(name, hand, 2, ScaleNotes::sixths);
+      INFO(name << ", " << to_string(hand) << " hand: " << words_of_line(line));
+      std::ptrdiff_t thumbs = 0;
+      std::ptrdiff_t thumbs_otherwise = 0;
+      const std::vector<Event> events = outward(line);
+      const bool thumb_first = pair_of(events.front(), hand) == Pair{1, 4};
+      for (std::size_t i = 0; i < events.size(); ++i) {
+        const int width = key_at(events[i], 1) - key_at(events[i], 0);
+        CHECK((width == 9 || (width == 8 && !is_chromatic(name))));
+        const bool thumb = (i % 2 == 0) == thumb_first;
+        CHECK(pair_of(events[i], hand) == (thumb ? Pair{1, 4} : Pair{2, 5}));
+        if (on_black(toward_thumb(events[i], hand))) ++(thumb ? thumbs : thumbs_otherwise);
+      }
+      CHECK(thumbs <= thumbs_otherwise);
+    }
+  }
+}
+
+TEST_CASE("scales in sixths: some note by note", "[scales]") {
+  CHECK(words_of_line(double_line("C major", Hand::right, 1, ScaleNotes::sixths)) ==
+        "C4:1+A4:4 D4:2+B4:5 E4:1+C5:4 F4:2+D5:5 G4:1+E5:4 A4:2+F5:5 B4:1+G5:4 C5:2+A5:5");
+  CHECK(words_of_line(double_line("C chromatic", Hand::right, 1, ScaleNotes::sixths)) ==
+        "C4:2+A4:5 C#4:1+A#4:4 D4:2+B4:5 D#4:1+C5:4 E4:2+C#5:5 F4:1+D5:4 F#4:2+D#5:5 G4:1+E5:4 "
+        "G#4:2+F5:5 A4:1+F#5:4 A#4:2+G5:5 B4:1+G#5:4 C5:2+A5:5");
+}
+
 }  // namespace fingerturn

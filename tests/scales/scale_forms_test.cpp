@@ -47,6 +47,8 @@ std::vector<ScaleOptions> forms_of(std::string_view name) {
   forms.push_back({.notes = ScaleNotes::thirds});
   for (const Hand hand : kTwoHands) forms.push_back({.hand = hand, .notes = ScaleNotes::thirds});
   forms.push_back({.contrary = true, .notes = ScaleNotes::thirds});
+  for (const Hand hand : kTwoHands) forms.push_back({.hand = hand, .notes = ScaleNotes::sixths});
+  forms.push_back({.contrary = true, .notes = ScaleNotes::sixths});
   return forms;
 }
 
@@ -194,6 +196,9 @@ TEST_CASE("scale forms: what makes no sense is refused", "[scales]") {
       {"C major arpeggio",
        {.notes = ScaleNotes::thirds},
        "only scales go in thirds, not the C major arpeggio"},
+      {"C major arpeggio",
+       {.notes = ScaleNotes::sixths},
+       "only scales go in sixths, not the C major arpeggio"},
       {"C major",
        {.octaves = 4, .contrary = true},
        "C major over 4 octaves would need G0 in the left hand, below A0, the lowest key of the "

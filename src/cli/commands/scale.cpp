@@ -90,8 +90,10 @@ void add_forms(CLI::App& command, ScaleOptions& wanted) {
       {{"third", HandsApart::third}, {"sixth", HandsApart::sixth}, {"tenth", HandsApart::tenth}},
       wanted.apart, "Keep the hands so far apart");
   add_choice(command, "--double",
-             {{"octaves", ScaleNotes::octaves}, {"thirds", ScaleNotes::thirds}}, wanted.notes,
-             "Play double notes in each hand");
+             {{"octaves", ScaleNotes::octaves},
+              {"thirds", ScaleNotes::thirds},
+              {"sixths", ScaleNotes::sixths}},
+             wanted.notes, "Play double notes in each hand");
 }
 
 }  // namespace
