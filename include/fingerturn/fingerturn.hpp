@@ -23,6 +23,7 @@
 #include "fingerturn/key_signature.hpp"
 #include "fingerturn/pitch.hpp"
 #include "fingerturn/places.hpp"
+#include "fingerturn/practice.hpp"
 #include "fingerturn/read.hpp"
 #include "fingerturn/report.hpp"
 #include "fingerturn/rule.hpp"
@@ -30,3 +31,4 @@
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
 #include "fingerturn/version.hpp"
+#include "fingerturn/why.hpp"

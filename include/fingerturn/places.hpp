@@ -13,14 +13,20 @@ namespace fingerturn {
 /// What a bar asks of the hands that play in it.
 struct BarDemand {
   std::int32_t bar = 0;
-  std::size_t doubles = 0;   ///< that stand next to another double of the same hand
-  std::size_t passings = 0;  ///< of the thumb or of other fingers
-  std::size_t carries = 0;   ///< that are far, or fast, and are no leaps
+  std::size_t doubles = 0;         ///< that stand next to another double of the same hand
+  std::size_t passings = 0;        ///< of the thumb or of other fingers
+  std::size_t quick_passings = 0;  ///< of these, an eighth of a second or less after a note
+  std::size_t carries = 0;         ///< that are far, or fast, and are no leaps
   std::size_t leaps = 0;
   std::size_t leap_points = 0;  ///< what these come to
-  std::size_t findings = 0;  ///< of the watch list, other than leaps, swing rates, missing fingers
+  /// Of the watch list, other than leaps, swing rates and missing fingers; each kind of information
+  /// once in a hand.
+  std::size_t findings = 0;
   std::size_t finding_points = 0;
-  std::size_t points = 0;  ///< what all of it comes to
+  std::size_t held = 0;          ///< doubles while another key is held
+  std::size_t small_swings = 0;  ///< events whose swings have time for less than half their size
+  std::size_t kinds_differ = 0;  ///< where one hand is single and the other double
+  std::size_t points = 0;        ///< what all of it comes to
 
   friend bool operator==(const BarDemand&, const BarDemand&) = default;
 };

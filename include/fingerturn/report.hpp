@@ -25,13 +25,14 @@ using TextSink = std::function<void(std::string_view)>;
 
 /// How the text report looks.
 struct TextStyle {
-  int columns = 80;     ///< the width to keep to; less than kFewestColumns counts as that
-  bool ascii = false;   ///< no character beyond ASCII except in titles
-  bool detail = false;  ///< each event's reason
-  bool cues = false;    ///< each event in a short line for practising
-  bool trace = false;   ///< the swing as a small drawing, instead of its directions in signs
-  bool colour = false;  ///< terminal colours
-  bool brief = false;   ///< without the legend, and the caution in one sentence
+  int columns = 80;       ///< the width to keep to; less than kFewestColumns counts as that
+  bool ascii = false;     ///< no character beyond ASCII except in titles
+  bool detail = false;    ///< each event's reason
+  bool cues = false;      ///< each event in a short line for practising
+  bool trace = false;     ///< the swing as a small drawing, instead of its directions in signs
+  bool colour = false;    ///< terminal colours
+  bool brief = false;     ///< without the legend, and the caution in one sentence
+  bool few_rows = false;  ///< below the fingers only the turns, and where fingers pass
 };
 inline constexpr int kFewestColumns = 32;
 

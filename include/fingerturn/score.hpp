@@ -291,6 +291,9 @@ Score only_hand(Score score, Hand hand);
 Passage only_bars(Passage passage, BarRange bars);
 /// The same of every passage.
 Score only_bars(Score score, BarRange bars);
+/// A line with only the events from one place to another, both included. Ties that lead into them
+/// or out of them are treated as by `only_bars`.
+Line only_events(Line line, std::size_t first, std::size_t last);
 
 std::string to_string(Hand hand);
 std::string to_string(const Meter& meter);

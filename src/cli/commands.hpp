@@ -20,6 +20,7 @@ struct Command {
 Command add_annotate(CLI::App& program);
 Command add_finger(CLI::App& program);
 Command add_scale(CLI::App& program);
+Command add_practice(CLI::App& program);
 Command add_excerpt(CLI::App& program);
 Command add_compare(CLI::App& program);
 Command add_check(CLI::App& program);
@@ -30,6 +31,7 @@ inline constexpr std::array kCommands{
     add_annotate,  //
     add_finger,    //
     add_scale,     //
+    add_practice,  //
     add_excerpt,   //
     add_compare,   //
     add_check,     //

@@ -8,16 +8,20 @@
 #include <cmath>
 #include <cstdint>
 #include <optional>
+#include <set>
+#include <string_view>
 #include <utility>
 
 namespace fingerturn {
 namespace {
 
-constexpr double kFarCarry = 4;    // white keys
-constexpr double kFastCarry = 20;  // white keys a second
+constexpr double kFarCarry = 4;          // white keys
+constexpr double kFastCarry = 20;        // white keys a second
+constexpr double kQuickPassing = 0.125;  // seconds
+constexpr double kSmallSwing = 0.5;
 constexpr std::size_t kLeast = 3;  // points
 /// How many times the average a bar must ask.
-constexpr double kAboveAverage = 2;
+constexpr double kAboveAverage = 1.5;
 
 bool is_leap(const Finding& finding) noexcept {
   return finding.rule == kLeapRule.id || finding.rule == kQuickLeapRule.id;
@@ -44,6 +48,7 @@ class Demands {
       if (passage.found().shows(bar)) bars_.push_back({.bar = bar});
     }
     for (const AnalysedLine line : passage) add(line);
+    if (passage.found().together) add(passage, *passage.found().together);
   }
 
   std::vector<BarDemand> take() { return std::move(bars_); }
@@ -51,8 +56,13 @@ class Demands {
  private:
   void add(const AnalysedLine& line) {
     std::vector<bool> leaps(line.written().events.size());
+    std::set<std::pair<std::int32_t, std::string_view>> told;
     for (const Finding& finding : line.found().watch) {
-      add(finding, at(line.event_of(finding).bar));
+      const std::int32_t bar = line.event_of(finding).bar;
+      // The same information again asks nothing more.
+      const bool repeats = finding.level == WatchLevel::info && !is_leap(finding) &&
+                           !told.emplace(bar, finding.rule).second;
+      if (!repeats) add(finding, at(bar));
       if (is_leap(finding)) leaps[finding.event] = true;
     }
     for (std::size_t i = 0; i < line.size(); ++i) {
@@ -60,8 +70,20 @@ class Demands {
       BarDemand& bar = at(written.bar);
       const bool is_carried = !leaps[found.event] && is_far_or_fast(line, i);
       bar.doubles += is_in_row(line, i) ? 1U : 0U;
-      bar.passings += found.crossing != Crossing::none ? 1U : 0U;
+      const bool passes = found.crossing != Crossing::none;
+      bar.passings += passes ? 1U : 0U;
+      bar.quick_passings += passes && is_quick(line, i) ? 1U : 0U;
       bar.carries += is_carried ? 1U : 0U;
+      const bool holds = !line.held_at(found.event).empty();
+      bar.held += holds && found.rotation == Rotation::double_rotation ? 1U : 0U;
+      bar.small_swings += swing_size(found).value_or(1) < kSmallSwing ? 1U : 0U;
+    }
+  }
+
+  void add(const AnalysedPassage& passage, const Together& together) {
+    for (const KindsDiffer& place : together.kinds_differ) {
+      const std::int32_t bar = passage[0].written().events[place.right_event].bar;
+      if (passage.found().shows(bar)) ++at(bar).kinds_differ;
     }
   }
 
@@ -91,14 +113,24 @@ class Demands {
   }
 
   [[nodiscard]] bool is_far_or_fast(const AnalysedLine& line, std::size_t number) const {
-    const auto& [written, found] = line[number];
-    const double carry = std::abs(found.carry.value_or(0));
+    const double carry = std::abs(line[number].found.carry.value_or(0));
     if (carry >= kFarCarry) return true;
-    if (carry == 0 || number == 0) return false;
-    const std::optional<double> seconds =
-        seconds_between(passage_.written(), line[number - 1].written, written,
-                        passage_.found().quarters_per_minute);
+    if (carry == 0) return false;
+    const std::optional<double> seconds = seconds_to(line, number);
     return seconds && carry >= kFastCarry * *seconds;
+  }
+
+  [[nodiscard]] bool is_quick(const AnalysedLine& line, std::size_t number) const {
+    const std::optional<double> seconds = seconds_to(line, number);
+    return seconds && *seconds <= kQuickPassing;
+  }
+
+  /// From the event before; none where there is none, or the time is not known.
+  [[nodiscard]] std::optional<double> seconds_to(const AnalysedLine& line,
+                                                 std::size_t number) const {
+    if (number == 0) return std::nullopt;
+    return seconds_between(passage_.written(), line[number - 1].written, line[number].written,
+                           passage_.found().quarters_per_minute);
   }
 
   AnalysedPassage passage_;
@@ -108,7 +140,8 @@ class Demands {
 std::vector<BarDemand> demands_of(const AnalysedPassage& passage) {
   std::vector<BarDemand> bars = Demands(passage).take();
   for (BarDemand& bar : bars) {
-    bar.points = bar.doubles + bar.passings + bar.carries + bar.leap_points + bar.finding_points;
+    bar.points = bar.doubles + bar.held + bar.passings + bar.quick_passings + bar.carries +
+                 bar.small_swings + bar.kinds_differ + bar.leap_points + bar.finding_points;
   }
   return bars;
 }

@@ -16,11 +16,16 @@
 namespace fingerturn {
 namespace {
 
+/// What is compared of two bars.
+enum class Alike : std::uint8_t { notes, notes_and_all_found };
+
 /// All that is said of the bars of a passage, as text that is the same where it is the same.
 class BarTexts {
  public:
-  explicit BarTexts(const AnalysedPassage& passage) {
-    for (const AnalysedLine line : passage) add_line(line);
+  BarTexts(const AnalysedPassage& passage, Alike alike) {
+    for (const AnalysedLine line : passage) add_notes(line, alike);
+    if (alike == Alike::notes) return;
+    for (const AnalysedLine line : passage) add_signs(line);
     const Passage& written = passage.written();
     for (const auto& meter : written.meters) mark(meter.bar);
     for (const auto& key : written.keys) mark(key.bar);
@@ -41,7 +46,7 @@ class BarTexts {
     if (found != texts_.end()) found->second += fmt::format("alone {}", bar);
   }
 
-  void add_line(const AnalysedLine& line) {
+  void add_notes(const AnalysedLine& line, Alike alike) {
     std::size_t entry = 0;
     std::optional<std::int32_t> bar;
     std::optional<Fraction> start;
@@ -54,8 +59,12 @@ class BarTexts {
         add(to_string(line.hand()));
       }
       add_event(event, start);
+      if (alike == Alike::notes) continue;
       if (entry < line.size() && line[entry].found.event == i) add_found(line[entry++].found);
     }
+  }
+
+  void add_signs(const AnalysedLine& line) {
     for (const BarLine& bar_line : line.written().bar_lines) mark_sides(line.written(), bar_line);
     for (const Finding& finding : line.found().watch) {
       text_ = &texts_[line.event_of(finding).bar];
@@ -99,13 +108,21 @@ struct NumberedBar {
   std::size_t kind = 0;
 };
 
-std::vector<NumberedBar> numbered(const AnalysedPassage& passage) {
-  const BarTexts texts(passage);
+std::map<std::int32_t, std::size_t> kinds_of(const AnalysedPassage& passage, Alike alike) {
+  const BarTexts texts(passage, alike);
   std::unordered_map<std::string_view, std::size_t> kinds;
-  std::vector<NumberedBar> bars;
+  std::map<std::int32_t, std::size_t> bars;
   for (const auto& [bar, text] : texts.texts()) {
     if (!passage.found().shows(bar)) continue;
-    bars.push_back({bar, kinds.try_emplace(text, kinds.size()).first->second});
+    bars[bar] = kinds.try_emplace(text, kinds.size()).first->second;
+  }
+  return bars;
+}
+
+std::vector<NumberedBar> numbered(const AnalysedPassage& passage) {
+  std::vector<NumberedBar> bars;
+  for (const auto& [bar, kind] : kinds_of(passage, Alike::notes_and_all_found)) {
+    bars.push_back({bar, kind});
   }
   return bars;
 }
@@ -172,6 +189,10 @@ class RepeatSearch {
 };
 
 }  // namespace
+
+std::map<std::int32_t, std::size_t> bar_kinds(const AnalysedPassage& passage) {
+  return kinds_of(passage, Alike::notes);
+}
 
 std::vector<BarsAgain> bars_again(const AnalysedPassage& passage) {
   return RepeatSearch(numbered(passage)).found();

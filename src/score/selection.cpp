@@ -3,27 +3,47 @@
 #include "score/timeline.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <iterator>
 #include <utility>
 
 namespace fingerturn {
 namespace {
 
-Line cut_line(Line line, BarRange bars) {
+/// Events of a line, from one place to before another.
+struct EventRange {
+  std::size_t begin = 0;
+  std::size_t end = 0;
+
+  [[nodiscard]] bool contains(std::size_t at) const noexcept { return at >= begin && at < end; }
+};
+
+EventRange events_in(const Line& line, BarRange bars) {
+  const auto before = [bars](const Event& event) { return event.bar < bars.first; };
+  const auto past = [bars](const Event& event) { return event.bar > bars.last; };
+  const auto first = std::ranges::find_if_not(line.events, before);
+  const auto end = std::find_if(first, line.events.end(), past);
+  return {static_cast<std::size_t>(first - line.events.begin()),
+          static_cast<std::size_t>(end - line.events.begin())};
+}
+
+/// The line with only these events. A bar line belongs to the event that it opens or closes.
+Line cut_line(Line line, EventRange events) {
+  finger_ties_into(line, events.begin, events.end);
   Line cut{line.hand, {}, {}};
-  std::size_t next_bar_line = 0;
-  for (std::size_t at = 0; at <= line.events.size(); ++at) {
-    // A bar line belongs to the bar that it opens or closes.
-    const bool opens = at < line.events.size() && bars.contains(line.events[at].bar);
-    const bool closes = at > 0 && bars.contains(line.events[at - 1].bar);
-    for (;
-         next_bar_line < line.bar_lines.size() && line.bar_lines[next_bar_line].before_event <= at;
-         ++next_bar_line) {
-      const BarLineStyle style = line.bar_lines[next_bar_line].style;
-      const bool said_by_itself = style == BarLineStyle::single && !closes;
-      if ((opens || closes) && !said_by_itself) cut.bar_lines.push_back({cut.events.size(), style});
-    }
-    if (opens) cut.events.push_back(std::move(line.events[at]));
+  for (const BarLine& bar_line : line.bar_lines) {
+    const bool opens = events.contains(bar_line.before_event);
+    const bool closes = bar_line.before_event > 0 && events.contains(bar_line.before_event - 1);
+    const bool said_by_itself = bar_line.style == BarLineStyle::single && !closes;
+    if ((!opens && !closes) || said_by_itself) continue;
+    cut.bar_lines.push_back({bar_line.before_event - events.begin, bar_line.style});
   }
+  const auto at = [&line](std::size_t place) {
+    return std::make_move_iterator(line.events.begin() + static_cast<std::ptrdiff_t>(place));
+  };
+  cut.events.assign(at(events.begin), at(events.end));
+  drop_ties_to_nothing(cut);
+  resolve_ties(cut);
   return cut;
 }
 
@@ -67,10 +87,8 @@ Score only_hand(Score score, Hand hand) {
 Passage only_bars(Passage passage, BarRange bars) {
   std::vector<Line> lines;
   for (Line& line : passage.lines) {
-    finger_ties_into(line, bars);
-    Line cut = cut_line(std::move(line), bars);
-    drop_ties_to_nothing(cut);
-    resolve_ties(cut);
+    const EventRange events = events_in(line, bars);
+    Line cut = cut_line(std::move(line), events);
     if (!cut.events.empty()) lines.push_back(std::move(cut));
   }
   passage.lines = std::move(lines);
@@ -83,6 +101,10 @@ Passage only_bars(Passage passage, BarRange bars) {
   settle_changes(passage);
   set_onsets(passage);
   return passage;
+}
+
+Line only_events(Line line, std::size_t first, std::size_t last) {
+  return cut_line(std::move(line), {first, last + 1});
 }
 
 Score only_bars(Score score, BarRange bars) {

@@ -99,12 +99,12 @@ void drop_ties_to_nothing(Line& line) {
   }
 }
 
-void finger_ties_into(Line& line, BarRange bars) {
+void finger_ties_into(Line& line, std::size_t begin, std::size_t end) {
   OnKeys sounding;
-  for (Event& event : line.events) {
-    if (event.bar > bars.last) return;
+  for (std::size_t at = 0; at < end; ++at) {
+    Event& event = line.events[at];
     if (event.is_rest()) sounding.clear();
-    const bool inside = bars.contains(event.bar);
+    const bool inside = at >= begin;
     if (inside) {
       for (Note& note : event.notes) finger_continuation(note, sounding);
     }

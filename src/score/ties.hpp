@@ -2,6 +2,7 @@
 
 #include "fingerturn/score.hpp"
 
+#include <cstddef>
 #include <vector>
 
 namespace fingerturn {
@@ -11,9 +12,10 @@ namespace fingerturn {
 /// to nothing, in the order of the line.
 std::vector<Span> resolve_ties(Line& line);
 
-/// A tied continuation in these bars whose beginning lies before them, and that has no finger of
-/// its own, gets the finger that is on its key: so it can be struck where the beginning is cut off.
-void finger_ties_into(Line& line, BarRange bars);
+/// A tied continuation among these events whose beginning lies before them, and that has no finger
+/// of its own, gets the finger that is on its key: so it can be struck where the beginning is cut
+/// off. `end` is past the last event.
+void finger_ties_into(Line& line, std::size_t begin, std::size_t end);
 
 /// Takes away the ties that lead to nothing.
 void drop_ties_to_nothing(Line& line);

@@ -39,7 +39,7 @@ for option in 'annotate --output' 'annotate --format' 'finger --alternatives' 's
   'compare --color' 'check --files-from' 'check --fail-on'; do
   has ../walked "$option"
 done
-is "$(cut --delimiter=' ' --fields=1 ../walked | uniq | tr '\n' ' ')" 'annotate finger scale excerpt compare check '
+is "$(cut --delimiter=' ' --fields=1 ../walked | uniq | tr '\n' ' ')" 'annotate finger scale practice excerpt compare check '
 
 refused '--output needs a value, FILE|DIR/' annotate -o '' a.passage b.passage
 refused '--output needs a value, FILE|DIR/' annotate -o= a.passage b.passage

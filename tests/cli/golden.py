@@ -43,8 +43,19 @@ OF_PASSAGES = (
     ("compared.narrow.txt", "compare --suggest --columns 40", Text(40)),
 )
 OF_SCORES = (
+    ("plan.txt", "practice --minutes 30", Text(80)),
     ("words.musicxml", "annotate --format musicxml --words", Score()),
     ("compared.html", "compare --suggest --format html", Markup()),
+)
+# Of the piece that is there to be practised.
+OF_THE_FERRY = (
+    ("plan.txt", "practice --minutes 30", Text(80)),
+    ("plan.narrow.txt", "practice --columns 40 --detail", Text(40)),
+    ("plan.md", "practice --minutes 30 --format markdown", Markdown()),
+    ("plan.html", "practice --minutes 30 --format html", Markup()),
+    ("plan.json", "practice --minutes 30 --format json", Plain()),
+    ("plan.passage", "practice --format passage", Plain()),
+    ("plan.musicxml", "practice --format musicxml", Score()),
 )
 OF_ALL_TOGETHER = (
     ("txt", "check", Text(80)),
@@ -66,7 +77,8 @@ def printed_reports():
     scores = sorted(ROOT.glob("demo/*.musicxml"))
     assert passages and scores
     kinds = [*itertools.product(OF_PASSAGES, passages + scores),
-             *itertools.product(OF_SCORES, scores)]
+             *itertools.product(OF_SCORES, scores),
+             *((kind, ROOT / "demo/ferry.passage") for kind in OF_THE_FERRY)]
     for (ending, command, form), passage in kinds:
         yield f"{passage.stem}.{ending}", form, printed(command, f"demo/{passage.name}")
     for ending, command, form in OF_ALL_TOGETHER:

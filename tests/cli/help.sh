@@ -4,7 +4,7 @@
 source "$(dirname "${BASH_SOURCE[0]}")/checks.bash"
 
 for words in --help -h 'annotate --help' 'annotate -h' 'finger --help' 'scale --help' 'check --help' \
-  'explain --help' 'excerpt --help' 'compare --help'; do
+  'explain --help' 'practice --help' 'excerpt --help' 'compare --help'; do
   # shellcheck disable=SC2086 # a command and an option
   run $words
   status_is 0
@@ -15,7 +15,7 @@ for words in --help -h 'annotate --help' 'annotate -h' 'finger --help' 'scale --
 done
 
 run --help
-for word in annotate excerpt compare finger scale check explain --version 'Exit status: 0 done; 1 ' Caution; do has out "$word"; done
+for word in annotate practice excerpt compare finger scale check explain --version 'Exit status: 0 done; 1 ' Caution; do has out "$word"; done
 run annotate --help
 for option in --format --output --hand --bars --passage --detail --cues --tempo --reach --ascii --columns --color; do
   has out "$option"

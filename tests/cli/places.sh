@@ -25,7 +25,7 @@ for form in json jsonl; do
   run annotate --places --format "$form" lantern.passage
   status_is 0
   is "$(jq -c '.passages[0] | .places, ([.hands[0].events[].bar] | unique)' out | tr '\n' ' ')" \
-    '[{"first_bar":2,"last_bar":4,"asking":[{"bar":3,"points":3,"doubles":3,"passings":0,"carries":0,"leaps":0,"findings":0}]}] [2,3,4] '
+    '[{"first_bar":2,"last_bar":4,"asking":[{"bar":3,"points":3,"doubles":3,"passings":0,"carries":0,"leaps":0,"findings":0,"quick_passings":0,"held":0,"small_swings":0,"kinds_differ":0}]}] [2,3,4] '
 done
 run annotate --format json lantern.passage
 is "$(jq '.passages[0] | has("places")' out)" false

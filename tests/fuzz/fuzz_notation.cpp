@@ -1,3 +1,4 @@
+#include "practice_properties.hpp"
 #include "score_properties.hpp"
 #include "target.hpp"
 
@@ -44,6 +45,7 @@ void check(const Source& source) {
   expect_reports(bars);
   expect_excerpt(read.score);
   expect_new_score(read.score);
+  expect_plan(read.score);
 }
 
 }  // namespace

@@ -1,7 +1,6 @@
-#include "fingerturn/excerpt.hpp"
-
 #include "score/timeline.hpp"
 #include "text/numbers.hpp"
+#include "write/excerpt/changed_comments.hpp"
 #include "write/passage/passage.hpp"
 #include "write/shared/note_words.hpp"
 
@@ -117,7 +116,11 @@ bool continues(const ChangedTurn& before, const ChangedTurn& changed) {
          turns_alike(before.here, changed.here);
 }
 
-std::string comments_of(const Cut& cut, Changed changed) {
+}  // namespace
+
+std::string changed_comments(const Passage& whole, const Passage& here,
+                             std::span<const ChangedTurn> changed) {
+  const Cut cut{whole, here};
   std::string out;
   for (std::size_t begin = 0, end = 0; begin < changed.size(); begin = end) {
     end = begin + 1;
@@ -127,14 +130,12 @@ std::string comments_of(const Cut& cut, Changed changed) {
   return out;
 }
 
-}  // namespace
-
 std::string write_excerpt(const Score& score, const Excerpt& excerpt) {
   std::vector<std::string> comments;
   for (std::size_t p = 0; p < excerpt.passages.size(); ++p) {
     const PassageExcerpt& passage = excerpt.passages[p];
     comments.push_back(
-        comments_of({score.passages[passage.of], excerpt.score.passages[p]}, passage.changed));
+        changed_comments(score.passages[passage.of], excerpt.score.passages[p], passage.changed));
   }
   return write_passage(excerpt.score, comments);
 }

@@ -204,6 +204,10 @@ void add_demand(JsonWriter& json, const BarDemand& demand) {
     json.member<"carries">(demand.carries);
     json.member<"leaps">(demand.leaps);
     json.member<"findings">(demand.findings);
+    json.member<"quick_passings">(demand.quick_passings);
+    json.member<"held">(demand.held);
+    json.member<"small_swings">(demand.small_swings);
+    json.member<"kinds_differ">(demand.kinds_differ);
   });
 }
 

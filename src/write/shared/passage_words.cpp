@@ -4,6 +4,7 @@
 #include "text/numbers.hpp"
 #include "text/utf8.hpp"
 #include "text/words.hpp"
+#include "write/shared/demand_words.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/text/signs.hpp"
 
@@ -16,16 +17,6 @@
 
 namespace fingerturn {
 namespace {
-
-std::string counted(std::size_t count, std::string_view one, std::string_view many) {
-  return fmt::format("{} {}", count, count == 1 ? one : many);
-}
-
-/// Adds what is counted, unless there is none.
-void add_counted(std::vector<std::string>& parts, std::size_t count, std::string_view one,
-                 std::string_view many) {
-  if (count > 0) parts.push_back(counted(count, one, many));
-}
 
 std::string hands_words(const Passage& passage) {
   if (passage.lines.empty()) return "no notes";
@@ -88,12 +79,6 @@ Fraction written_beat(const AnalysedPassage& passage) {
   return as_written ? passage.written().tempos.front().value.beat_unit : Fraction{1, 4};
 }
 
-/// A tempo in quarters a minute, in the passage's beat.
-std::string in_written_beat(const AnalysedPassage& passage, double quarters_per_minute) {
-  constexpr double kInWhole = 4;
-  return tempo_not_above(quarters_per_minute / (kInWhole * to_double(written_beat(passage))));
-}
-
 /// " (left hand, E3 in bar 2; right hand up to 150)": the note that sets a passage's tempo of full
 /// swings, and that of the other hand.
 std::string setting_words(const AnalysedPassage& passage, double tempo) {
@@ -126,23 +111,10 @@ std::string size_words(const AnalysedPassage& passage) {
                      place_words(passage, *smallest, totals.least_swing_event));
 }
 
-/// Says of the last part what it comes to, where that is not its number.
-void add_worth(std::vector<std::string>& parts, std::size_t count, std::size_t points) {
-  if (count != points) parts.back() += fmt::format(" for {}", points);
-}
-
-/// What a bar asks, in words: "4 doubles in rows, 1 passing".
-std::string demand_words(const BarDemand& demand) {
-  std::vector<std::string> parts;
-  add_counted(parts, demand.doubles, "double of a row", "doubles in rows");
-  add_counted(parts, demand.passings, "passing", "passings");
-  add_counted(parts, demand.carries, "far or fast carry", "far or fast carries");
-  add_counted(parts, demand.leaps, "leap", "leaps");
-  add_worth(parts, demand.leaps, demand.leap_points);
-  add_counted(parts, demand.findings, "thing to watch", "things to watch");
-  add_worth(parts, demand.findings, demand.finding_points);
+/// What a bar asks, in words: "bar 3 with 5 points (4 doubles in rows, 1 passing)".
+std::string bar_words(const BarDemand& demand) {
   return fmt::format("bar {} with {} points ({})", demand.bar, demand.points,
-                     fmt::join(parts, ", "));
+                     fmt::join(demand_parts(demand, DemandWorth::told), ", "));
 }
 
 void add_places(const AnalysedPassage& passage, std::vector<std::string>& sentences) {
@@ -163,13 +135,23 @@ void add_places(const AnalysedPassage& passage, std::vector<std::string>& senten
       places.size() == 1 ? "s" : ""));
   for (const PracticePlace& place : places) {
     std::vector<std::string> asking;
-    for (const BarDemand& demand : place.asking) asking.push_back(demand_words(demand));
+    for (const BarDemand& demand : place.asking) asking.push_back(bar_words(demand));
     sentences.push_back(
         sentence_of(fmt::format("{} for {}", to_string(place.bars), fmt::join(asking, "; "))));
   }
 }
 
 }  // namespace
+
+std::string in_written_beat(const AnalysedPassage& passage, double quarters_per_minute) {
+  constexpr double kInWhole = 4;
+  return tempo_not_above(quarters_per_minute / (kInWhole * to_double(written_beat(passage))));
+}
+
+std::string tempo_equation(const AnalysedPassage& passage, double quarters_per_minute) {
+  return fmt::format("{} = {}", spoken_value(written_beat(passage)),
+                     in_written_beat(passage, quarters_per_minute));
+}
 
 std::string_view caution() noexcept {
   return "This describes a way of moving at the piano and is no medical advice. Stop at pain, "
@@ -257,8 +239,7 @@ std::string totals_words(const Totals& totals) {
 std::string full_swing_tempo_words(const AnalysedPassage& passage) {
   const std::optional<double>& tempo = passage.found().full_swing_tempo;
   if (!tempo) return {};
-  return fmt::format("full swings up to {} = {}", spoken_value(written_beat(passage)),
-                     in_written_beat(passage, *tempo));
+  return "full swings up to " + tempo_equation(passage, *tempo);
 }
 
 std::string full_swing_words(const AnalysedPassage& passage) {

@@ -38,6 +38,10 @@ std::string totals_words(const Totals& totals);
 std::string full_swing_tempo_words(const AnalysedPassage& passage);
 std::string full_swing_words(const AnalysedPassage& passage);
 
+/// A tempo in quarters a minute, in the beat of the written one: "75", and "dotted quarter = 50".
+std::string in_written_beat(const AnalysedPassage& passage, double quarters_per_minute);
+std::string tempo_equation(const AnalysedPassage& passage, double quarters_per_minute);
+
 /// How the hands go together; empty where that is not known or nothing is struck together.
 std::string together_words(const AnalysedPassage& passage);
 

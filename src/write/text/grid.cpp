@@ -170,6 +170,10 @@ bool strikes(const System& system, std::size_t number) {
   return false;
 }
 
+bool is_about_turns(Row row) {
+  return row == Row::rotation || row == Row::prepare || row == Row::play || row == Row::crossing;
+}
+
 bool says_something(Row row, const System& system, std::size_t number, const AnalysedLine& line) {
   for (const Section& section : system) {
     for (const Column& column : section.columns) {
@@ -224,6 +228,7 @@ std::string draw_hand(const SharedLines& lines, std::size_t number, const System
   if (style.trace) rows += draw_trace(line, number, system, style);
   for (const Row row : kRows) {
     if (style.trace && drawn_by_trace(row)) continue;
+    if (style.few_rows && !is_about_turns(row)) continue;
     if (!says_something(row, system, number, lines[number])) continue;
     rows += draw_row(label_of(row), Emphasis::faint, system, style,
                      [&](std::size_t section, std::size_t i) -> Cell {

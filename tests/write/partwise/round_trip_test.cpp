@@ -151,5 +151,5 @@ TEST_CASE("the demo passages are written as MusicXML and read back") {
     for (const Passage& passage : read.score.passages) check_same(passage);
     ++checked;
   }
-  CHECK(checked == 5);
+  CHECK(checked == 6);
 }
