@@ -185,8 +185,13 @@ std::string left_out_words(const AnalysedScore& analysed, const PracticePlan& pl
 std::string place_heading(const AnalysedScore& analysed, const PlannedPlace& place) {
   std::string words = title_before(analysed, place) + to_string(place.stretch.bars);
   if (words.starts_with('b')) words.front() = 'B';
+  constexpr std::size_t kMostNamed = 6;
   std::vector<std::string> again;
-  for (const BarRange& bars : place.stretch.again) again.push_back(bar_numbers(bars));
+  for (const BarRange& bars : place.stretch.again) {
+    if (again.size() < kMostNamed) again.push_back(bar_numbers(bars));
+  }
+  const std::size_t more = place.stretch.again.size() - again.size();
+  if (more > 0) again.push_back(fmt::format("{} more times", more));
   if (!again.empty()) words += ", again " + enumerated(again);
   return fmt::format("{}, {}", words, hands_of(place));
 }
