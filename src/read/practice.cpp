@@ -82,14 +82,14 @@ class PlanReader {
         list != nullptr && list->is_array() &&
         std::ranges::all_of(*list, [](const Json& each) { return each.is_string(); });
     if (!is_list) {
-      expect(fmt::format("a list of texts \"{}\"", name));
+      expect(fmt::format(R"(a list of texts "{}")", name));
       return all;
     }
     for (const Json& each : *list) all.push_back(each.get<std::string>());
     return all;
   }
 
-  double tempo_now(const Json& place) {
+  static double tempo_now(const Json& place) {
     const Json* now = member(place, "now");
     const Json* tempo = now == nullptr ? nullptr : member(*now, "quarters_per_minute");
     return tempo != nullptr && tempo->is_number() ? tempo->get<double>() : 0;
@@ -103,10 +103,10 @@ class PlanReader {
     const Json* done = member(place, "done");
     known.notes = texts(place, "notes");
     known.fingers = texts(place, "fingers");
-    if (!passage) expect("the number of a \"passage\"");
-    if (!first || !last) expect("the numbers \"first_bar\" and \"last_bar\"");
+    if (!passage) expect(R"(the number of a "passage")");
+    if (!first || !last) expect(R"(the numbers "first_bar" and "last_bar")");
     if (known.notes.size() != known.fingers.size()) expect("a finger for each of the notes");
-    if (done == nullptr || !done->is_boolean()) expect("\"done\", true or false,");
+    if (done == nullptr || !done->is_boolean()) expect(R"("done", true or false,)");
     if (!problem_.empty()) return;
     known.passage = static_cast<std::size_t>(*passage) - 1;
     known.bars = {*first, *last};

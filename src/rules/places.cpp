@@ -55,29 +55,38 @@ class Demands {
 
  private:
   void add(const AnalysedLine& line) {
+    const std::vector<bool> leaps = add_findings(line);
+    for (std::size_t i = 0; i < line.size(); ++i) {
+      const auto& [written, found] = line[i];
+      add_event(line, i, leaps[found.event], at(written.bar));
+    }
+  }
+
+  void add_event(const AnalysedLine& line, std::size_t number, bool leaps, BarDemand& bar) const {
+    const EventAnalysis& found = line[number].found;
+    const bool passes = found.crossing != Crossing::none;
+    const bool holds = !line.held_at(found.event).empty();
+    bar.doubles += is_in_row(line, number) ? 1U : 0U;
+    bar.held += holds && found.rotation == Rotation::double_rotation ? 1U : 0U;
+    bar.passings += passes ? 1U : 0U;
+    bar.quick_passings += passes && is_quick(line, number) ? 1U : 0U;
+    bar.carries += !leaps && is_far_or_fast(line, number) ? 1U : 0U;
+    bar.small_swings += swing_size(found).value_or(1) < kSmallSwing ? 1U : 0U;
+  }
+
+  /// Gives the places in Line::events to which the hand leaps.
+  std::vector<bool> add_findings(const AnalysedLine& line) {
     std::vector<bool> leaps(line.written().events.size());
     std::set<std::pair<std::int32_t, std::string_view>> told;
     for (const Finding& finding : line.found().watch) {
       const std::int32_t bar = line.event_of(finding).bar;
+      if (is_leap(finding)) leaps[finding.event] = true;
       // The same information again asks nothing more.
       const bool repeats = finding.level == WatchLevel::info && !is_leap(finding) &&
                            !told.emplace(bar, finding.rule).second;
       if (!repeats) add(finding, at(bar));
-      if (is_leap(finding)) leaps[finding.event] = true;
     }
-    for (std::size_t i = 0; i < line.size(); ++i) {
-      const auto& [written, found] = line[i];
-      BarDemand& bar = at(written.bar);
-      const bool is_carried = !leaps[found.event] && is_far_or_fast(line, i);
-      bar.doubles += is_in_row(line, i) ? 1U : 0U;
-      const bool passes = found.crossing != Crossing::none;
-      bar.passings += passes ? 1U : 0U;
-      bar.quick_passings += passes && is_quick(line, i) ? 1U : 0U;
-      bar.carries += is_carried ? 1U : 0U;
-      const bool holds = !line.held_at(found.event).empty();
-      bar.held += holds && found.rotation == Rotation::double_rotation ? 1U : 0U;
-      bar.small_swings += swing_size(found).value_or(1) < kSmallSwing ? 1U : 0U;
-    }
+    return leaps;
   }
 
   void add(const AnalysedPassage& passage, const Together& together) {

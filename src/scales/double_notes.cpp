@@ -123,7 +123,7 @@ void finger_sixths(std::span<DoubleNote> rising, Hand hand) {
     return black_ends(sixths, sixths.size(),
                       [begin](std::size_t at) { return sixth_pair(begin, at); });
   };
-  const std::size_t best = std::ranges::min({std::size_t{0}, std::size_t{1}}, {}, black_from);
+  const std::size_t best = black_from(1) < black_from(0) ? 1 : 0;
   for (std::size_t at = 0; at < sixths.size(); ++at) sixths.set(at, sixth_pair(best, at));
 }
 

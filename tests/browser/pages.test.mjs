@@ -123,7 +123,7 @@ for (const name of allPages()) {
         const folder = path.dirname(url) + "/";
         const others = heard.requests.filter((request) => request !== url && request !== "data:,");
         if (name.startsWith("pictures/")) {
-          assert.equal(others.length, 5);
+          assert.equal(others.length, 6);
           for (const request of others) assert.ok(request.startsWith(folder), request);
         } else {
           assert.deepEqual(others, []);
@@ -180,7 +180,7 @@ test("a page with letters twice as large still fits", async () => {
 test("all passages are reached from the contents", async () => {
   const { page } = await open(browser, "all.html");
   const links = await page.locator("nav a").all();
-  assert.equal(links.length, 5);
+  assert.equal(links.length, 6);
   for (const link of links) {
     await link.click();
     const heading = page.locator(new URL(page.url()).hash);

@@ -111,18 +111,6 @@ void add_passages(TextFlow& flow, const AnalysedScore& analysed, const MarkdownS
   }
 }
 
-void add_legend(std::string& out, const AnalysedScore& analysed) {
-  const std::vector<LegendEntry> entries = legend_of(analysed);
-  if (entries.empty()) return;
-  add_section(out, 2, "Legend");
-  for (std::size_t i = 0; i < entries.size(); ++i) {
-    const bool goes_on = i + 1 < entries.size() && entries[i + 1].label.empty();
-    if (entries[i].label.empty()) continue;
-    const std::string more = goes_on ? "; " + entries[i + 1].words : "";
-    add_item(out, entries[i].label, entries[i].words + more);
-  }
-}
-
 }  // namespace
 
 std::string write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style) {
@@ -139,7 +127,7 @@ void write_markdown(const AnalysedScore& analysed, const MarkdownStyle& style,
   } else {
     add_passages(flow, analysed, style);
   }
-  add_legend(flow.out, analysed);
+  add_legend(flow.out, legend_of(analysed));
   add_section(flow.out, 2, "Caution");
   flow.out += escaped_markdown(caution()) + '\n';
   flow.finish();

@@ -79,4 +79,21 @@ void add_tables(TextFlow& flow, const PagePart& part) {
   }
 }
 
+void add_legend(std::string& out, const std::vector<LegendEntry>& entries) {
+  if (entries.empty()) return;
+  out += "\n## Legend\n\n";
+  std::string item;
+  for (const LegendEntry& entry : entries) {
+    if (entry.label.empty()) {
+      item += "; " + escaped_markdown(entry.words);
+      continue;
+    }
+    if (!item.empty()) out += item + '\n';
+    item = entry.words.empty()
+               ? std::string()
+               : fmt::format("- {}: {}", entry.label, escaped_markdown(entry.words));
+  }
+  out += item + '\n';
+}
+
 }  // namespace fingerturn

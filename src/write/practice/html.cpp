@@ -71,7 +71,8 @@ void add_page(HtmlPage& page, const AnalysedScore& analysed, const PracticePlan&
   page.out += "<main>\n";
   add_sentences(page.out, plan_head(analysed, plan));
   if (!plan.places.empty()) {
-    page.out += "<h2>Before the keys</h2>\n<ul>\n";
+    add_element(page.out, "h2", kBeforeTheKeysHeading);
+    page.out += "<ul>\n";
     for (const std::string_view line : kBeforeTheKeys) add_element(page.out, "li", line);
     page.out += "</ul>\n";
   }

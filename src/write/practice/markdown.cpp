@@ -5,6 +5,7 @@
 #include "write/markdown/tables.hpp"
 #include "write/practice/plan_words.hpp"
 #include "write/shared/passage_words.hpp"
+#include "write/shared/used.hpp"
 
 #include <fmt/core.h>
 
@@ -16,7 +17,7 @@ void add_paragraphs(std::string& out, const std::vector<std::string>& sentences)
 }
 
 void add_place(TextFlow& flow, const AnalysedScore& analysed, const PlannedPlace& place,
-               std::size_t number) {
+               std::size_t number, Used& used) {
   const AnalysedPassage piece = analysed[place.passage];
   const std::string minutes =
       place.minutes ? fmt::format(", {} minutes", *place.minutes) : std::string();
@@ -25,6 +26,7 @@ void add_place(TextFlow& flow, const AnalysedScore& analysed, const PlannedPlace
   add_paragraphs(flow.out, {place_reason(piece, place)});
   add_paragraphs(flow.out, place_progress(piece, place));
   const AnalysedScore shown = only_place(analysed, place);
+  for (const AnalysedLine line : shown[0]) used.see(line, shown[0].found());
   for (const PagePart& part : page_parts(shown[0])) add_tables(flow, part);
   flow.out += '\n';
   std::size_t step_number = 0;
@@ -48,13 +50,15 @@ std::string write_practice_markdown(const AnalysedScore& analysed, const Practic
         fmt::format("# {}: what to practise first\n", escaped_markdown(title_of(analysed)))};
     add_paragraphs(flow.out, plan_head(analysed, plan));
     if (!plan.places.empty()) {
-      flow.out += "\n## Before the keys\n\n";
+      flow.out += fmt::format("\n## {}\n\n", escaped_markdown(kBeforeTheKeysHeading));
       for (const std::string_view line : kBeforeTheKeys) flow.out += fmt::format("- {}\n", line);
     }
+    Used used;
     for (std::size_t i = 0; i < plan.places.size(); ++i) {
-      add_place(flow, analysed, plan.places[i], i + 1);
+      add_place(flow, analysed, plan.places[i], i + 1, used);
     }
     add_paragraphs(flow.out, plan_foot(analysed, plan));
+    if (!plan.places.empty()) add_legend(flow.out, legend_of(used));
     flow.out += fmt::format("\n## Caution\n\n{}\n", escaped_markdown(caution()));
     flow.finish();
   });

@@ -89,6 +89,7 @@ std::vector<std::string> cell_items(const AnalysedPassage& piece, BarRange place
     group->cells.push_back(cell_words(piece, place, line.written(), cell));
   }
   std::vector<std::string> items;
+  items.reserve(groups.size());
   for (const CellGroup& group : groups) {
     items.push_back(fmt::format("{}. {}", group.asks, fmt::join(group.cells, "; ")));
   }
@@ -96,7 +97,7 @@ std::vector<std::string> cell_items(const AnalysedPassage& piece, BarRange place
 }
 
 /// What is put into other rhythms, each hand once.
-std::vector<std::string> rhythm_items(const AnalysedPassage& piece, BarRange place,
+std::vector<std::string> rhythm_items(const AnalysedPassage& piece, const PlannedPlace& place,
                                       const PracticeStep& step) {
   std::vector<std::string> items;
   std::optional<Hand> told;
@@ -108,9 +109,9 @@ std::vector<std::string> rhythm_items(const AnalysedPassage& piece, BarRange pla
     items.push_back(fmt::format(
         "{}the {} notes from {} ({}): long-short, short-long, groups of 3 and of 4 with a long "
         "last note that begin on each note in turn",
-        piece.size() > 1 ? to_string(hand) + " hand, " : "", music.events.size(),
+        place.hands.size() > 1 ? to_string(hand) + " hand, " : "", music.events.size(),
         event_words(line, music.events.front()),
-        place_words(piece, place, line, music.events.front())));
+        place_words(piece, place.stretch.bars, line, music.events.front())));
   }
   return items;
 }
@@ -180,6 +181,29 @@ std::string left_out_words(const AnalysedScore& analysed, const PracticePlan& pl
   return enumerated(bars);
 }
 
+struct FingerCounts {
+  std::size_t all = 0;
+  std::size_t suggested = 0;
+
+  void add(const Line& line) {
+    for (const Event& event : line.events) {
+      for (const Note& note : event.notes) {
+        if (note.held) continue;
+        ++all;
+        suggested += note.suggested ? 1 : 0;
+      }
+    }
+  }
+};
+
+FingerCounts fingers_in(const Score& score) {
+  FingerCounts counts;
+  for (const Passage& passage : score.passages) {
+    for (const Line& line : passage.lines) counts.add(line);
+  }
+  return counts;
+}
+
 }  // namespace
 
 std::string place_heading(const AnalysedScore& analysed, const PlannedPlace& place) {
@@ -243,7 +267,7 @@ StepWords words_of(const AnalysedPassage& piece, const PlannedPlace& place,
   if (!step.tempos.empty()) words.how += ' ' + tempo_words(piece, step.tempos) + '.';
   if (step.kind == PracticeStepKind::note_by_note) return words;
   if (step.kind == PracticeStepKind::rhythms) {
-    words.items = rhythm_items(piece, place.stretch.bars, step);
+    words.items = rhythm_items(piece, place, step);
     return words;
   }
   if (step.kind == PracticeStepKind::cells) {
@@ -256,22 +280,11 @@ StepWords words_of(const AnalysedPassage& piece, const PlannedPlace& place,
 
 std::vector<std::string> plan_head(const AnalysedScore& analysed, const PracticePlan& plan) {
   std::vector<std::string> words;
-  std::size_t suggested = 0;
-  std::size_t notes = 0;
-  for (const Passage& passage : analysed.written().passages) {
-    for (const Line& line : passage.lines) {
-      for (const Event& event : line.events) {
-        for (const Note& note : event.notes) {
-          notes += note.held ? 0 : 1;
-          suggested += !note.held && note.suggested ? 1 : 0;
-        }
-      }
-    }
-  }
-  if (suggested > 0) {
+  const FingerCounts fingers = fingers_in(analysed.written());
+  if (fingers.suggested > 0) {
     words.push_back(fmt::format(
         "{} of {} fingers are suggestions, marked with ?; the plan is for these fingers.",
-        suggested, notes));
+        fingers.suggested, fingers.all));
   }
   if (plan.places.empty()) {
     words.emplace_back(
@@ -279,6 +292,10 @@ std::vector<std::string> plan_head(const AnalysedScore& analysed, const Practice
         "places).");
     return words;
   }
+  words.emplace_back(
+      "The steps and their order are common practice, no source; what makes a place, the numbers "
+      "and "
+      "the tempos are our convention.");
   if (plan.minutes) {
     words.push_back(plan.rest_minutes > 0
                         ? fmt::format("{} minutes, {} of them to rest: two after each twenty.",

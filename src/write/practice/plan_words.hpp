@@ -10,6 +10,9 @@
 /// What a plan says, before it is laid out.
 namespace fingerturn {
 
+inline constexpr std::string_view kBeforeTheKeysHeading =
+    "Before the keys (common practice, no source)";
+
 /// How to sit and where to aim, once for all places (common practice, no source).
 inline constexpr std::array<std::string_view, 5> kBeforeTheKeys{
     "Sit so that the elbow is no lower than the keys.",

@@ -1,9 +1,11 @@
 #include "fingerturn/practice.hpp"
 #include "text/text_out.hpp"
 #include "text/utf8.hpp"
+#include "text/words.hpp"
 #include "text/wrap.hpp"
 #include "write/practice/plan_words.hpp"
 #include "write/shared/passage_words.hpp"
+#include "write/shared/used.hpp"
 #include "write/text/columns.hpp"
 #include "write/text/foot.hpp"
 #include "write/text/grid.hpp"
@@ -22,12 +24,13 @@ class PlanText {
   PlanText(const AnalysedScore& analysed, const PracticePlan& plan, const TextStyle& style)
       : analysed_(analysed), plan_(plan), style_(style) {}
 
-  void write(TextOut& out) const {
+  void write(TextOut& out) {
     out.add(title_line(fmt::format("{}: what to practise first", title_of(analysed_)), style_));
     add_sentences(out, plan_head(analysed_, plan_));
     if (!plan_.places.empty()) add_before_the_keys(out);
     std::size_t number = 0;
     for (const PlannedPlace& place : plan_.places) add_place(out, place, ++number);
+    if (!style_.brief && number > 0) add_legend(out);
     const std::vector<std::string> foot = plan_foot(analysed_, plan_);
     if (!foot.empty()) out.add('\n');
     add_sentences(out, foot);
@@ -45,13 +48,14 @@ class PlanText {
   }
 
   void add_before_the_keys(TextOut& out) const {
-    out.add('\n' + emphasised("before the keys", Emphasis::strong, style_.colour) + '\n');
+    out.add('\n' + emphasised(lower_case(kBeforeTheKeysHeading), Emphasis::strong, style_.colour) +
+            '\n');
     for (const std::string_view line : kBeforeTheKeys) {
       out.add(wrapped("  ", line, style_.columns));
     }
   }
 
-  void add_place(TextOut& out, const PlannedPlace& place, std::size_t number) const {
+  void add_place(TextOut& out, const PlannedPlace& place, std::size_t number) {
     const AnalysedPassage piece = analysed_[place.passage];
     std::string heading = fmt::format("{}. {}", number, place_heading(analysed_, place));
     if (place.minutes) heading += fmt::format(", {} minutes", *place.minutes);
@@ -68,11 +72,17 @@ class PlanText {
       add_step(out, words_of(piece, place, step), letter++);
   }
 
-  void add_notes(TextOut& out, const PlannedPlace& place) const {
+  void add_notes(TextOut& out, const PlannedPlace& place) {
     const AnalysedScore shown = only_place(analysed_, place);
+    for (const AnalysedLine line : shown[0]) used_.see(line, shown[0].found());
     for (const SharedLines& lines : lines_together(shown[0])) {
       draw_systems(out, BarSequence(shown[0], lines), style_);
     }
+  }
+
+  void add_legend(TextOut& out) const {
+    out.add('\n' + emphasised("legend", Emphasis::strong, style_.colour) + '\n');
+    out.add(legend_text(legend_of(used_), style_));
   }
 
   void add_step(TextOut& out, const StepWords& step, char letter) const {
@@ -86,6 +96,7 @@ class PlanText {
   const AnalysedScore& analysed_;
   const PracticePlan& plan_;
   TextStyle style_;
+  Used used_;
 };
 
 }  // namespace

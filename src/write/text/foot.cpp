@@ -6,11 +6,12 @@
 #include "write/shared/note_words.hpp"
 #include "write/shared/passage_words.hpp"
 #include "write/text/grid.hpp"
-#include "write/text/legend.hpp"
+#include "write/text/rows.hpp"
 #include "write/text/signs.hpp"
 #include "write/text/trace.hpp"
 
 #include <algorithm>
+#include <array>
 #include <string_view>
 #include <vector>
 
@@ -47,6 +48,12 @@ std::vector<std::string> sentences_of(const AnalysedLine& line, const EventAnaly
   if (style.cues) sentences.push_back(cue_of(found, line.hand()));
   if (style.detail) sentences.push_back(reason_with_suggestion(line, found));
   return sentences;
+}
+
+/// Whether a row says where the arm and the hand are, and not how the forearm turns.
+bool is_about_arm(std::string_view label) noexcept {
+  constexpr std::array kRowsOfArm{Row::forearm, Row::held, Row::carry, Row::depth};
+  return std::ranges::any_of(kRowsOfArm, [label](Row row) { return label_of(row) == label; });
 }
 
 /// Whether the drawing of the swing stands for the row.
@@ -90,12 +97,15 @@ std::string together_text(const AnalysedPassage& passage, const TextStyle& style
          labelled("together", together_words(passage), style);
 }
 
-std::string legend_text(const AnalysedScore& analysed, const TextStyle& style) {
+std::string legend_text(const std::vector<LegendEntry>& entries, const TextStyle& style) {
   std::string text;
-  bool drawn = false;
-  for (const LegendEntry& entry : legend_of(analysed)) {
-    if (!entry.label.empty()) drawn = style.trace && is_drawn(entry.label);
-    if (!drawn) text += labelled(entry.label, entry.words, style);
+  bool left_out = false;
+  for (const LegendEntry& entry : entries) {
+    if (!entry.label.empty()) {
+      left_out =
+          (style.trace && is_drawn(entry.label)) || (style.few_rows && is_about_arm(entry.label));
+    }
+    if (!left_out) text += labelled(entry.label, entry.words, style);
     if (style.trace && entry.label == "rotation") {
       text += labelled("swing", trace_legend(style.ascii), style);
     }

@@ -3,9 +3,11 @@
 #include "fingerturn/report.hpp"
 #include "text/text_out.hpp"
 #include "write/text/columns.hpp"
+#include "write/text/legend.hpp"
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace fingerturn {
 
@@ -21,7 +23,7 @@ std::string together_text(const AnalysedPassage& passage, const TextStyle& style
 /// Words behind a label of the foot, wrapped; empty where there are no words.
 std::string labelled(std::string_view label, std::string_view words, const TextStyle& style);
 
-/// What the row names and abbreviations mean; only those that the report uses.
-std::string legend_text(const AnalysedScore& analysed, const TextStyle& style);
+/// What the row names and abbreviations mean, of those rows that the style shows.
+std::string legend_text(const std::vector<LegendEntry>& entries, const TextStyle& style);
 
 }  // namespace fingerturn

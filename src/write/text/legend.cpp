@@ -96,6 +96,8 @@ std::vector<LegendEntry> legend_of(const AnalysedScore& analysed) {
   return entries_for(used_in(analysed));
 }
 
+std::vector<LegendEntry> legend_of(const Used& used) { return entries_for(used); }
+
 std::vector<LegendEntry> legend_of(std::span<const AnalysedPassage> passages) {
   Used used;
   for (const AnalysedPassage& passage : passages) {

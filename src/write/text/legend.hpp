@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fingerturn/report.hpp"
+#include "write/shared/used.hpp"
 
 #include <span>
 #include <string>
@@ -18,6 +19,7 @@ struct LegendEntry {
 
 /// The row names, abbreviations and signs that a report uses, in the order of its rows.
 std::vector<LegendEntry> legend_of(const AnalysedScore& analysed);
+std::vector<LegendEntry> legend_of(const Used& used);
 /// The same for some passages, whichever bars of them were asked for.
 std::vector<LegendEntry> legend_of(std::span<const AnalysedPassage> passages);
 

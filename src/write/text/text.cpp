@@ -107,7 +107,7 @@ void add_text(TextOut& out, const AnalysedScore& analysed, const TextStyle& styl
     out.add(analysed.size() == 0 ? "" : "\n");
     return out.add(labelled("caution", brief_caution(), style));
   }
-  const std::string legend = has_rows(analysed) ? legend_text(analysed, style) : "";
+  const std::string legend = has_rows(analysed) ? legend_text(legend_of(analysed), style) : "";
   if (!legend.empty()) out.add(heading("legend", style) + legend);
   const std::string caution_heading = heading("caution", style);
   out.add(std::string_view(caution_heading).substr(analysed.size() == 0 && legend.empty() ? 1 : 0));
