@@ -80,11 +80,12 @@ TEST_CASE("practice: what is cut out turns as in the piece, or says how it diffe
           const AnalysedScore alone("cell", Score{{music.music}});
           const AnalysedLine cell = alone[0][0];
           const AnalysedLine piece = *analysed[place.passage].of_hand(cell.hand());
-          for (const auto& [written, here] : cell) {
-            const auto there = std::ranges::find(piece.found().events, music.events[here.event],
-                                                 &EventAnalysis::event);
+          for (const EventAnalysis& here : cell.found().events) {
+            const std::size_t place_in_piece = music.events[here.event];
+            const auto there =
+                std::ranges::find(piece.found().events, place_in_piece, &EventAnalysis::event);
             const bool told = std::ranges::any_of(music.changed, [&](const ChangedTurn& changed) {
-              return changed.event_in_score == music.events[here.event];
+              return changed.event_in_score == place_in_piece;
             });
             const bool is_same = there != piece.found().events.end() && same_turn(*there, here);
             same += is_same ? 1 : 0;

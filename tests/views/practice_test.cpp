@@ -39,7 +39,7 @@ TEST_CASE("practice: the same music is named once", "[practice]") {
 TEST_CASE("practice: many bars that ask are parted", "[practice]") {
   std::string text = "RH:";
   for (int i = 0; i < 6; ++i)
-    text += " 1/8 C4:1 D:2 E:3 F:4 G:5 F:4 E:3 " + std::string(i % 2 ? "D:2 |" : "r |");
+    text += " 1/8 C4:1 D:2 E:3 F:4 G:5 F:4 E:3 " + std::string(i % 2 == 1 ? "D:2 |" : "r |");
   const PracticePlan plan = plan_practice(analysed_from(text + easy(30)));
   // Six bars evenly: three and three; bars that go on are not parted where the next but one begins
   // anew.
