@@ -19,6 +19,7 @@
 #include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/excerpt.hpp"
 #include "fingerturn/fingering.hpp"
+#include "fingerturn/fingers_back.hpp"
 #include "fingerturn/fraction.hpp"
 #include "fingerturn/key_signature.hpp"
 #include "fingerturn/pitch.hpp"

@@ -33,6 +33,11 @@ void expect_sound_score(const Source& source, const ReadOptions& options) {
   expect_round_trip(without_words(result.score));
   expect_reports(only_bars(result.score, {2, 3}));
   expect_marked(result, text, options);
+  if (result.score.passages.size() != 1) return;
+  const FingersBack back = fingers_back(result.score, result.score);
+  expect(back.problem.empty() && back.changed.empty(), "a score has its own fingers");
+  expect(write_fingers(text, result.score, back.score) == text.text(),
+         "fingers that are there already change no byte");
 }
 
 }  // namespace

@@ -59,14 +59,33 @@ struct CompareOptions {
   TextLook look;
 };
 
+/// The bars that all have, of passages of which one has bars that another has not, such as a score
+/// and an excerpt of it; none where no bars need to be left out, or none is in all.
+std::optional<BarRange> shared_bars(const std::vector<ScoreInput>& inputs) {
+  BarRange shared{0, kHighestBar};
+  BarRange all{kHighestBar, 0};
+  for (const ScoreInput& input : inputs) {
+    if (input.score.passages.size() != 1) return std::nullopt;
+    const std::vector<std::int32_t> bars = bars_of(input.score.passages.front());
+    if (bars.empty()) return std::nullopt;
+    shared = {std::max(shared.first, bars.front()), std::min(shared.last, bars.back())};
+    all = {std::min(all.first, bars.front()), std::max(all.last, bars.back())};
+  }
+  const bool is_part = shared != all && shared.first <= shared.last;
+  return is_part ? std::optional(shared) : std::nullopt;
+}
+
 /// The inputs, with missing fingers filled in where that is asked for.
-std::optional<std::vector<AnalysedScore>> read_all(const CompareOptions& options,
-                                                   ExitStatus& worst) {
-  std::vector<AnalysedScore> all;
+std::optional<std::vector<AnalysedScore>> read_all(CompareOptions& options, ExitStatus& worst) {
+  std::vector<ScoreInput> inputs;
   for (const std::string& path : options.files) {
-    ScoreInput input = read_score(path, options.notes);
-    worst = std::max(worst, input.status);
-    if (input.status != ExitStatus::done) continue;
+    inputs.push_back(read_score(path, options.notes));
+    worst = std::max(worst, inputs.back().status);
+  }
+  if (worst != ExitStatus::done) return std::nullopt;
+  if (!options.notes.bars && inputs.size() > 1) options.notes.bars = shared_bars(inputs);
+  std::vector<AnalysedScore> all;
+  for (ScoreInput& input : inputs) {
     if (options.suggest) {
       input.score =
           with_fingerings(input.score, {options.player.reach_semitones, 1}, options.notes.bars);
@@ -74,7 +93,6 @@ std::optional<std::vector<AnalysedScore>> read_all(const CompareOptions& options
     all.push_back(with_difficulties(analysed(std::move(input.name), std::move(input.score),
                                              options.player, options.notes.bars)));
   }
-  if (worst != ExitStatus::done) return std::nullopt;
   return all;
 }
 
@@ -115,7 +133,7 @@ bool any_played(const std::vector<Comparison>& comparisons) {
 
 /// Fingerings of the same notes side by side: the passages of one input, or those of several inputs
 /// passage by passage; with `suggest` beside what a model suggests.
-ExitStatus compare(const CompareOptions& options) {
+ExitStatus compare(CompareOptions options) {
   if (!can_be_read(options.files)) return ExitStatus::wrong_usage;
   Output output(options.output);
   if (!output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;

@@ -7,12 +7,15 @@
 #include "cli/options/report.hpp"
 #include "cli/output.hpp"
 #include "cli/report_input.hpp"
+#include "fingerturn/fingers_back.hpp"
+#include "fingerturn/read.hpp"
 #include "fingerturn/why.hpp"
 #include "text/wrap.hpp"
 
 #include <algorithm>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <fmt/core.h>
@@ -60,6 +63,49 @@ ExitStatus why(const ReportOptions& options) {
   return output.size() > 0 && !output.finish() ? ExitStatus::wrong_usage : worst;
 }
 
+/// The score with the fingers of a passage, or what stands against it.
+ExitStatus put_back(const ReportOptions& options) {
+  const FingerOptions& fingers = options.fingers;
+  if (options.files.size() > 1 || options.format->name != "musicxml") {
+    say("--from makes one MusicXML score: name one, and --format musicxml");
+    return ExitStatus::wrong_usage;
+  }
+  Output output(options.output);
+  if (!output.open(InputFiles({options.files.front(), fingers.from}))) {
+    return ExitStatus::wrong_usage;
+  }
+  ChosenNotes all = options.notes;
+  all.bars.reset();
+  const ScoreInput score = read_score(options.files.front(), all);
+  if (score.status != ExitStatus::done) return score.status;
+  ChosenNotes edited_notes;
+  edited_notes.hand = options.notes.hand;
+  ScoreInput edited = read_score(fingers.from, edited_notes);
+  if (edited.status != ExitStatus::done) return edited.status;
+  if (form_of(*score.document) == SourceForm::notation) {
+    say(score.name + ": --from puts fingers into a MusicXML score, and this is a passage");
+    return ExitStatus::wrong_usage;
+  }
+  if (options.notes.bars) edited.score = only_bars(std::move(edited.score), *options.notes.bars);
+  const FingersBack back = fingers_back(score.score, edited.score);
+  if (!back.problem.empty()) {
+    say(fmt::format("{}: not the notes of {}: {}; excerpt writes the notes of its bars",
+                    edited.name, score.name, back.problem));
+    return ExitStatus::input_failed;
+  }
+  for (const FingerChange& change : back.changed) say(render(change));
+  if (!back.changed.empty() && !fingers.replace) {
+    say(fmt::format("{} has other fingers on {} of the notes: --replace puts these in their place",
+                    score.name, back.changed.size()));
+    return ExitStatus::input_failed;
+  }
+  if (back.suggestions > 0) {
+    say(fmt::format("{} suggested fingers (?) stay out", back.suggestions));
+  }
+  output.write(write_fingers(*score.document, score.score, back.score));
+  return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
+}
+
 }  // namespace
 
 Command add_finger(CLI::App& program) {
@@ -71,12 +117,16 @@ Command add_finger(CLI::App& program) {
   add_alternatives(*line, options->fingers.alternatives);
   add_wishes(*line, options->fingers);
   add_why(*line, options->fingers.why);
+  add_from(*line, options->fingers);
   line->footer(
       "Fingers that are given stay; what is filled in is marked with ?. It is a way\n"
       "to play, not the right one (docs/fingering.md).\n"
       "  echo 'C4 D E F G A B C' | fingerturn finger - --format passage\n"
       "  echo '1/8 C4 D E F G A B C' | fingerturn finger - --why 1:2.5");
-  return {line, [options] { return options->fingers.why ? why(*options) : annotate(*options); }};
+  return {line, [options] {
+            if (!options->fingers.from.empty()) return put_back(*options);
+            return options->fingers.why ? why(*options) : annotate(*options);
+          }};
 }
 
 }  // namespace fingerturn::cli

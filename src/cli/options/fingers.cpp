@@ -77,4 +77,16 @@ void add_why(CLI::App& command, std::optional<BeatInBar>& why) {
       ->type_name("BAR:BEAT");
 }
 
+void add_from(CLI::App& command, FingerOptions& fingers) {
+  CLI::Option* from = command
+                          .add_option("--from", fingers.from,
+                                      "Instead of a report, put the fingers of this passage, such "
+                                      "as an edited excerpt, into the MusicXML score")
+                          ->type_name("FILE");
+  command
+      .add_flag("--replace", fingers.replace,
+                "In the place of fingers that differ, too; each is named")
+      ->needs(from);
+}
+
 }  // namespace fingerturn::cli

@@ -4,6 +4,7 @@
 #include "fingerturn/why.hpp"
 
 #include <optional>
+#include <string>
 
 #include <CLI/App.hpp>
 
@@ -16,11 +17,14 @@ struct FingerOptions {
   FingerWishes wishes;
   std::optional<BarRange> kept;  ///< outside of these, suggestions that are read are found anew
   std::optional<BeatInBar> why;  ///< instead of a report: what decided there
+  std::string from;              ///< instead: a passage whose fingers go into the score; or empty
+  bool replace = false;          ///< and in the place of others
 };
 
 void add_suggest(CLI::App& command, bool& suggest);
 void add_alternatives(CLI::App& command, int& alternatives);
 void add_wishes(CLI::App& command, FingerOptions& fingers);
 void add_why(CLI::App& command, std::optional<BeatInBar>& why);
+void add_from(CLI::App& command, FingerOptions& fingers);
 
 }  // namespace fingerturn::cli

@@ -53,15 +53,17 @@ std::optional<Fraction> counted_beat(const Passage& passage, const Line& line, s
   return begin && onset ? beat_at(Meter{}, *begin, *onset) : std::nullopt;
 }
 
-/// "C4+E4 on beat 2" or "nothing more".
-std::string event_text(const Passage& passage, Hand hand, std::optional<std::size_t> event) {
+/// "C4+E4 on beat 2" or "nothing more"; with its bar where that is not the one that is told.
+std::string event_text(const Passage& passage, Hand hand, std::optional<std::size_t> event,
+                       std::int32_t told_bar) {
   const Line* line = line_of_hand(passage, hand);
   if (line == nullptr) return "nothing";
   if (!event) return "nothing more";
   std::string words = struck_notes_words(line->events[*event]);
   const std::optional<Fraction> beat = counted_beat(passage, *line, *event);
   if (beat) words += fmt::format(" on beat {}", beat_text(*beat));
-  return words;
+  const std::int32_t bar = line->events[*event].bar;
+  return bar == told_bar ? words : fmt::format("{} of bar {}", words, bar);
 }
 
 std::int32_t bar_of(const Passage& passage, Hand hand, std::size_t event) {
@@ -85,8 +87,9 @@ std::string render(std::span<const NamedPassage> passages, const NotesDiffer& di
   const std::int32_t bar = differ.in_first ? bar_of(first, differ.hand, *differ.in_first)
                                            : bar_of(other, differ.hand, *differ.in_other);
   return fmt::format("bar {}, {} hand: {} in {}, {} in {}", bar, to_string(differ.hand),
-                     event_text(first, differ.hand, differ.in_first), passages.front().name,
-                     event_text(other, differ.hand, differ.in_other), passages[differ.other].name);
+                     event_text(first, differ.hand, differ.in_first, bar), passages.front().name,
+                     event_text(other, differ.hand, differ.in_other, bar),
+                     passages[differ.other].name);
 }
 
 std::string write_comparison_text(Comparisons comparisons, const TextStyle& style) {

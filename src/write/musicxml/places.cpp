@@ -141,6 +141,23 @@ class PlaceFinder {
       child_.ours |= attribute_of(tag, "xml:lang") == kLegendLanguage;
     }
     if (is_level(tag)) level_begin_ = tag.end;
+    if (is_fingering(tag)) {
+      fingering_ =
+          attribute_of(tag, "alternate") == "yes" ? std::nullopt : std::optional(tag.begin);
+    }
+  }
+
+  /// A `<fingering>` in the `<technical>` of a note's `<notations>`.
+  [[nodiscard]] bool is_fingering(const XmlTag& tag) const {
+    return level_ == bar_level_ + 4 && child_.name == "note" && grandchild_.name == "notations" &&
+           tag.name == "fingering";
+  }
+
+  void close_fingering(const XmlTag& tag) {
+    if (!is_fingering(tag) || !fingering_) return;
+    places_.fingerings.push_back(
+        {offset(places_.notes.size()), {offset(*fingering_), offset(tag.end)}});
+    fingering_.reset();
   }
 
   /// The `<level>` of a note's `<notations>`.
@@ -156,6 +173,7 @@ class PlaceFinder {
         grandchild_.ours |= without_blanks(text_.substr(level_begin_, tag.begin - level_begin_))
                                 .starts_with(kSuggestionLevel);
       }
+      close_fingering(tag);
       if (level_ == bar_level_ + 2) close_in_child(tag);
       if (level_ == bar_level_ + 1) close_in_bar(tag);
       if (level_ == bar_level_) bar_level_ = 0;
@@ -168,6 +186,10 @@ class PlaceFinder {
     if (child_.name != "note") return;
     if (grandchild_.ours) {
       add_own_mark(grandchild_.begin, tag.end);
+      std::vector<FingeringInText>& fingerings = places_.fingerings;
+      while (!fingerings.empty() && fingerings.back().span.begin >= grandchild_.begin) {
+        fingerings.pop_back();
+      }
       return;
     }
     if (grandchild_.name == "staff" && tag.begin >= grandchild_.inside) {
@@ -222,12 +244,13 @@ class PlaceFinder {
   std::size_t level_ = 0;      ///< how many elements are open
   std::size_t bar_level_ = 0;  ///< the level of the bar that is open; 0 for none
   std::uint32_t part_ = 0;
-  std::size_t first_in_bar_ = 0;  ///< the place that the first note of the bar has
-  bool before_lyrics_ = true;     ///< no lyric of the note has come, nor what follows it
-  std::size_t level_begin_ = 0;   ///< where the text of the last `<level>` begins
-  bool after_lyrics_ = false;     ///< what follows a note's lyrics has come
-  std::size_t end_in_score_ = 0;  ///< where the last element of the score, or its tag, ends
-  OpenElement credit_;            ///< an element of the score
+  std::size_t first_in_bar_ = 0;          ///< the place that the first note of the bar has
+  bool before_lyrics_ = true;             ///< no lyric of the note has come, nor what follows it
+  std::optional<std::size_t> fingering_;  ///< where the `<fingering>` that is open begins
+  std::size_t level_begin_ = 0;           ///< where the text of the last `<level>` begins
+  bool after_lyrics_ = false;             ///< what follows a note's lyrics has come
+  std::size_t end_in_score_ = 0;          ///< where the last element of the score, or its tag, ends
+  OpenElement credit_;                    ///< an element of the score
   OpenElement child_;
   OpenElement grandchild_;
   NoteInText note_;

@@ -34,6 +34,12 @@ struct NoteInText {
   InsertionPlace lyric;      ///< after its last lyric, or where its first one belongs
 };
 
+/// A `<fingering>` that is no alternative and none of our marks.
+struct FingeringInText {
+  std::uint32_t note = 0;  ///< its note, as the place in MusicXmlPlaces::notes
+  Span span;
+};
+
 struct PartPlaces {
   std::int32_t highest_lyric = 0;  ///< the highest number of a lyric line that is not ours
 };
@@ -41,6 +47,7 @@ struct PartPlaces {
 struct MusicXmlPlaces {
   std::vector<NoteInText> notes;  ///< in the order of the text
   std::vector<PartPlaces> parts;  ///< in the order of the text
+  std::vector<FingeringInText> fingerings;  ///< in the order of the text
   /// Where credits stand: before the list of parts or, where there is none, the first part.
   std::optional<InsertionPlace> legend;
   /// The marks of an earlier run with the blanks before them, in the order of the text.
