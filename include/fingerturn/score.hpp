@@ -277,6 +277,12 @@ struct MusicalPlace {
   friend bool operator==(const MusicalPlace&, const MusicalPlace&) = default;
 };
 
+/// A moment in a passage: a bar's number, and a beat as reports count it, from 1.
+struct BeatInBar {
+  std::int32_t bar = 1;
+  double beat = 1;  ///< 2.5 is half a beat after the second; within 1/1000
+};
+
 /// The line of a hand; null where that hand has none.
 const Line* line_of_hand(const Passage& passage, Hand hand) noexcept;
 

@@ -15,12 +15,6 @@
 ///     }
 namespace fingerturn {
 
-/// A moment in a passage: a bar's number, and a beat as reports count it, from 1.
-struct BeatInBar {
-  std::int32_t bar = 1;
-  double beat = 1;  ///< 2.5 is half a beat after the second; within 1/1000
-};
-
 /// How much more (above 0) or less (below 0) of a term, in difficulty, there is with other fingers.
 struct TermDifference {
   std::string_view id;

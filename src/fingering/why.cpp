@@ -6,34 +6,11 @@
 #include "text/numbers.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <optional>
 #include <utility>
 
 namespace fingerturn {
 namespace {
-
-/// The event of a line that is struck at a moment, with its beat; a grace note only where nothing
-/// else is.
-struct StruckAt {
-  std::size_t event = 0;
-  Fraction beat;
-};
-
-std::optional<StruckAt> struck_at(const Passage& passage, const Line& line,
-                                  const BeatInBar& moment) {
-  constexpr double kNear = 0.001;
-  const std::vector<std::size_t> beginnings = bar_beginnings(line);
-  std::optional<StruckAt> found;
-  for (std::size_t at = 0; at < line.events.size(); ++at) {
-    const Event& event = line.events[at];
-    if (event.bar != moment.bar || event.struck_count() == 0) continue;
-    const std::optional<Fraction> beat = beat_of(passage, line, at, beginnings);
-    if (!beat || std::abs(to_double(*beat) - moment.beat) > kNear) continue;
-    if (!found || line.events[found->event].grace) found = {at, *beat};
-  }
-  return found;
-}
 
 /// The pitches and fingers of what is struck, without what is merely held.
 void keep_struck(const Event& event, const FingersInstead& instead, WhyFingers& why) {

@@ -1,6 +1,7 @@
 #include "score/timeline.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 #include <map>
 
@@ -130,6 +131,21 @@ void settle_changes(Passage& passage) {
 
 const Meter* meter_in_bar(const Passage& passage, std::int32_t bar) noexcept {
   return value_in_bar(passage.meters, bar);
+}
+
+std::optional<StruckAt> struck_at(const Passage& passage, const Line& line,
+                                  const BeatInBar& moment) {
+  constexpr double kNear = 0.001;
+  const std::vector<std::size_t> beginnings = bar_beginnings(line);
+  std::optional<StruckAt> found;
+  for (std::size_t at = 0; at < line.events.size(); ++at) {
+    const Event& event = line.events[at];
+    if (event.bar != moment.bar || event.struck_count() == 0) continue;
+    const std::optional<Fraction> beat = beat_of(passage, line, at, beginnings);
+    if (!beat || std::abs(to_double(*beat) - moment.beat) > kNear) continue;
+    if (!found || line.events[found->event].grace) found = {at, *beat};
+  }
+  return found;
 }
 
 const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept {

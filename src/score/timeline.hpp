@@ -40,6 +40,17 @@ std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction
 std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::size_t event,
                                 const std::vector<std::size_t>& beginnings);
 
+/// An event that is struck, by its place in Line::events, and its beat.
+struct StruckAt {
+  std::size_t event = 0;
+  Fraction beat;
+};
+
+/// What a line of the passage strikes at a moment, a grace note only where nothing else is; none
+/// where it strikes nothing then, or beats are not known.
+std::optional<StruckAt> struck_at(const Passage& passage, const Line& line,
+                                  const BeatInBar& moment);
+
 /// The tempo that holds in a bar; null where none is known.
 const Tempo* tempo_in_bar(const Passage& passage, std::int32_t bar) noexcept;
 

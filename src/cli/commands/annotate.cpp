@@ -1,6 +1,7 @@
 #include "cli/commands/annotate.hpp"
 
 #include "cli/commands.hpp"
+#include "cli/commands/try_fingers.hpp"
 #include "cli/faults.hpp"
 #include "cli/formats.hpp"
 #include "cli/messages.hpp"
@@ -99,10 +100,13 @@ Command add_annotate(CLI::App& program) {
   add_suggest(*line, options->fingers.suggest);
   line->add_flag("--places", options->places,
                  "Show only the places that ask most, with the bars around, and say why");
+  add_settings(*line, options->fingers.settings);
   line->footer(
       "A passage is typed as it is played, each note with its finger:\n"
       "  echo 'C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5' | fingerturn annotate -");
-  return {line, [options] { return annotate(*options); }};
+  return {line, [options] {
+            return options->fingers.settings.empty() ? annotate(*options) : try_fingers(*options);
+          }};
 }
 
 }  // namespace fingerturn::cli

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace fingerturn::cli {
@@ -61,7 +62,8 @@ void add_wishes(CLI::App& command, FingerOptions& fingers) {
           "Do not suggest these two fingers one after the other, as in 4-5, where there is "
           "another way; may be given more than once")
       ->type_name("A-B")
-      ->expected(1);
+      ->expected(1)
+      ->take_all();
   command.add_flag("--prefer-thumb-on-white", fingers.wishes.thumb_on_white,
                    "Suggest the thumb on black keys only where all else is much harder");
   add_bars(command, "--keep", fingers.kept,
@@ -87,6 +89,24 @@ void add_from(CLI::App& command, FingerOptions& fingers) {
       .add_flag("--replace", fingers.replace,
                 "In the place of fingers that differ, too; each is named")
       ->needs(from);
+}
+
+void add_settings(CLI::App& command, std::vector<FingerSetting>& settings) {
+  command
+      .add_option_function<std::vector<std::string>>(
+          "--set",
+          [&settings](const std::vector<std::string>& texts) {
+            for (const std::string& text : texts) {
+              FingerSettingResult setting = parse_finger_setting(text);
+              if (!setting.value) throw CLI::ValidationError("--set", setting.problem);
+              settings.push_back(std::move(*setting.value));
+            }
+          },
+          "Try other fingers, as in 'RH 4:1.5=1' for bar 4, beat 1.5, or '3:1=1+3+5' for a chord "
+          "from its lowest note up; may be given more than once")
+      ->type_name("PLACE=FINGERS")
+      ->expected(1)
+      ->take_all();
 }
 
 }  // namespace fingerturn::cli

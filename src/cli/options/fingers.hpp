@@ -1,10 +1,12 @@
 #pragma once
 
+#include "fingerturn/finger_setting.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/why.hpp"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include <CLI/App.hpp>
 
@@ -19,6 +21,7 @@ struct FingerOptions {
   std::optional<BeatInBar> why;  ///< instead of a report: what decided there
   std::string from;              ///< instead: a passage whose fingers go into the score; or empty
   bool replace = false;          ///< and in the place of others
+  std::vector<FingerSetting> settings;  ///< to be tried
 };
 
 void add_suggest(CLI::App& command, bool& suggest);
@@ -26,5 +29,6 @@ void add_alternatives(CLI::App& command, int& alternatives);
 void add_wishes(CLI::App& command, FingerOptions& fingers);
 void add_why(CLI::App& command, std::optional<BeatInBar>& why);
 void add_from(CLI::App& command, FingerOptions& fingers);
+void add_settings(CLI::App& command, std::vector<FingerSetting>& settings);
 
 }  // namespace fingerturn::cli
