@@ -32,5 +32,6 @@
 #include "fingerturn/scale.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
+#include "fingerturn/transpose.hpp"
 #include "fingerturn/version.hpp"
 #include "fingerturn/why.hpp"

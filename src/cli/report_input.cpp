@@ -40,7 +40,8 @@ ScoreInput read_to_report(const std::string& path, const ReportOptions& options)
   if (options.format->is_score && is_typed && !can_be_a_score(input)) {
     return failed(ExitStatus::wrong_usage);
   }
-  if (!options.fingers.suggest) return input;
+  if (options.fingers.refinger) input.score = without_fingers(std::move(input.score));
+  if (!options.fingers.suggest && !options.fingers.refinger) return input;
   if (options.fingers.kept) {
     input.score = without_suggestions_outside(std::move(input.score), *options.fingers.kept);
   }

@@ -50,6 +50,19 @@ bool is_played(const Score& score, const std::optional<BarRange>& bars) {
   });
 }
 
+/// In the key, or the keys, that were asked for. What was read is no document of that any more.
+ScoreInput transposed(ScoreInput input, const ChosenNotes& notes) {
+  Transposed moved =
+      notes.all_keys ? in_all_keys(input.score) : transpose(input.score, *notes.transposition);
+  if (!moved.problem.empty()) {
+    say(fmt::format("{}: {}", input.name, moved.problem));
+    return failed(ExitStatus::wrong_usage);
+  }
+  input.score = std::move(moved.score);
+  input.document = Source(input.name + ".passage", "");
+  return input;
+}
+
 constexpr std::size_t kMostNamed = 8;
 
 /// The bars of a passage, neighbours together.
@@ -108,7 +121,9 @@ ScoreInput read_score(Source source, const ChosenNotes& notes) {
     return failed(ExitStatus::wrong_usage);
   }
   if (result.unpacked) source = std::move(*result.unpacked);
-  return {ExitStatus::done, std::move(name), std::move(*score), std::move(source)};
+  ScoreInput input{ExitStatus::done, std::move(name), std::move(*score), std::move(source)};
+  return notes.transposition || notes.all_keys ? transposed(std::move(input), notes)
+                                               : std::move(input);
 }
 
 void say_nothing_is_played(const std::string& name, const Score& score, const ChosenNotes& notes) {

@@ -3,8 +3,8 @@
 #include "fingering/figure_fingers.hpp"
 #include "fingering/figures_in_place.hpp"
 #include "scales/kinds.hpp"
-#include "scales/line_of_fifths.hpp"
 #include "scales/task.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,6 +1,6 @@
 #include "scales/fingers.hpp"
 
-#include "scales/line_of_fifths.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <algorithm>
 #include <array>

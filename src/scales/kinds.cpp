@@ -1,6 +1,6 @@
 #include "scales/kinds.hpp"
 
-#include "scales/line_of_fifths.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <array>
 #include <cstddef>

@@ -1,6 +1,6 @@
 #include "scales/names.hpp"
 
-#include "scales/line_of_fifths.hpp"
+#include "score/line_of_fifths.hpp"
 #include "score/spelling.hpp"
 #include "text/utf8.hpp"
 #include "text/words.hpp"

@@ -2,7 +2,7 @@
 
 #include "scales/fingers.hpp"
 #include "scales/kinds.hpp"
-#include "scales/line_of_fifths.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <algorithm>
 #include <cstdlib>

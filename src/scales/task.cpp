@@ -1,7 +1,7 @@
 #include "scales/task.hpp"
 
 #include "scales/kinds.hpp"
-#include "scales/line_of_fifths.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <algorithm>
 #include <array>

@@ -3,8 +3,8 @@
 #include "scales/double_notes.hpp"
 #include "scales/fingers.hpp"
 #include "scales/kinds.hpp"
-#include "scales/line_of_fifths.hpp"
 #include "scales/part_fingers.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <algorithm>
 #include <cstddef>

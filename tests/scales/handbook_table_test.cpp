@@ -1,7 +1,7 @@
 #include "catch.hpp"
-#include "scales/line_of_fifths.hpp"
 #include "scales/made_scales.hpp"
 #include "scales/names.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <algorithm>
 #include <array>

@@ -81,6 +81,33 @@ for (const name of names) {
   const fault = faultIn(name, written);
   if (fault !== '') faults.push(fault);
 }
+// Intervals from notes with every sign, as --transpose spells them: those with two signs or fewer.
+const qualities = { m: 'minor', M: 'major', P: 'perfect', A: 'augmented', d: 'diminished' };
+const numbers = ['', 'unison', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'octave'];
+const pitches = [...'CDEFGAB'].flatMap((letter) => ['b', '', '#'].map((sign) => `${letter}${sign}4`));
+let moves = 0;
+for (const interval of '2m 2M 2A 3m 3M 3d 4P 4A 4d 5P 5d 5A 6m 6M 6A 7m 7M 7d 8P'.split(' ')) {
+  for (const way of ['up', 'down']) {
+    const words = `${way} a ${qualities[interval[1]]} ${numbers[interval[0]]}`;
+    const found = execFileSync(program, ['annotate', '-', '--format', 'passage', '--transpose', words], {
+      encoding: 'utf8',
+      input: `${pitches.join(' ')}\n`,
+      stdio: ['pipe', 'pipe', 'ignore'],
+    });
+    const written = [...found.split('\n').at(-2).matchAll(/([A-G])(##|x|#|bb|b|n)?(\d)/g)].map(
+      ([, letter, sign, octave]) => letter + (sign ?? '').replace('x', '##').replace('n', '') + octave,
+    );
+    assert.equal(written.length, pitches.length, words);
+    for (const [i, pitch] of pitches.entries()) {
+      const expected = Note.transpose(pitch, way === 'up' ? interval : `-${interval}`);
+      if (/###|bbb/.test(expected)) continue;
+      ++moves;
+      if (written[i] !== expected) faults.push(`${pitch} ${words}: expected ${expected}, found ${written[i]}`);
+    }
+  }
+}
+assert.ok(moves > 700);
+
 for (const fault of faults) console.log(fault);
-console.log(`${names.length} scales and arpeggios with ${notes} notes, ${faults.length} spelled otherwise`);
+console.log(`${names.length} scales and arpeggios with ${notes} notes, and ${moves} intervals, ${faults.length} spelled otherwise`);
 process.exitCode = faults.length === 0 ? 0 : 1;

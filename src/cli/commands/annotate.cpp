@@ -7,6 +7,7 @@
 #include "cli/messages.hpp"
 #include "cli/options/files.hpp"
 #include "cli/options/fingers.hpp"
+#include "cli/options/notes.hpp"
 #include "cli/output.hpp"
 #include "cli/pages.hpp"
 #include "cli/report_input.hpp"
@@ -101,6 +102,9 @@ Command add_annotate(CLI::App& program) {
   line->add_flag("--places", options->places,
                  "Show only the places that ask most, with the bars around, and say why");
   add_settings(*line, options->fingers.settings);
+  add_transposition(*line, options->notes);
+  line->add_flag("--refinger", options->fingers.refinger,
+                 "Suggest all fingers anew, whatever is given");
   line->footer(
       "A passage is typed as it is played, each note with its finger:\n"
       "  echo 'C4:1 D:2 E:3 F:1 G:2 A:3 B:4 C:5' | fingerturn annotate -");

@@ -50,6 +50,7 @@ Command add_excerpt(CLI::App& program) {
   add_hand(*line, options->notes.hand,
            "Take this hand only; a MusicXML part of one staff is taken as this hand's");
   add_passage_and_part(*line, options->notes);
+  add_transposition(*line, options->notes);
   add_music_format(*line, options->format);
   add_output(*line, options->output);
   line->footer(

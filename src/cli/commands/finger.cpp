@@ -4,6 +4,7 @@
 #include "cli/formats.hpp"
 #include "cli/messages.hpp"
 #include "cli/options/fingers.hpp"
+#include "cli/options/notes.hpp"
 #include "cli/options/report.hpp"
 #include "cli/output.hpp"
 #include "cli/report_input.hpp"
@@ -118,6 +119,9 @@ Command add_finger(CLI::App& program) {
   add_wishes(*line, options->fingers);
   add_why(*line, options->fingers.why);
   add_from(*line, options->fingers);
+  add_transposition(*line, options->notes);
+  line->add_flag("--refinger", options->fingers.refinger,
+                 "Suggest all fingers anew, whatever is given");
   line->footer(
       "Fingers that are given stay; what is filled in is marked with ?. It is a way\n"
       "to play, not the right one (docs/fingering.md).\n"

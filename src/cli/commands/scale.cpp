@@ -7,9 +7,9 @@
 #include "cli/options/output.hpp"
 #include "cli/options/value.hpp"
 #include "cli/output.hpp"
+#include "fingerturn/transpose.hpp"
 #include "write/passage/passage.hpp"
 
-#include <array>
 #include <memory>
 #include <optional>
 #include <string>
@@ -28,6 +28,7 @@ struct ScaleCommandOptions {
   ScaleOptions scale;
   const MusicFormat* format = nullptr;
   std::string output;  ///< empty for standard output
+  ChosenNotes notes;   ///< only in which key
 };
 
 constexpr const char* kWhereAllAre = "; fingerturn scale --list lists them";
@@ -59,13 +60,20 @@ ExitStatus scale(const ScaleCommandOptions& options) {
   if (options.name_words.empty()) {
     return refuse(std::string("name a scale, as in \"B-flat major\"") + kWhereAllAre);
   }
-  const ScaleResult result =
+  ScaleResult result =
       handbook_scale(fmt::format("{}", fmt::join(options.name_words, " ")), options.scale);
   if (!result.ok()) return refuse(result.problem + (result.is_unknown ? kWhereAllAre : ""));
+  if (const ChosenNotes& notes = options.notes; notes.transposition || notes.all_keys) {
+    Transposed moved =
+        notes.all_keys ? in_all_keys(result.score) : transpose(result.score, *notes.transposition);
+    if (!moved.problem.empty()) return refuse(moved.problem);
+    result.score = std::move(moved.score);
+  }
   const auto as_passage = [&] {
-    std::array<std::string, 1> comments;
-    for (const std::string& remark : result.score.passages.front().remarks) {
-      comments.front() += comment_lines(remark);
+    std::vector<std::string> comments;
+    for (const Passage& passage : result.score.passages) {
+      comments.emplace_back();
+      for (const std::string& remark : passage.remarks) comments.back() += comment_lines(remark);
     }
     return write_passage(result.score, comments);
   };
@@ -127,6 +135,7 @@ Command add_scale(CLI::App& program) {
   line->add_flag_callback("--both", turn(ScaleDirection::up_and_down), "Write it up and down")
       ->excludes(down);
   add_forms(*line, wanted);
+  add_transposition(*line, options->notes);
   add_music_format(*line, options->format);
   add_output(*line, options->output);
   line->footer(

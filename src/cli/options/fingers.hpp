@@ -14,8 +14,9 @@ namespace fingerturn::cli {
 
 /// Which missing fingers are filled in.
 struct FingerOptions {
-  bool suggest = false;  ///< any at all
-  int alternatives = 1;  ///< how many fingerings of each passage, where they are filled in
+  bool suggest = false;   ///< any at all
+  bool refinger = false;  ///< all of them, whatever is given
+  int alternatives = 1;   ///< how many fingerings of each passage, where they are filled in
   FingerWishes wishes;
   std::optional<BarRange> kept;  ///< outside of these, suggestions that are read are found anew
   std::optional<BeatInBar> why;  ///< instead of a report: what decided there

@@ -54,6 +54,23 @@ CLI::Option* add_bars(CLI::App& command, const std::string& name, std::optional<
   return command.add_option_function<std::string>(name, take, description)->type_name("FIRST-LAST");
 }
 
+void add_transposition(CLI::App& command, ChosenNotes& notes) {
+  CLI::Option* to =
+      command
+          .add_option_function<std::string>(
+              "--transpose",
+              [&notes](const std::string& text) {
+                TranspositionResult by = parse_transposition(text);
+                if (!by.value) throw CLI::ValidationError("--transpose", by.problem);
+                notes.transposition = std::move(by.value);
+              },
+              "Take it in another key with the same fingers: 'up a minor third', 'down 2' "
+              "semitones, 'to E-flat'")
+          ->type_name("INTERVAL");
+  command.add_flag("--all-keys", notes.all_keys, "Take it in all twelve keys, one after another")
+      ->excludes(to);
+}
+
 void add_passage_and_part(CLI::App& command, ChosenNotes& notes) {
   command.add_option("--passage", notes.passage, "Take the passage of this number only, from 1")
       ->check(number_from(1, kMostPassages))

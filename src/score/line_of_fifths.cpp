@@ -1,4 +1,4 @@
-#include "scales/line_of_fifths.hpp"
+#include "score/line_of_fifths.hpp"
 
 #include <array>
 #include <cstddef>
@@ -7,14 +7,14 @@
 namespace fingerturn {
 namespace {
 
-constexpr int kLetters = 7;
-constexpr int kSemitonesInOctave = 12;
+constexpr int kLettersOfLine = 7;
+constexpr int kKeysInOctave = 12;
 constexpr int kSemitonesInFifth = 7;
 /// The place of F without accidental, where the letters begin.
 constexpr int kFirstLetter = -1;
 
-constexpr std::array<Step, kLetters> kSteps{Step::f, Step::c, Step::g, Step::d,
-                                            Step::a, Step::e, Step::b};
+constexpr std::array<Step, kLettersOfLine> kSteps{Step::f, Step::c, Step::g, Step::d,
+                                                  Step::a, Step::e, Step::b};
 
 /// Rounded down, and what is left over, also below zero.
 struct Division {
@@ -36,17 +36,17 @@ constexpr int kNoAccidental = 2;
 int fifths_of(Step step, int alter) noexcept {
   int letter = 0;
   while (kSteps.at(static_cast<std::size_t>(letter)) != step) ++letter;
-  return letter + kFirstLetter + kLetters * alter;
+  return letter + kFirstLetter + kLettersOfLine * alter;
 }
 
 Pitch pitch_at(int fifths, int octave) noexcept {
-  const Division place = divided(fifths - kFirstLetter, kLetters);
+  const Division place = divided(fifths - kFirstLetter, kLettersOfLine);
   return {kSteps.at(static_cast<std::size_t>(place.remainder)),
           static_cast<std::int8_t>(place.quotient), static_cast<std::int8_t>(octave)};
 }
 
 int semitones_above_c(int fifths) noexcept {
-  return divided(kSemitonesInFifth * fifths, kSemitonesInOctave).remainder;
+  return divided(kSemitonesInFifth * fifths, kKeysInOctave).remainder;
 }
 
 std::string spoken_note(int fifths) {
