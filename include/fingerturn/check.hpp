@@ -8,6 +8,8 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -97,6 +99,27 @@ FileCheck check(const Source& source, ReadResult result, const AnalyseOptions& o
 /// Whether a reader's warning is listed among the findings, as one for caution.
 bool is_finding(const Diagnostic& diagnostic) noexcept;
 
+/// Findings that are known from an earlier check, by the name of their file.
+struct CheckBaseline {
+  /// What tells each finding from others, however lines have moved; sorted.
+  std::map<std::string, std::vector<std::string>, std::less<>> known;
+};
+
+struct CheckBaselineResult {
+  CheckBaseline baseline;
+  std::string problem;  ///< "3: expected ...", for a person, one line; else empty
+
+  [[nodiscard]] bool ok() const noexcept { return problem.empty(); }
+};
+
+/// Reads the lines that `write_check_jsonl` wrote. Any bytes may come in; more than
+/// kLargestMusicXml are refused.
+CheckBaselineResult read_check_baseline(const Source& source);
+
+/// Takes the findings that are known out of a file's, and out of its counts: each as often as it is
+/// known.
+void leave_out_known(FileCheck& check, const CheckBaseline& baseline);
+
 /// A line for each finding. Where `columns` is given, longer lines are continued, indented:
 ///
 ///     scale.passage:3:18: bar 1, right hand, beat 3: caution: The ... [crossed-in-chord]
@@ -106,6 +129,11 @@ std::string write_findings(const FileCheck& check, std::optional<int> columns);
 /// looked for where not for all, and the caution.
 std::string write_counts(std::span<const FileCounts> files, const AllCounts& all, int columns,
                          const CheckChoice& choice = {});
+
+/// A list of the findings of a file, under its name, and a table of the counts with the caution: a
+/// summary to be read beside a change, in Markdown. Nothing of a file in which nothing is found.
+std::string write_check_markdown(const FileCheck& check);
+std::string write_check_markdown(std::span<const FileCounts> files, const AllCounts& all);
 
 /// One line of JSON for a file, and the one at the end for all; docs/check.schema.json describes
 /// both.

@@ -52,6 +52,8 @@ struct CheckOptions {
   std::optional<int> columns;  ///< none for the terminal's width, and one line for each finding
                                ///< where there is no terminal
   bool suggest = false;        ///< fill in missing fingers first
+  std::string baseline_path;   ///< lines of an earlier check; empty for none
+  CheckBaseline baseline;      ///< what they know
 };
 
 using Rows = std::vector<FileCounts>;
@@ -107,8 +109,17 @@ std::string line_for_all(const Rows& /*rows*/, const AllCounts& all,
   return write_check_jsonl(all);
 }
 
+std::string file_summary(const FileCheck& found, const CheckOptions& /*options*/) {
+  return write_check_markdown(found);
+}
+
+std::string summary(const Rows& rows, const AllCounts& all, const CheckOptions& /*options*/) {
+  return all.read == 0 ? "" : write_check_markdown(rows, all);
+}
+
 constexpr std::array kCheckFormats{
     CheckFormat{"text", "to read", findings, counts, true},
+    CheckFormat{"markdown", "for a summary beside a change", file_summary, summary, true},
     CheckFormat{"jsonl", "for programs: a line for each file, then one for all", file_line,
                 line_for_all, false},
 };
@@ -140,6 +151,7 @@ Checked check_file(const FileToCheck& file, const CheckOptions& options) {
     found.file = {input.name, input.problem, {}};
     checked.messages = message_line(input.name + ": " + input.problem);
   }
+  leave_out_known(found, options.baseline);
   leave_out_lower(found.findings, options.show);
   checked.text = options.format->write_file(found, options);
   checked.file = std::move(found.file);
@@ -211,8 +223,18 @@ std::optional<std::vector<std::string>> paths_of(const CheckOptions& options) {
   return paths;
 }
 
+/// False, and a message, where the earlier check cannot be read.
+bool read_baseline(CheckOptions& options) {
+  const std::optional<Source> source = read_input(options.baseline_path);
+  if (!source) return false;
+  CheckBaselineResult result = read_check_baseline(*source);
+  if (!result.ok()) say(fmt::format("{}:{}", source->name(), result.problem));
+  options.baseline = std::move(result.baseline);
+  return result.ok();
+}
+
 /// What deserves a look in many files, and their counts.
-ExitStatus check(const CheckOptions& options) {
+ExitStatus check(CheckOptions options) {
   if (options.paths.empty() && options.list.empty()) {
     say("name files or folders to check, or a list of them with --files-from");
     return ExitStatus::wrong_usage;
@@ -221,9 +243,11 @@ ExitStatus check(const CheckOptions& options) {
   if (!paths) return ExitStatus::input_failed;
   std::vector<std::string> named = *paths;
   named.push_back(options.list);
+  named.push_back(options.baseline_path);
   if (!can_be_read(named)) return ExitStatus::wrong_usage;
+  if (!options.baseline_path.empty() && !read_baseline(options)) return ExitStatus::input_failed;
   const std::vector<FileToCheck> files = files_of(*paths);
-  std::vector<std::string> inputs{options.list};
+  std::vector<std::string> inputs{options.list, options.baseline_path};
   for (const FileToCheck& file : files) inputs.push_back(file.path);
   Output output(options.output);
   if (!output.open(InputFiles(inputs))) return ExitStatus::wrong_usage;
@@ -291,6 +315,10 @@ Command add_check(CLI::App& program) {
              options->fail_on,
              "End with status 1 where a finding is of this level or a graver one; never if not "
              "given");
+  line->add_option("--baseline", options->baseline_path,
+                   "List and count only what is new since these lines of an earlier check "
+                   "(--format jsonl)")
+      ->type_name("FILE");
   add_columns(*line, options->columns,
               "Make the text this wide; else as wide as the terminal, or, where there is none, the "
               "counts 80 and each finding a line");
