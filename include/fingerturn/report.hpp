@@ -32,7 +32,7 @@ struct TextStyle {
   bool trace = false;     ///< the swing as a small drawing, instead of its directions in signs
   bool colour = false;    ///< terminal colours
   bool brief = false;     ///< without the legend, and the caution in one sentence
-  bool few_rows = false;  ///< below the fingers only the turns, and where fingers pass
+  bool few_rows = false;  ///< below the fingers the kind, the way to play, and what passes
 };
 inline constexpr int kFewestColumns = 32;
 

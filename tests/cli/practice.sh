@@ -15,7 +15,7 @@ for form in text html markdown; do
   run practice --columns 120 --minutes 30 --format "$form" lantern.passage
   status_is 0
   for words in 'Lantern Street: what to practise first' '30 minutes, 2 of them to rest' \
-    'elbow is no lower than the keys' 'Bar 4, right hand' 'Bar 8, right hand' 'Note by note' \
+    'elbow is no lower than the keys' 'Bar 4, right hand' 'Bar 8, right hand' 'note by note' \
     'the goal is quarter = 120' 'bars 3 to 5' 'no medical advice'; do has out "$words"; done
 done
 run practice --columns 120 --detail lantern.passage
@@ -52,7 +52,7 @@ has out 'Left for another day: bar 8.'
 # A goal that is slower than full swings needs no smaller ones.
 run practice --tempo 40 --columns 120 lantern.passage
 has out 'the goal is quarter = 40'
-lacks out 'Smaller swings'
+lacks out 'smaller swings'
 
 # Missing fingers are filled in, and said.
 sed 's/:[0-9]//g' lantern.passage >bare.passage

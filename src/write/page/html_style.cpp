@@ -20,6 +20,11 @@ a{color:#14507d}
 .head{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 2em}
 .music{display:block;overflow:visible}
 .systems .music{width:100%;height:auto;margin:1.2rem 0}
+.once{font-size:.85rem}
+.once h2{font-size:1rem;margin-top:1em}
+.once ul{margin:.3em 0;padding-left:1.4em}
+.steps{margin:.3em 0;padding-left:1.6em;font-size:.92rem;line-height:1.35}
+.steps ul{margin:0;padding-left:1.2em}
 .wide{display:none}
 .outlines{position:absolute}
 .lines{display:none}

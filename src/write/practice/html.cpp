@@ -8,7 +8,7 @@
 #include "write/shared/passage_words.hpp"
 #include "write/shared/used.hpp"
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 /// The plan for the stand: the staff and the ribbon of each place, and the steps below it.
 namespace fingerturn {
@@ -22,15 +22,33 @@ void add_steps(std::string& out, const AnalysedPassage& piece, const PlannedPlac
   out += "<ol class=\"steps\">\n";
   for (const PracticeStep& step : place.steps) {
     const StepWords words = words_of(piece, place, step);
-    out += fmt::format("<li><strong>{}.</strong> {}", words.name, escaped_markup(words.how));
-    if (!words.items.empty()) {
+    out += fmt::format("<li><strong>{}</strong>", words.name);
+    if (is_list(words)) {
       out += "\n<ul>\n";
       for (const std::string& item : words.items) add_element(out, "li", item);
       out += "</ul>\n";
+    } else {
+      const std::string items = fmt::format("{}", fmt::join(words.items, "; "));
+      out += fmt::format(": {}", escaped_markup(items));
     }
     out += "</li>\n";
   }
   out += "</ol>\n";
+}
+
+/// What is said once for all places, side by side where there is room.
+void add_said_once(std::string& out, const PracticePlan& plan) {
+  out += "<div class=\"once\">\n<section>\n";
+  add_element(out, "h2", kBeforeTheKeysHeading);
+  out += "<ul>\n";
+  for (const std::string_view line : kBeforeTheKeys) add_element(out, "li", line);
+  out += "</ul>\n</section>\n<section>\n";
+  add_element(out, "h2", kStepsHeading);
+  out += "<ul>\n";
+  for (const StepExplained& step : explained_steps(plan)) {
+    out += fmt::format("<li><strong>{}</strong>: {}</li>\n", step.name, escaped_markup(step.how));
+  }
+  out += "</ul>\n</section>\n</div>\n";
 }
 
 class PlanPage {
@@ -40,7 +58,7 @@ class PlanPage {
   void add(const PlannedPlace& place, std::size_t number) {
     const AnalysedPassage piece = analysed_[place.passage];
     page_.out += fmt::format(
-        "<section class=\"passage\" aria-labelledby=\"place-{0}\">\n"
+        "<section class=\"place\" aria-labelledby=\"place-{0}\">\n"
         "<h2 id=\"place-{0}\">{0}. <bdi>{1}</bdi>{2}</h2>\n",
         number, escaped_markup(place_heading(analysed_, place)),
         place.minutes ? fmt::format(", {} minutes", *place.minutes) : "");
@@ -70,12 +88,7 @@ class PlanPage {
 void add_page(HtmlPage& page, const AnalysedScore& analysed, const PracticePlan& plan) {
   page.out += "<main>\n";
   add_sentences(page.out, plan_head(analysed, plan));
-  if (!plan.places.empty()) {
-    add_element(page.out, "h2", kBeforeTheKeysHeading);
-    page.out += "<ul>\n";
-    for (const std::string_view line : kBeforeTheKeys) add_element(page.out, "li", line);
-    page.out += "</ul>\n";
-  }
+  if (!plan.places.empty()) add_said_once(page.out, plan);
   PlanPage places(page, analysed);
   for (std::size_t i = 0; i < plan.places.size(); ++i) places.add(plan.places[i], i + 1);
   add_sentences(page.out, plan_foot(analysed, plan));

@@ -62,7 +62,7 @@ void add_step(JsonWriter& json, const AnalysedPassage& piece, const PlannedPlace
   const StepWords words = words_of(piece, place, step);
   json.object([&] {
     json.member<"kind">(kind_word(step.kind));
-    json.member<"how">(words.how);
+    json.member<"how">(explanation_of(step.kind));
     json.member<"tempos">(
         [&] { json.list(step.tempos, [&](const TempoStep& tempo) { add_tempo(json, tempo); }); });
     json.member<"items">([&] { add_strings(json, words.items); });

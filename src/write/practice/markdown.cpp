@@ -7,7 +7,7 @@
 #include "write/shared/passage_words.hpp"
 #include "write/shared/used.hpp"
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -32,10 +32,15 @@ void add_place(TextFlow& flow, const AnalysedScore& analysed, const PlannedPlace
   std::size_t step_number = 0;
   for (const PracticeStep& step : place.steps) {
     const StepWords words = words_of(piece, place, step);
-    flow.out +=
-        fmt::format("{}. **{}.** {}\n", ++step_number, words.name, escaped_markdown(words.how));
-    for (const std::string& item : words.items) {
-      flow.out += fmt::format("   - {}\n", escaped_markdown(item));
+    flow.out += fmt::format("{}. **{}**", ++step_number, words.name);
+    if (is_list(words)) {
+      flow.out += '\n';
+      for (const std::string& item : words.items) {
+        flow.out += fmt::format("   - {}\n", escaped_markdown(item));
+      }
+    } else {
+      flow.out +=
+          fmt::format(": {}\n", escaped_markdown(fmt::format("{}", fmt::join(words.items, "; "))));
     }
   }
   flow.hand_on();
@@ -52,6 +57,10 @@ std::string write_practice_markdown(const AnalysedScore& analysed, const Practic
     if (!plan.places.empty()) {
       flow.out += fmt::format("\n## {}\n\n", escaped_markdown(kBeforeTheKeysHeading));
       for (const std::string_view line : kBeforeTheKeys) flow.out += fmt::format("- {}\n", line);
+      flow.out += fmt::format("\n## {}\n\n", escaped_markdown(kStepsHeading));
+      for (const StepExplained& step : explained_steps(plan)) {
+        flow.out += fmt::format("- **{}**: {}\n", step.name, step.how);
+      }
     }
     Used used;
     for (std::size_t i = 0; i < plan.places.size(); ++i) {

@@ -9,6 +9,7 @@
 #include "write/shared/passage_words.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <iterator>
 #include <optional>
@@ -107,10 +108,8 @@ std::vector<std::string> rhythm_items(const AnalysedPassage& piece, const Planne
     told = hand;
     const Line& line = *line_of_hand(piece.written(), hand);
     items.push_back(fmt::format(
-        "{}the {} notes from {} ({}): long-short, short-long, groups of 3 and of 4 with a long "
-        "last note that begin on each note in turn",
-        place.hands.size() > 1 ? to_string(hand) + " hand, " : "", music.events.size(),
-        event_words(line, music.events.front()),
+        "{}{} notes from {} ({})", place.hands.size() > 1 ? to_string(hand) + " hand, " : "",
+        music.events.size(), event_words(line, music.events.front()),
         place_words(piece, place.stretch.bars, line, music.events.front())));
   }
   return items;
@@ -132,35 +131,25 @@ std::string tempo_words(const AnalysedPassage& piece, const std::vector<TempoSte
   return words;
 }
 
-StepWords named(PracticeStepKind kind) {
-  switch (kind) {
-    case PracticeStepKind::note_by_note:
-      return {
-          "Note by note",
-          "Out of time, coming to rest on each. The swing that prepares a note begins only when "
-          "that note is due.",
-          {}};
-    case PracticeStepKind::cells:
-      return {"Cells", "Each by itself, as slowly as it needs, until it is easy.", {}};
-    case PracticeStepKind::full_swings:
-      return {"Full swings in time", "Each as large as note by note:", {}};
-    case PracticeStepKind::smaller_swings:
-      return {
-          "Smaller swings",
-          "On to the goal; in brackets the share of a full swing that there is time for, and no "
-          "less:",
-          {}};
-    case PracticeStepKind::rhythms:
-      return {"Rhythms", "At a tempo at which the quick notes have full swings:", {}};
-    case PracticeStepKind::hands_together:
-      return {
-          "Hands together",
-          "One is single where the other is double. First these beats, then each bar, then all:",
-          {}};
-    case PracticeStepKind::joining:
-      return {"Joining", "Out of the music before and into what follows:", {}};
-  }
-  return {};
+/// How each kind of step is done, in the order of the kinds.
+constexpr std::array<StepExplained, 7> kSteps{{
+    {"note by note",
+     "out of time, coming to rest on each; the swing that prepares a note begins only when that "
+     "note is due"},
+    {"cells", "each by itself, as slowly as it needs, until it is easy"},
+    {"full swings", "in time, each as large as note by note"},
+    {"smaller swings",
+     "on to the goal; in brackets the share of a full swing that there is time for, and no less"},
+    {"rhythms",
+     "long-short, short-long, groups of 3 and of 4 with a long last note that begin on each note "
+     "in turn, so slowly that the quick notes have full swings"},
+    {"hands together",
+     "where one is single and the other double: these beats, then each bar, then all"},
+    {"joining", "out of the music before and into what follows"},
+}};
+
+const StepExplained& step_of(PracticeStepKind kind) {
+  return kSteps.at(static_cast<std::size_t>(kind));
 }
 
 std::string title_before(const AnalysedScore& analysed, const PlannedPlace& place) {
@@ -263,19 +252,34 @@ std::vector<std::string> place_progress(const AnalysedPassage& piece, const Plan
 
 StepWords words_of(const AnalysedPassage& piece, const PlannedPlace& place,
                    const PracticeStep& step) {
-  StepWords words = named(step.kind);
-  if (!step.tempos.empty()) words.how += ' ' + tempo_words(piece, step.tempos) + '.';
-  if (step.kind == PracticeStepKind::note_by_note) return words;
-  if (step.kind == PracticeStepKind::rhythms) {
+  StepWords words{step_of(step.kind).name, {}};
+  if (!step.tempos.empty()) {
+    words.items = {tempo_words(piece, step.tempos)};
+  } else if (step.kind == PracticeStepKind::rhythms) {
     words.items = rhythm_items(piece, place, step);
-    return words;
-  }
-  if (step.kind == PracticeStepKind::cells) {
+  } else if (step.kind == PracticeStepKind::cells) {
     words.items = cell_items(piece, place.stretch.bars, step);
-    return words;
+  } else {
+    for (const PracticeMusic& music : step.music) words.items.push_back(music.words);
   }
-  for (const PracticeMusic& music : step.music) words.items.push_back(music.words);
   return words;
+}
+
+bool is_list(const StepWords& step) { return step.name == kSteps[1].name; }
+
+std::string_view explanation_of(PracticeStepKind kind) { return step_of(kind).how; }
+
+std::vector<StepExplained> explained_steps(const PracticePlan& plan) {
+  std::vector<StepExplained> explained;
+  for (std::size_t kind = 0; kind < kSteps.size(); ++kind) {
+    const bool is_used = std::ranges::any_of(plan.places, [&](const PlannedPlace& place) {
+      return std::ranges::any_of(place.steps, [&](const PracticeStep& step) {
+        return static_cast<std::size_t>(step.kind) == kind;
+      });
+    });
+    if (is_used) explained.push_back(kSteps.at(kind));
+  }
+  return explained;
 }
 
 std::vector<std::string> plan_head(const AnalysedScore& analysed, const PracticePlan& plan) {
@@ -292,10 +296,6 @@ std::vector<std::string> plan_head(const AnalysedScore& analysed, const Practice
         "places).");
     return words;
   }
-  words.emplace_back(
-      "The steps and their order are common practice, no source; what makes a place, the numbers "
-      "and "
-      "the tempos are our convention.");
   if (plan.minutes) {
     words.push_back(plan.rest_minutes > 0
                         ? fmt::format("{} minutes, {} of them to rest: two after each twenty.",

@@ -21,10 +21,18 @@ inline constexpr std::array<std::string_view, 5> kBeforeTheKeys{
     "Aim at where a key speaks: before it reaches its bed, some 7 mm down.",
     "Stop at pain, and rest."};
 
-/// A step in words: its name, how it is done, and what is played, one thing each.
+inline constexpr std::string_view kStepsHeading =
+    "The steps (common practice, no source; places, numbers and tempos are our convention)";
+
+/// A kind of step, and how it is done.
+struct StepExplained {
+  std::string_view name;
+  std::string_view how;
+};
+
+/// A step of a place in words: its name, and what is played, one thing each.
 struct StepWords {
   std::string_view name;
-  std::string how;
   std::vector<std::string> items;
 };
 
@@ -43,6 +51,14 @@ std::vector<std::string> place_progress(const AnalysedPassage& piece, const Plan
 
 StepWords words_of(const AnalysedPassage& piece, const PlannedPlace& place,
                    const PracticeStep& step);
+
+std::string_view explanation_of(PracticeStepKind kind);
+
+/// Whether what a step plays is better set as a list than in one line.
+bool is_list(const StepWords& step);
+
+/// The kinds of steps that a plan has, to be explained once for all places.
+std::vector<StepExplained> explained_steps(const PracticePlan& plan);
 
 /// What is said of the plan as a whole, below its title.
 std::vector<std::string> plan_head(const AnalysedScore& analysed, const PracticePlan& plan);

@@ -14,7 +14,7 @@
 
 #include <algorithm>
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
@@ -27,7 +27,10 @@ class PlanText {
   void write(TextOut& out) {
     out.add(title_line(fmt::format("{}: what to practise first", title_of(analysed_)), style_));
     add_sentences(out, plan_head(analysed_, plan_));
-    if (!plan_.places.empty()) add_before_the_keys(out);
+    if (!plan_.places.empty()) {
+      add_before_the_keys(out);
+      add_explained_steps(out);
+    }
     std::size_t number = 0;
     for (const PlannedPlace& place : plan_.places) add_place(out, place, ++number);
     if (!style_.brief && number > 0) add_legend(out);
@@ -52,6 +55,13 @@ class PlanText {
             '\n');
     for (const std::string_view line : kBeforeTheKeys) {
       out.add(wrapped("  ", line, style_.columns));
+    }
+  }
+
+  void add_explained_steps(TextOut& out) const {
+    out.add('\n' + wrapped("", lower_case(kStepsHeading), style_.columns));
+    for (const StepExplained& step : explained_steps(plan_)) {
+      out.add(wrapped("  ", fmt::format("{}: {}", step.name, step.how), style_.columns));
     }
   }
 
@@ -85,9 +95,14 @@ class PlanText {
     out.add(legend_text(legend_of(used_), style_));
   }
 
+  /// What is one thing, or several in a few words, goes on behind the name.
   void add_step(TextOut& out, const StepWords& step, char letter) const {
-    out.add(wrapped(fmt::format("{}) ", letter),
-                    printable(fmt::format("{}. {}", step.name, step.how)), style_.columns));
+    const std::string opening = fmt::format("{}) ", letter);
+    if (!is_list(step)) {
+      const std::string words = fmt::format("{}: {}", step.name, fmt::join(step.items, "; "));
+      return out.add(wrapped(opening, printable(words), style_.columns));
+    }
+    out.add(wrapped(opening, step.name, style_.columns));
     for (const std::string& item : step.items) {
       out.add(wrapped("   - ", printable(item), style_.columns));
     }

@@ -50,10 +50,10 @@ std::vector<std::string> sentences_of(const AnalysedLine& line, const EventAnaly
   return sentences;
 }
 
-/// Whether a row says where the arm and the hand are, and not how the forearm turns.
-bool is_about_arm(std::string_view label) noexcept {
-  constexpr std::array kRowsOfArm{Row::forearm, Row::held, Row::carry, Row::depth};
-  return std::ranges::any_of(kRowsOfArm, [label](Row row) { return label_of(row) == label; });
+/// Whether a row is left out where there are few (grid.cpp).
+bool is_left_out_of_few(std::string_view label) noexcept {
+  constexpr std::array kLeftOut{Row::prepare, Row::forearm, Row::held, Row::carry, Row::depth};
+  return std::ranges::any_of(kLeftOut, [label](Row row) { return label_of(row) == label; });
 }
 
 /// Whether the drawing of the swing stands for the row.
@@ -102,8 +102,8 @@ std::string legend_text(const std::vector<LegendEntry>& entries, const TextStyle
   bool left_out = false;
   for (const LegendEntry& entry : entries) {
     if (!entry.label.empty()) {
-      left_out =
-          (style.trace && is_drawn(entry.label)) || (style.few_rows && is_about_arm(entry.label));
+      left_out = (style.trace && is_drawn(entry.label)) ||
+                 (style.few_rows && is_left_out_of_few(entry.label));
     }
     if (!left_out) text += labelled(entry.label, entry.words, style);
     if (style.trace && entry.label == "rotation") {

@@ -171,7 +171,8 @@ bool strikes(const System& system, std::size_t number) {
 }
 
 bool is_about_turns(Row row) {
-  return row == Row::rotation || row == Row::prepare || row == Row::play || row == Row::crossing;
+  // The way a double swings first is the other way than it plays.
+  return row == Row::rotation || row == Row::play || row == Row::crossing;
 }
 
 bool says_something(Row row, const System& system, std::size_t number, const AnalysedLine& line) {
