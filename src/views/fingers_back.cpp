@@ -14,10 +14,13 @@ namespace {
 
 /// What a hand plays in a bar: the places of its events that are no rests.
 std::vector<std::size_t> played_in(const Line& line, std::int32_t bar) {
-  const auto in_bar = std::ranges::equal_range(line.events, bar, {}, &Event::bar);
+  const auto first = std::ranges::lower_bound(line.events, bar, {}, &Event::bar);
+  const auto past = std::ranges::upper_bound(line.events, bar, {}, &Event::bar);
   std::vector<std::size_t> places;
-  for (const Event& event : in_bar) {
-    if (!event.is_rest()) places.push_back(static_cast<std::size_t>(&event - line.events.data()));
+  for (auto event = first; event < past; ++event) {
+    if (!event->is_rest()) {
+      places.push_back(static_cast<std::size_t>(event - line.events.begin()));
+    }
   }
   return places;
 }

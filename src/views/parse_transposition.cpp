@@ -66,7 +66,7 @@ std::optional<Interval> interval_in(std::vector<std::string> words) {
     return kTwoOctaves;
   }
   if (words.empty() || words.size() > 2) return std::nullopt;
-  const auto number = std::ranges::find(kIntervalNumbers, words.back());
+  const auto* const number = std::ranges::find(kIntervalNumbers, words.back());
   if (number == kIntervalNumbers.end()) return std::nullopt;
   const int letters = static_cast<int>(number - kIntervalNumbers.begin());
   // Only where there is but one is the quality left out.

@@ -62,7 +62,7 @@ void add_transposition(CLI::App& command, ChosenNotes& notes) {
               [&notes](const std::string& text) {
                 TranspositionResult by = parse_transposition(text);
                 if (!by.value) throw CLI::ValidationError("--transpose", by.problem);
-                notes.transposition = std::move(by.value);
+                notes.transposition = by.value;
               },
               "Take it in another key with the same fingers: 'up a minor third', 'down 2' "
               "semitones, 'to E-flat'")

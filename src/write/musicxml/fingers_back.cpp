@@ -38,8 +38,7 @@ class FingerEdits {
 
   std::string text() {
     std::ranges::sort(removed_, {}, &Span::begin);
-    const auto same = std::ranges::unique(removed_);
-    removed_.erase(same.begin(), same.end());
+    removed_.erase(std::unique(removed_.begin(), removed_.end()), removed_.end());
     std::ranges::stable_sort(insertions_, {}, &Insertion::at);
     return edited(original_, removed_, insertions_);
   }
@@ -50,13 +49,17 @@ class FingerEdits {
         std::ranges::lower_bound(places_.notes, note.span.begin, {}, &NoteInText::begin);
     if (place == places_.notes.end() || place->begin != note.span.begin) return;
     const auto number = static_cast<std::uint32_t>(place - places_.notes.begin());
-    const auto written =
-        std::ranges::equal_range(places_.fingerings, number, {}, &FingeringInText::note);
+    const auto first =
+        std::ranges::lower_bound(places_.fingerings, number, {}, &FingeringInText::note);
+    const auto past =
+        std::ranges::upper_bound(places_.fingerings, number, {}, &FingeringInText::note);
+    for (auto fingering = first; fingering != past; ++fingering) {
+      removed_.push_back(fingering->span);
+    }
     std::string fingers = fingerings(note, "");
-    for (const FingeringInText& fingering : written) removed_.push_back(fingering.span);
     if (fingers.empty()) return;
-    if (!written.empty()) {
-      insertions_.push_back({written.front().span.begin, std::move(fingers)});
+    if (first != past) {
+      insertions_.push_back({first->span.begin, std::move(fingers)});
       return;
     }
     const Span blanks = place->notations.blanks;
