@@ -199,6 +199,10 @@ TEST_CASE("the title says the way, and a remark where thumbs come to black keys"
   CHECK(thirds.remarks[0] ==
         "Moved up a minor third, with the fingers that it had, the thumb comes to black keys in "
         "bars 1 and 2: finger --refinger chooses anew.");
+  CHECK(moved(score_from("passage: Etude\nC4:1"), "up an octave").passages[0].title ==
+        "Etude, up an octave");
+  CHECK(moved(score_from("passage: Etude\nC4:1"), "+0").passages[0].title == "Etude");
+  CHECK(moved(score_from("C4:1"), "down an octave").passages[0].title == "down an octave");
   for (const char* words :
        {"up a perfect fifth", "down a minor sixth", "up an octave", "down two octaves",
         "up an augmented fourth", "up a diminished fifth"}) {
