@@ -209,6 +209,8 @@ TEST_CASE("the title says the way, and a remark where thumbs come to black keys"
     CHECK(to_string(*read_from(words).interval) == words);
   }
   CHECK(to_string(Interval{1, 4}) == "up 4 semitones");
+  CHECK(to_string(Interval{0, 1}) == "up an augmented unison");
+  CHECK(to_string(Interval{0, -1}) == "down 1 semitone");
 }
 
 }  // namespace fingerturn
