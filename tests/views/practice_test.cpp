@@ -185,6 +185,23 @@ TEST_CASE("practice: a plan goes on from the last one", "[practice]") {
   CHECK(elsewhere.settled == std::vector<std::string>{"bar 4"});
 }
 
+TEST_CASE("practice: a place for which there is no room is not settled", "[practice]") {
+  const AnalysedScore analysed =
+      analysed_from("RH:" + easy(3) + kScale + easy(4) + kRow + easy(12));
+  const PracticePlan both = plan_practice(analysed);
+  REQUIRE(both.places.size() == 2);
+  const PracticeMemory memory =
+      read_practice(Source("plan.json", write_practice_json(analysed, both))).memory;
+  const PracticePlan one = plan_practice(analysed, {.top = 1, .since = &memory});
+  REQUIRE(one.left_out.size() == 1);
+  CHECK(one.settled.empty());
+  // In another passage it is another place.
+  PracticeMemory elsewhere = memory;
+  elsewhere.places[1].passage = 3;
+  CHECK(plan_practice(analysed, {.top = 1, .since = &elsewhere}).settled ==
+        std::vector<std::string>{"bar 9"});
+}
+
 TEST_CASE("practice: nothing stands out, nothing is planned", "[practice]") {
   const AnalysedScore analysed = analysed_from("RH:" + easy(4));
   const PracticePlan plan = plan_practice(analysed, {.minutes = 30});
