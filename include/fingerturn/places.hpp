@@ -24,7 +24,7 @@ struct BarDemand {
   std::size_t findings = 0;
   std::size_t finding_points = 0;
   std::size_t held = 0;          ///< doubles while another key is held
-  std::size_t small_swings = 0;  ///< events whose swings have time for less than half their size
+  std::size_t small_swings = 0;  ///< events whose swings have time for less than 4/5 of their size
   std::size_t kinds_differ = 0;  ///< where one hand is single and the other double
   std::size_t points = 0;        ///< what all of it comes to
 

@@ -18,7 +18,7 @@ namespace {
 constexpr double kFarCarry = 4;          // white keys
 constexpr double kFastCarry = 20;        // white keys a second
 constexpr double kQuickPassing = 0.125;  // seconds
-constexpr double kSmallSwing = 0.5;
+constexpr double kSmallSwing = 0.8;
 constexpr std::size_t kLeast = 3;  // points
 /// How many times the average a bar must ask.
 constexpr double kAboveAverage = 1.5;

@@ -63,7 +63,8 @@ BarDemand sum_of(Demand bars) {
   return sum;
 }
 
-/// Stretches that have the same music in all their bars are told as one.
+/// Stretches that have the same music in all their bars are told as one: what comes again is parted
+/// from what stands around it.
 class StretchSearch {
  public:
   explicit StretchSearch(const AnalysedPassage& passage)
@@ -71,7 +72,9 @@ class StretchSearch {
 
   void add_neighbours(Demand bars) {
     while (!bars.empty()) {
-      const std::size_t count = first_part_of(bars, fresh_);
+      const std::size_t before = before_known(bars);
+      const std::size_t known = before == 0 ? known_at(bars) : 0;
+      const std::size_t count = known > 0 ? known : first_part_of(bars.first(before), fresh_);
       add(bars.first(count));
       bars = bars.subspan(count);
     }
@@ -85,10 +88,32 @@ class StretchSearch {
   }
 
  private:
-  void add(Demand bars) {
-    const BarRange range{bars.front().bar, bars.back().bar};
+  [[nodiscard]] std::vector<std::size_t> music_of(Demand bars) const {
     std::vector<std::size_t> music;
     for (const BarDemand& bar : bars) music.push_back(kinds_.at(bar.bar));
+    return music;
+  }
+
+  /// How many of the first bars are the music of a stretch that is there already, the most.
+  [[nodiscard]] std::size_t known_at(Demand bars) const {
+    for (std::size_t count = std::min(kMostBars, bars.size()); count > 0; --count) {
+      if (by_music_.contains(music_of(bars.first(count)))) return count;
+    }
+    return 0;
+  }
+
+  /// How many bars stand before such music; all, or as many as are looked at, where there is none.
+  [[nodiscard]] std::size_t before_known(Demand bars) const {
+    constexpr std::size_t kMostLookedAt = 4 * kMostBars;  // so that long music takes no longer
+    const std::size_t most = std::min(kMostLookedAt, bars.size());
+    std::size_t before = 0;
+    while (before < most && known_at(bars.subspan(before)) == 0) ++before;
+    return before;
+  }
+
+  void add(Demand bars) {
+    const BarRange range{bars.front().bar, bars.back().bar};
+    std::vector<std::size_t> music = music_of(bars);
     const auto [known, is_new] = by_music_.try_emplace(std::move(music), stretches_.size());
     if (!is_new) {
       stretches_[known->second].again.push_back(range);

@@ -36,6 +36,16 @@ TEST_CASE("practice: the same music is named once", "[practice]") {
   CHECK(plan.places[0].stretch.again == std::vector{BarRange{8, 8}});
 }
 
+TEST_CASE("practice: what comes again is parted from what stands around it", "[practice]") {
+  const PracticePlan plan = plan_practice(
+      analysed_from("RH:" + easy(3) + kScale + easy(3) + kRow + kScale + kRow + easy(20)));
+  REQUIRE(plan.places.size() == 2);
+  CHECK(plan.places[0].stretch.bars == BarRange{4, 4});
+  CHECK(plan.places[0].stretch.again == std::vector{BarRange{9, 9}});
+  CHECK(plan.places[1].stretch.bars == BarRange{8, 8});
+  CHECK(plan.places[1].stretch.again == std::vector{BarRange{10, 10}});
+}
+
 TEST_CASE("practice: many bars that ask are parted", "[practice]") {
   std::string text = "RH:";
   for (int i = 0; i < 6; ++i)

@@ -41,7 +41,7 @@ std::vector<std::string> demand_parts(const BarDemand& demand, DemandWorth worth
   add_counted(parts, demand.carries, "far or fast carry", "far or fast carries");
   add_counted(parts, demand.leaps, "leap", "leaps");
   if (demand.leaps > 0) add_worth(parts, demand.leaps, demand.leap_points, worth);
-  add_counted(parts, demand.small_swings, "swing of less than half", "swings of less than half");
+  add_counted(parts, demand.small_swings, "swing of less than 4/5", "swings of less than 4/5");
   add_counted(parts, demand.kinds_differ, "place where the hands differ",
               "places where the hands differ");
   add_counted(parts, demand.findings, "thing to watch", "things to watch");
