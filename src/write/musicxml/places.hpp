@@ -45,8 +45,8 @@ struct PartPlaces {
 };
 
 struct MusicXmlPlaces {
-  std::vector<NoteInText> notes;  ///< in the order of the text
-  std::vector<PartPlaces> parts;  ///< in the order of the text
+  std::vector<NoteInText> notes;            ///< in the order of the text
+  std::vector<PartPlaces> parts;            ///< in the order of the text
   std::vector<FingeringInText> fingerings;  ///< in the order of the text
   /// Where credits stand: before the list of parts or, where there is none, the first part.
   std::optional<InsertionPlace> legend;
