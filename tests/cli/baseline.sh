@@ -35,9 +35,9 @@ lacks out 'one.passage:'
 # The summary beside a change.
 run check --baseline before.jsonl --format markdown book
 status_is 0
-is "$(head -n 3 out)" '### book/two.passage
+is "$(head -n 3 out)" "### book/two.passage
 
-- **caution**, bar 1, right hand, beat 1: 2-4 over 9 semitones (C4 and A4 together), practical up to 7. (`stretch`)'
+- **caution**, bar 1, right hand, beat 1: 2-4 over 9 semitones (C4 and A4 together), practical up to 7. (\`stretch\`)"
 has out '| 2 files | 10 | 0 | 2 | 0 |'
 lacks out 'book/one.passage'
 has out 'no medical advice'
