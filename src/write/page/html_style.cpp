@@ -89,6 +89,10 @@ body{padding:0;max-width:none}
 .wide{display:block}
 .narrow,.sources,.watch a{display:none}
 .systems .music{margin:.5rem 0;break-inside:avoid}
+.steps,.once{columns:2;column-gap:2em}
+.once section{break-inside:avoid}
+.place>p{break-after:avoid}
+.once section:first-child h2{margin-top:0}
 .watch li,.study tr,.legend{break-inside:avoid}
 h1,h2,h3{break-after:avoid}
 h1{margin-bottom:.2em}
