@@ -2,7 +2,11 @@
 
 #include "fingerturn/fraction.hpp"
 
+#include <charconv>
+#include <optional>
 #include <string>
+#include <string_view>
+#include <system_error>
 
 /// Numbers of music as they are read.
 namespace fingerturn {
@@ -15,5 +19,14 @@ std::string tempo_number(double quarters_per_minute);
 
 /// A tempo that is not above this one: in whole numbers from 10 on, "83"; below to one decimal.
 std::string tempo_not_above(double quarters_per_minute);
+
+/// A number that is all of a text; else none.
+template <typename Number>
+std::optional<Number> number_in(std::string_view text) {
+  Number number{};
+  const char* const end = text.data() + text.size();
+  const auto [stop, problem] = std::from_chars(text.data(), end, number);
+  return problem == std::errc{} && stop == end ? std::optional(number) : std::nullopt;
+}
 
 }  // namespace fingerturn

@@ -5,9 +5,7 @@
 #include "text/utf8.hpp"
 #include "text/words.hpp"
 
-#include <charconv>
 #include <cstdint>
-#include <system_error>
 #include <utility>
 
 #include <fmt/format.h>
@@ -23,14 +21,6 @@ constexpr std::size_t kMostLetters = 40;
 FingerSettingResult refused(std::string_view text) {
   const std::string shown = printable(text.substr(0, kMostLetters));
   return {std::nullopt, fmt::format("{}, found \"{}\"", kForm, shown)};
-}
-
-template <typename Number>
-std::optional<Number> number_in(std::string_view text) {
-  Number number{};
-  const char* const end = text.data() + text.size();
-  const auto [stop, problem] = std::from_chars(text.data(), end, number);
-  return problem == std::errc{} && stop == end ? std::optional(number) : std::nullopt;
 }
 
 /// Takes what stands before a sign away from a text; all of it where the sign is not there.

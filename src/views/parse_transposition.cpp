@@ -1,12 +1,11 @@
 #include "fingerturn/transpose.hpp"
+#include "text/numbers.hpp"
 #include "text/utf8.hpp"
 #include "text/words.hpp"
 #include "views/interval_names.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <cstdlib>
-#include <system_error>
 #include <utility>
 #include <vector>
 
@@ -40,11 +39,8 @@ std::vector<std::string> words_in(std::string_view text) {
 
 std::optional<int> semitones_in(std::string_view text) {
   if (text.starts_with('+')) text.remove_prefix(1);
-  int number = 0;
-  const auto [stop, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
-  const bool is_number = problem == std::errc{} && stop == text.data() + text.size();
-  return is_number && std::abs(number) <= kMostSemitonesMoved ? std::optional(number)
-                                                              : std::nullopt;
+  const std::optional<int> number = number_in<int>(text);
+  return number && std::abs(*number) <= kMostSemitonesMoved ? number : std::nullopt;
 }
 
 /// How much a quality adds to a major or perfect interval of so many letters; none where there is

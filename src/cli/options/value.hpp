@@ -1,11 +1,11 @@
 #pragma once
 
-#include <charconv>
+#include "text/numbers.hpp"
+
 #include <map>
 #include <optional>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <type_traits>
 #include <utility>
 
@@ -14,15 +14,6 @@
 
 /// What the words after options stand for.
 namespace fingerturn::cli {
-
-/// A number that is all of a text; else none.
-template <typename Number>
-std::optional<Number> number_in(std::string_view text) {
-  Number number{};
-  const char* const end = text.data() + text.size();
-  const auto [stop, problem] = std::from_chars(text.data(), end, number);
-  return problem == std::errc{} && stop == end ? std::optional(number) : std::nullopt;
-}
 
 /// Lets whole numbers pass that lie between two others.
 CLI::Validator number_from(int least, int most);
