@@ -40,7 +40,8 @@ std::vector<std::string> words_in(std::string_view text) {
 std::optional<int> semitones_in(std::string_view text) {
   if (text.starts_with('+')) text.remove_prefix(1);
   const std::optional<int> number = number_in<int>(text);
-  return number && std::abs(*number) <= kMostSemitonesMoved ? number : std::nullopt;
+  const bool is_near = number && *number >= -kMostSemitonesMoved && *number <= kMostSemitonesMoved;
+  return is_near ? number : std::nullopt;
 }
 
 /// How much a quality adds to a major or perfect interval of so many letters; none where there is
