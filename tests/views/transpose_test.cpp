@@ -84,11 +84,26 @@ TEST_CASE("transpositions are read in the words of the trade", "[transpose]") {
 }
 
 TEST_CASE("what is no transposition is refused with what was found", "[transpose]") {
-  for (const char* text :
-       {"", " ", "up", "third", "up a third", "up a perfect third", "up a minor fifth",
-        "up a minor ninth", "up 25", "25", "up -3", "sideways 2", "to H", "to",
-        "to E-flat major key", "up a minor third now please", "up a diminished unison", "to Ebb",
-        "3.5"}) {
+  for (const char* text : {"",
+                           " ",
+                           "up",
+                           "third",
+                           "up a third",
+                           "up a perfect third",
+                           "up a minor fifth",
+                           "up a minor ninth",
+                           "up 25",
+                           "25",
+                           "-2147483648",
+                           "up -3",
+                           "sideways 2",
+                           "to H",
+                           "to",
+                           "to E-flat major key",
+                           "up a minor third now please",
+                           "up a diminished unison",
+                           "to Ebb",
+                           "3.5"}) {
     INFO(text);
     const TranspositionResult result = parse_transposition(text);
     CHECK_FALSE(result.value);
