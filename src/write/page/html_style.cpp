@@ -91,7 +91,10 @@ body{padding:0;max-width:none}
 .systems .music{margin:.5rem 0;break-inside:avoid}
 .steps,.once{columns:2;column-gap:2em}
 .once section{break-inside:avoid}
-.place>p{break-after:avoid}
+.place h2{font-size:1.1rem;margin:.7em 0 .1em}
+.place>p{font-size:.92rem;margin:.1em 0;break-inside:avoid;break-after:avoid}
+.place .systems .music{margin:.2rem 0}
+.place~.legend{margin-top:.6rem;padding-top:.2rem}
 .once section:first-child h2{margin-top:0}
 .watch li,.study tr,.legend{break-inside:avoid}
 h1,h2,h3{break-after:avoid}
@@ -102,6 +105,8 @@ a{color:inherit;text-decoration:none}
 .way{display:none}
 .lines{display:block;break-inside:avoid}
 .lines div{height:8mm;border-bottom:1px solid #8d96a0}
+.place~.lines{display:none}
+.place .steps{font-size:.85rem;line-height:1.25}
 }
 )css";
 
