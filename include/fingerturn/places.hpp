@@ -10,6 +10,14 @@
 /// what it counts, is our convention; the things counted are what the other rules found.
 namespace fingerturn {
 
+struct Finding;
+
+/// A carry of so many white keys is far, whatever the time for it.
+inline constexpr double kFarCarry = 4;
+
+/// Whether a finding of the watch list is a leap, quick or not.
+bool is_leap(const Finding& finding) noexcept;
+
 /// What a bar asks of the hands that play in it.
 struct BarDemand {
   std::int32_t bar = 0;

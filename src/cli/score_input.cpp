@@ -52,8 +52,7 @@ bool is_played(const Score& score, const std::optional<BarRange>& bars) {
 
 /// In the key, or the keys, that were asked for. What was read is no document of that any more.
 ScoreInput transposed(ScoreInput input, const ChosenNotes& notes) {
-  Transposed moved =
-      notes.all_keys ? in_all_keys(input.score) : transpose(input.score, *notes.transposition);
+  Transposed moved = in_chosen_key(input.score, notes);
   if (!moved.problem.empty()) {
     say(fmt::format("{}: {}", input.name, moved.problem));
     return failed(ExitStatus::wrong_usage);
@@ -124,6 +123,10 @@ ScoreInput read_score(Source source, const ChosenNotes& notes) {
   ScoreInput input{ExitStatus::done, std::move(name), std::move(*score), std::move(source)};
   return notes.transposition || notes.all_keys ? transposed(std::move(input), notes)
                                                : std::move(input);
+}
+
+Transposed in_chosen_key(const Score& score, const ChosenNotes& notes) {
+  return notes.all_keys ? in_all_keys(score) : transpose(score, *notes.transposition);
 }
 
 void say_nothing_is_played(const std::string& name, const Score& score, const ChosenNotes& notes) {

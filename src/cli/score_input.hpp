@@ -29,6 +29,9 @@ ScoreInput failed(ExitStatus status);
 ScoreInput read_score(const std::string& path, const ChosenNotes& notes);
 ScoreInput read_score(Source source, const ChosenNotes& notes);
 
+/// The score in the key, or the keys, that were asked for.
+Transposed in_chosen_key(const Score& score, const ChosenNotes& notes);
+
 /// Says that a score plays nothing in the bars and hand that were asked for, and which bars it has.
 void say_nothing_is_played(const std::string& name, const Score& score, const ChosenNotes& notes);
 

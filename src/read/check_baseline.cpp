@@ -1,5 +1,6 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/read.hpp"
+#include "score/finding_key.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -23,20 +24,19 @@ std::optional<std::string> text_in(const CheckJson& object, const char* name) {
   return found->get<std::string>();
 }
 
-/// A number or null of an object, as it is written.
-std::string number_in_json(const CheckJson& object, const char* name) {
+std::optional<double> number_in_json(const CheckJson& object, const char* name) {
   const auto found = object.find(name);
   const bool is_number = found != object.end() && found->is_number();
-  return is_number ? fmt::format("{:.3f}", found->get<double>()) : "";
+  return is_number ? std::optional(found->get<double>()) : std::nullopt;
 }
 
-/// As `key_of` makes it from a finding; none where the object is no finding.
+/// None where the object is no finding.
 std::optional<std::string> key_in(const CheckJson& finding) {
   if (!finding.is_object()) return std::nullopt;
   const auto code = text_in(finding, "code");
   const auto message = text_in(finding, "message");
   if (!code || !message) return std::nullopt;
-  return fmt::format("{}|{}|{}|{}|{}|{}", *code, number_in_json(finding, "passage"),
+  return finding_key(*code, number_in_json(finding, "passage"),
                      text_in(finding, "hand").value_or(""), number_in_json(finding, "bar"),
                      number_in_json(finding, "beat"), *message);
 }

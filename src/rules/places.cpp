@@ -15,17 +15,12 @@
 namespace fingerturn {
 namespace {
 
-constexpr double kFarCarry = 4;          // white keys
 constexpr double kFastCarry = 20;        // white keys a second
 constexpr double kQuickPassing = 0.125;  // seconds
 constexpr double kSmallSwing = 0.8;
 constexpr std::size_t kLeast = 3;  // points
 /// How many times the average a bar must ask.
 constexpr double kAboveAverage = 1.5;
-
-bool is_leap(const Finding& finding) noexcept {
-  return finding.rule == kLeapRule.id || finding.rule == kQuickLeapRule.id;
-}
 
 std::size_t points_of(const Finding& finding) noexcept {
   switch (finding.level) {
@@ -169,6 +164,10 @@ double least_of(const std::vector<BarDemand>& bars) {
 }
 
 }  // namespace
+
+bool is_leap(const Finding& finding) noexcept {
+  return finding.rule == kLeapRule.id || finding.rule == kQuickLeapRule.id;
+}
 
 std::vector<PracticePlace> places_of(const AnalysedPassage& passage) {
   const std::vector<BarDemand> bars = demands_of(passage);

@@ -1,29 +1,25 @@
 #include "fingerturn/check.hpp"
+#include "score/finding_key.hpp"
 
 #include <algorithm>
 #include <string>
-
-#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
 
 template <typename Number>
-std::string number_text(const std::optional<Number>& number) {
-  return number ? fmt::format("{:.3f}", static_cast<double>(*number)) : "";
+std::optional<double> as_number(const std::optional<Number>& number) {
+  return number ? std::optional(static_cast<double>(*number)) : std::nullopt;
 }
 
-/// What tells a finding from others: not its line and column, which move when something is put in
-/// before it. Beats are told to three decimals.
 std::string key_of(const PlacedFinding& finding) {
   const MusicalPlace& where = finding.where;
   const std::optional<std::size_t> passage =
       where.passage ? std::optional(*where.passage + 1) : std::nullopt;
   const std::optional<double> beat =
       where.beat ? std::optional(to_double(*where.beat)) : std::nullopt;
-  return fmt::format("{}|{}|{}|{}|{}|{}", finding.code, number_text(passage),
-                     where.hand ? to_string(*where.hand) : "", number_text(where.bar),
-                     number_text(beat), finding.message);
+  return finding_key(finding.code, as_number(passage), where.hand ? to_string(*where.hand) : "",
+                     as_number(where.bar), beat, finding.message);
 }
 
 void take_away(WatchLevel level, WatchCounts& counts) {
@@ -40,8 +36,9 @@ void leave_out_known(FileCheck& check, const CheckBaseline& baseline) {
   if (file == baseline.known.end()) return;
   std::vector<std::string> known = file->second;
   std::erase_if(check.findings, [&](const PlacedFinding& finding) {
-    const auto found = std::ranges::lower_bound(known, key_of(finding));
-    if (found == known.end() || *found != key_of(finding)) return false;
+    const std::string key = key_of(finding);
+    const auto found = std::ranges::lower_bound(known, key);
+    if (found == known.end() || *found != key) return false;
     known.erase(found);
     take_away(finding.level, check.file.counts.watch);
     return true;

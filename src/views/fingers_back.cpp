@@ -1,5 +1,6 @@
 #include "fingerturn/fingers_back.hpp"
 
+#include "score/finger_text.hpp"
 #include "score/timeline.hpp"
 #include "text/numbers.hpp"
 
@@ -158,9 +159,7 @@ class Matching {
 };
 
 std::string fingers_words(const std::vector<Finger>& fingers) {
-  std::string words;
-  for (const Finger finger : fingers) words += (words.empty() ? "" : ">") + std::to_string(finger);
-  return words.empty() ? "none" : words;
+  return fingers.empty() ? "none" : finger_text(fingers);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include "cli/options/output.hpp"
 #include "cli/options/value.hpp"
 #include "cli/output.hpp"
+#include "cli/score_input.hpp"
 #include "fingerturn/transpose.hpp"
 #include "write/passage/passage.hpp"
 
@@ -64,8 +65,7 @@ ExitStatus scale(const ScaleCommandOptions& options) {
       handbook_scale(fmt::format("{}", fmt::join(options.name_words, " ")), options.scale);
   if (!result.ok()) return refuse(result.problem + (result.is_unknown ? kWhereAllAre : ""));
   if (const ChosenNotes& notes = options.notes; notes.transposition || notes.all_keys) {
-    Transposed moved =
-        notes.all_keys ? in_all_keys(result.score) : transpose(result.score, *notes.transposition);
+    Transposed moved = in_chosen_key(result.score, notes);
     if (!moved.problem.empty()) return refuse(moved.problem);
     result.score = std::move(moved.score);
   }

@@ -14,11 +14,9 @@
 namespace fingerturn {
 namespace {
 
-constexpr double kFarCarry = 4;  // white keys, as in docs/rules.md, 6.4
-
-bool is_leap(const AnalysedLine& line, const EventAnalysis& found) {
+bool leaps_to(const AnalysedLine& line, const EventAnalysis& found) {
   return std::ranges::any_of(line.found().watch, [&](const Finding& finding) {
-    return finding.event == found.event && finding.rule.ends_with("leap");
+    return finding.event == found.event && is_leap(finding);
   });
 }
 
@@ -74,7 +72,7 @@ class CellSearch {
     if (found.crossing != Crossing::none) {
       return Lesson{std::string(passing_words(found.crossing)), true};
     }
-    if (is_leap(line_, found)) return Lesson{"leap: first without its last note, then with it"};
+    if (leaps_to(line_, found)) return Lesson{"leap: first without its last note, then with it"};
     if (std::abs(found.carry.value_or(0)) >= kFarCarry) {
       return Lesson{fmt::format("carry over {} white keys", std::abs(*found.carry)), true};
     }

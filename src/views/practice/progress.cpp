@@ -1,5 +1,7 @@
 #include "views/practice/progress.hpp"
 
+#include "score/finger_text.hpp"
+
 #include <algorithm>
 #include <string>
 
@@ -7,14 +9,6 @@
 
 namespace fingerturn {
 namespace {
-
-std::string finger_text(const Note& note) {
-  std::string text;
-  for (const Finger finger : written_fingers(note)) {
-    text += (text.empty() ? "" : ">") + std::to_string(finger);
-  }
-  return text.empty() ? "?" : text;
-}
 
 bool is_same_place(const RememberedPlace& one, const RememberedPlace& other) {
   return one.passage == other.passage && one.bars == other.bars && one.notes == other.notes;
@@ -60,7 +54,8 @@ RememberedPlace remembered_place(const Passage& passage, BarRange bars) {
       for (const Note& note : event.notes) {
         if (note.held) continue;
         place.notes.push_back(hand + to_string(note.pitch));
-        place.fingers.push_back(finger_text(note));
+        const std::string fingers = finger_text(written_fingers(note));
+        place.fingers.push_back(fingers.empty() ? "?" : fingers);
       }
     }
   }

@@ -23,7 +23,7 @@ void add_steps(std::string& out, const AnalysedPassage& piece, const PlannedPlac
   for (const PracticeStep& step : place.steps) {
     const StepWords words = words_of(piece, place, step);
     out += fmt::format("<li><strong>{}</strong>", words.name);
-    if (is_list(words)) {
+    if (words.is_list) {
       out += "\n<ul>\n";
       for (const std::string& item : words.items) add_element(out, "li", item);
       out += "</ul>\n";

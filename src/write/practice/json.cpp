@@ -1,20 +1,9 @@
 #include "fingerturn/practice.hpp"
 #include "write/json/parts.hpp"
 #include "write/practice/plan_words.hpp"
-#include "write/practice/sheet.hpp"
-#include "write/shared/passage_words.hpp"
-
-#include <array>
 
 namespace fingerturn {
 namespace {
-
-Word kind_word(PracticeStepKind kind) {
-  constexpr std::array<std::string_view, 7> kWords{"note by note",   "cells",   "full swings",
-                                                   "smaller swings", "rhythms", "hands together",
-                                                   "joining"};
-  return Word{kWords.at(static_cast<std::size_t>(kind))};
-}
 
 void add_bars(JsonWriter& json, BarRange bars) {
   json.member<"first_bar">(bars.first);
@@ -61,8 +50,8 @@ void add_step(JsonWriter& json, const AnalysedPassage& piece, const PlannedPlace
               const PracticeStep& step) {
   const StepWords words = words_of(piece, place, step);
   json.object([&] {
-    json.member<"kind">(kind_word(step.kind));
-    json.member<"how">(explanation_of(step.kind));
+    json.member<"kind">(Word{words.name});
+    json.member<"how">(explained(step.kind).how);
     json.member<"tempos">(
         [&] { json.list(step.tempos, [&](const TempoStep& tempo) { add_tempo(json, tempo); }); });
     json.member<"items">([&] { add_strings(json, words.items); });

@@ -33,7 +33,7 @@ void add_place(TextFlow& flow, const AnalysedScore& analysed, const PlannedPlace
   for (const PracticeStep& step : place.steps) {
     const StepWords words = words_of(piece, place, step);
     flow.out += fmt::format("{}. **{}**", ++step_number, words.name);
-    if (is_list(words)) {
+    if (words.is_list) {
       flow.out += '\n';
       for (const std::string& item : words.items) {
         flow.out += fmt::format("   - {}\n", escaped_markdown(item));

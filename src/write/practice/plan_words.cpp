@@ -148,10 +148,6 @@ constexpr std::array<StepExplained, 7> kSteps{{
     {"joining", "out of the music before and into what follows"},
 }};
 
-const StepExplained& step_of(PracticeStepKind kind) {
-  return kSteps.at(static_cast<std::size_t>(kind));
-}
-
 std::string title_before(const AnalysedScore& analysed, const PlannedPlace& place) {
   if (analysed.size() == 1) return {};
   return std::string(title_of(analysed, analysed.written().passages[place.passage])) + ", ";
@@ -252,7 +248,7 @@ std::vector<std::string> place_progress(const AnalysedPassage& piece, const Plan
 
 StepWords words_of(const AnalysedPassage& piece, const PlannedPlace& place,
                    const PracticeStep& step) {
-  StepWords words{step_of(step.kind).name, {}};
+  StepWords words{explained(step.kind).name, step.kind == PracticeStepKind::cells, {}};
   if (!step.tempos.empty()) {
     words.items = {tempo_words(piece, step.tempos)};
   } else if (step.kind == PracticeStepKind::rhythms) {
@@ -265,21 +261,21 @@ StepWords words_of(const AnalysedPassage& piece, const PlannedPlace& place,
   return words;
 }
 
-bool is_list(const StepWords& step) { return step.name == kSteps[1].name; }
-
-std::string_view explanation_of(PracticeStepKind kind) { return step_of(kind).how; }
+const StepExplained& explained(PracticeStepKind kind) {
+  return kSteps.at(static_cast<std::size_t>(kind));
+}
 
 std::vector<StepExplained> explained_steps(const PracticePlan& plan) {
-  std::vector<StepExplained> explained;
+  std::vector<StepExplained> used;
   for (std::size_t kind = 0; kind < kSteps.size(); ++kind) {
     const bool is_used = std::ranges::any_of(plan.places, [&](const PlannedPlace& place) {
       return std::ranges::any_of(place.steps, [&](const PracticeStep& step) {
         return static_cast<std::size_t>(step.kind) == kind;
       });
     });
-    if (is_used) explained.push_back(kSteps.at(kind));
+    if (is_used) used.push_back(kSteps.at(kind));
   }
-  return explained;
+  return used;
 }
 
 std::vector<std::string> plan_head(const AnalysedScore& analysed, const PracticePlan& plan) {

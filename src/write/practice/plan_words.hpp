@@ -33,6 +33,7 @@ struct StepExplained {
 /// A step of a place in words: its name, and what is played, one thing each.
 struct StepWords {
   std::string_view name;
+  bool is_list = false;  ///< what it plays is better set as a list than in one line
   std::vector<std::string> items;
 };
 
@@ -52,10 +53,8 @@ std::vector<std::string> place_progress(const AnalysedPassage& piece, const Plan
 StepWords words_of(const AnalysedPassage& piece, const PlannedPlace& place,
                    const PracticeStep& step);
 
-std::string_view explanation_of(PracticeStepKind kind);
-
-/// Whether what a step plays is better set as a list than in one line.
-bool is_list(const StepWords& step);
+/// What a kind of step is called, and how it is done.
+const StepExplained& explained(PracticeStepKind kind);
 
 /// The kinds of steps that a plan has, to be explained once for all places.
 std::vector<StepExplained> explained_steps(const PracticePlan& plan);

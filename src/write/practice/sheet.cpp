@@ -1,6 +1,5 @@
 #include "write/practice/sheet.hpp"
 
-#include "text/words.hpp"
 #include "write/excerpt/changed_comments.hpp"
 #include "write/practice/plan_words.hpp"
 #include "write/shared/note_words.hpp"
@@ -51,8 +50,7 @@ class SheetWriter {
   void add(const PlannedPlace& place, std::size_t number) {
     char letter = 'a';
     for (const PracticeStep& step : place.steps) {
-      const StepWords words = words_of(analysed_[place.passage], place, step);
-      for (const PracticeMusic& music : step.music) add(place, step, words, music, number, letter);
+      for (const PracticeMusic& music : step.music) add(place, step, music, number, letter);
       ++letter;
     }
   }
@@ -60,8 +58,8 @@ class SheetWriter {
   std::vector<PracticeSheet> take() { return std::move(sheets_); }
 
  private:
-  void add(const PlannedPlace& place, const PracticeStep& step, const StepWords& words,
-           const PracticeMusic& music, std::size_t number, char letter) {
+  void add(const PlannedPlace& place, const PracticeStep& step, const PracticeMusic& music,
+           std::size_t number, char letter) {
     const Passage& whole = analysed_.written().passages[place.passage];
     PracticeSheet sheet;
     sheet.passage = music.music;
@@ -69,7 +67,7 @@ class SheetWriter {
     if (step.kind == PracticeStepKind::cells) what += ' ' + notes_of(whole, music);
     sheet.passage.title =
         fmt::format("{}, place {} ({}), {}: {}", title_of(analysed_, whole), number,
-                    to_string(place.stretch.bars), lower_case(words.name), what);
+                    to_string(place.stretch.bars), explained(step.kind).name, what);
     set_tempo(sheet.passage, tempo_of(place, step.kind));
     sheet.comments = changed_comments(whole, sheet.passage, music.changed);
     sheet.words = fmt::format("{}{} {}", number, letter, what);

@@ -98,7 +98,7 @@ class PlanText {
   /// What is one thing, or several in a few words, goes on behind the name.
   void add_step(TextOut& out, const StepWords& step, char letter) const {
     const std::string opening = fmt::format("{}) ", letter);
-    if (!is_list(step)) {
+    if (!step.is_list) {
       const std::string words = fmt::format("{}: {}", step.name, fmt::join(step.items, "; "));
       return out.add(wrapped(opening, printable(words), style_.columns));
     }

@@ -1,5 +1,7 @@
 #include "write/shared/note_words.hpp"
 
+#include "score/finger_text.hpp"
+
 #include <array>
 #include <optional>
 #include <string_view>
@@ -42,12 +44,7 @@ constexpr std::array<SpokenValue, 6> kSpoken{{{1, "whole"},
 
 std::string finger_words(const std::vector<Finger>& fingers, bool suggested) {
   if (fingers.empty()) return "?";
-  std::string words;
-  for (const Finger finger : fingers) {
-    if (!words.empty()) words += '>';
-    words += static_cast<char>('0' + finger);
-  }
-  return suggested ? words + '?' : words;
+  return finger_text(fingers) + (suggested ? "?" : "");
 }
 
 std::string value_words(Fraction value) {
