@@ -5,7 +5,8 @@ namespace fingerturn::cli {
 /// What the program tells the shell. The numbers are part of its interface.
 enum class ExitStatus : int {
   done = 0,
-  found = 1,         ///< done, and there was a finding of the level that was asked about
+  /// Done, and check found what was asked about, or find found nothing.
+  answer = 1,
   wrong_usage = 2,   ///< the command cannot be carried out as given
   input_failed = 3,  ///< some input could not be read; the others were done
 };

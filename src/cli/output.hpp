@@ -18,6 +18,7 @@ class Output {
   /// An empty path, or "-", is standard output.
   explicit Output(std::string path);
 
+  [[nodiscard]] bool is_standard() const noexcept { return path_.empty(); }
   /// Whether it is none of the inputs; says so where it is.
   [[nodiscard]] bool spares(const InputFiles& inputs) const;
   /// Opens it; false, and a message, where it cannot be written or would overwrite an input.

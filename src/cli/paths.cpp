@@ -57,7 +57,7 @@ void add_pending(const files::path& folder, std::vector<Pending>& pending) {
 }
 
 /// Folders may be nested deeper than functions can be.
-void add_folder(const files::path& folder, std::vector<FileToCheck>& found) {
+void add_folder(const files::path& folder, std::vector<LibraryFile>& found) {
   std::vector<Pending> pending;
   add_pending(folder, pending);
   while (!pending.empty()) {
@@ -92,8 +92,8 @@ std::vector<std::string> names_in(const std::string& list) {
 
 }  // namespace
 
-std::vector<FileToCheck> files_of(const std::vector<std::string>& paths) {
-  std::vector<FileToCheck> found;
+std::vector<LibraryFile> files_of(const std::vector<std::string>& paths) {
+  std::vector<LibraryFile> found;
   for (const std::string& path : paths) {
     std::error_code ignored;
     if (path == "-" || !files::is_directory(path, ignored)) {

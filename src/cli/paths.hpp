@@ -6,8 +6,8 @@
 
 namespace fingerturn::cli {
 
-/// A file to check, or a path that led to none.
-struct FileToCheck {
+/// A file to go through, or a path that led to none.
+struct LibraryFile {
   std::string path;
   std::string problem;  ///< why it cannot be read, where that is known already; else empty
 };
@@ -15,7 +15,7 @@ struct FileToCheck {
 /// The files that paths lead to, in the order of the paths. A folder stands for the files with a
 /// known ending in it and in its folders, in the order of their names; what is hidden and folders
 /// behind links are passed over. Says so where a folder holds no such file.
-std::vector<FileToCheck> files_of(const std::vector<std::string>& paths);
+std::vector<LibraryFile> files_of(const std::vector<std::string>& paths);
 
 /// The paths in a list, one a line, from a file or from standard input where it is "-". Says so and
 /// gives nothing where the list cannot be read.

@@ -2,8 +2,8 @@
 
 #include "fingerturn/analysed.hpp"
 #include "score/diagnostic_codes.hpp"
+#include "score/place_counter.hpp"
 #include "score/timeline.hpp"
-#include "text/utf8.hpp"
 #include "text/words.hpp"
 #include "views/missing_share.hpp"
 
@@ -23,30 +23,6 @@ constexpr KnownCode kFingerRange("finger-range");
 struct Found {
   PlacedFinding finding;
   std::size_t offset = 0;
-};
-
-/// Tells the places of offsets that never go back. Each is counted on from the one before, since
-/// a source may be one long line.
-class PlaceCounter {
- public:
-  explicit PlaceCounter(const Source& source) : source_(source) {}
-
-  Place at(std::size_t offset) {
-    if (!begun_ || offset >= source_.line_start(place_.line + 1)) {
-      place_ = source_.place_of(offset);
-    } else {
-      place_.column += count_code_points(source_.text().substr(offset_, offset - offset_));
-    }
-    begun_ = true;
-    offset_ = offset;
-    return place_;
-  }
-
- private:
-  const Source& source_;
-  bool begun_ = false;
-  std::size_t offset_ = 0;
-  Place place_;
 };
 
 /// Goes through lines and gathers what their watch lists hold.

@@ -1,5 +1,6 @@
 #include "fingerturn/compare.hpp"
 
+#include "score/struck_notes.hpp"
 #include "score/timeline.hpp"
 
 #include <algorithm>
@@ -13,14 +14,6 @@ constexpr std::array kHands{Hand::right, Hand::left};
 
 /// The struck events of a hand; none where it has no line.
 std::size_t count_in(const std::optional<AnalysedLine>& line) { return line ? line->size() : 0; }
-
-std::vector<int> struck_keys(const Event& event) {
-  std::vector<int> keys;
-  for (const Note& note : event.notes) {
-    if (!note.held) keys.push_back(midi_number(note.pitch));
-  }
-  return keys;
-}
 
 /// Tells times from the first event that is compared, of either hand, so that bars of a score can
 /// be compared with the same bars typed by themselves.

@@ -44,18 +44,6 @@ std::optional<int> semitones_in(std::string_view text) {
   return is_near ? number : std::nullopt;
 }
 
-/// How much a quality adds to a major or perfect interval of so many letters; none where there is
-/// no such interval.
-std::optional<int> quality_in(std::string_view word, int letters) {
-  const bool perfect = is_perfect_interval(letters);
-  if (word == "perfect") return perfect ? std::optional(0) : std::nullopt;
-  if (word == "major") return perfect ? std::nullopt : std::optional(0);
-  if (word == "minor") return perfect ? std::nullopt : std::optional(-1);
-  if (word == "augmented") return 1;
-  if (word == "diminished" && letters > 0) return perfect ? -1 : -2;
-  return std::nullopt;
-}
-
 /// "minor third", "octave", "two octaves"; upward.
 std::optional<Interval> interval_in(std::vector<std::string> words) {
   if (!words.empty() && (words.front() == "a" || words.front() == "an")) words.erase(words.begin());
@@ -63,14 +51,12 @@ std::optional<Interval> interval_in(std::vector<std::string> words) {
     return kTwoOctaves;
   }
   if (words.empty() || words.size() > 2) return std::nullopt;
-  const auto* const number = std::ranges::find(kIntervalNumbers, words.back());
-  if (number == kIntervalNumbers.end()) return std::nullopt;
-  const int letters = static_cast<int>(number - kIntervalNumbers.begin());
+  const std::optional<int> letters = letters_of_interval(words.back());
+  if (!letters) return std::nullopt;
   // Only where there is but one is the quality left out.
   const std::string quality = words.size() == 2 ? words.front() : "perfect";
-  const std::optional<int> added = quality_in(quality, letters);
-  if (!added) return std::nullopt;
-  return Interval{letters, kSemitonesOfInterval.at(static_cast<std::size_t>(letters)) + *added};
+  const std::optional<int> semitones = semitones_of_interval(quality, *letters);
+  return semitones ? std::optional(Interval{*letters, *semitones}) : std::nullopt;
 }
 
 /// "E-flat", "Eb", "F sharp", "c#".

@@ -1,33 +1,29 @@
 #include "cli/commands.hpp"
 #include "cli/faults.hpp"
-#include "cli/in_order.hpp"
 #include "cli/input.hpp"
 #include "cli/messages.hpp"
-#include "cli/options/files.hpp"
 #include "cli/options/fingers.hpp"
 #include "cli/options/format.hpp"
+#include "cli/options/library.hpp"
 #include "cli/options/look.hpp"
 #include "cli/options/notes.hpp"
 #include "cli/options/output.hpp"
 #include "cli/options/player.hpp"
 #include "cli/options/value.hpp"
 #include "cli/output.hpp"
-#include "cli/paths.hpp"
-#include "cli/progress.hpp"
 #include "cli/rule_names.hpp"
 #include "cli/terminal.hpp"
+#include "cli/through_files.hpp"
 #include "fingerturn/fingerturn.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cstddef>
 #include <exception>
 #include <memory>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
-#include <thread>
 #include <utility>
 #include <vector>
 
@@ -40,14 +36,12 @@ struct CheckFormat;
 
 /// What the command line of `check` asks for.
 struct CheckOptions {
-  std::vector<std::string> paths;
-  std::string list;                     ///< a file of further paths; empty for none
+  Library library;
   const CheckFormat* format = nullptr;  ///< one of kCheckFormats
   std::string output;                   ///< empty for standard output
   CheckChoice choice;                   ///< what is looked for
   WatchLevel show = WatchLevel::info;   ///< findings below it are counted only
   std::optional<WatchLevel> fail_on;    ///< none for no level
-  std::optional<int> jobs;              ///< none for one for each core
   AnalyseOptions player;
   std::optional<int> columns;  ///< none for the terminal's width, and one line for each finding
                                ///< where there is no terminal
@@ -68,12 +62,7 @@ struct CheckFormat {
   bool is_read;  ///< by people, not by programs
 };
 
-/// What came of one file: its counts, and what is to be written and said once its turn has come.
-struct Checked {
-  FileCounts file;
-  std::string text;
-  std::string messages;
-};
+using Checked = FromFile<FileCounts>;
 
 /// What a reader had to say beyond what is listed as a finding.
 Diagnostics without_findings(Diagnostics diagnostics) {
@@ -138,7 +127,7 @@ void leave_out_lower(std::vector<PlacedFinding>& findings, WatchLevel least) {
   std::erase_if(findings, [least](const PlacedFinding& finding) { return finding.level < least; });
 }
 
-Checked check_file(const FileToCheck& file, const CheckOptions& options) {
+Checked check_file(const LibraryFile& file, const CheckOptions& options) {
   Input input;
   input.name = file.path;
   input.problem = file.problem;
@@ -154,12 +143,12 @@ Checked check_file(const FileToCheck& file, const CheckOptions& options) {
   leave_out_known(found, options.baseline);
   leave_out_lower(found.findings, options.show);
   checked.text = options.format->write_file(found, options);
-  checked.file = std::move(found.file);
+  checked.result = std::move(found.file);
   return checked;
 }
 
 /// A file whose check went wrong is one that could not be read; the others are still done.
-Checked check_whatever_happens(const FileToCheck& file, const CheckOptions& options) {
+Checked check_whatever_happens(const LibraryFile& file, const CheckOptions& options) {
   FileCheck found;
   try {
     return check_file(file, options);
@@ -168,12 +157,6 @@ Checked check_whatever_happens(const FileToCheck& file, const CheckOptions& opti
   }
   return {found.file, options.format->write_file(found, options),
           message_line(file.path + ": " + found.file.error)};
-}
-
-std::size_t jobs_for(std::size_t files, const CheckOptions& options) {
-  const std::size_t wanted =
-      options.jobs ? static_cast<std::size_t>(*options.jobs) : std::thread::hardware_concurrency();
-  return std::clamp<std::size_t>(wanted, 1, std::max<std::size_t>(files, 1));
 }
 
 /// A hand that plays in some files only has nothing to be found in the others; one that plays in
@@ -186,41 +169,21 @@ ExitStatus status_of(const AllCounts& all, const CheckOptions& options) {
     return ExitStatus::wrong_usage;
   }
   const bool found = options.fail_on && all.counts.watch.reaches(*options.fail_on);
-  return found ? ExitStatus::found : ExitStatus::done;
+  return found ? ExitStatus::answer : ExitStatus::done;
 }
 
-AllCounts check_files(const std::vector<FileToCheck>& files, const CheckOptions& options,
+AllCounts check_files(const std::vector<LibraryFile>& files, const CheckOptions& options,
                       Output& output) {
-  // Between lines of JSON on a terminal there is no place for it.
-  Progress progress(files.size(),
-                    options.format->is_read || !options.output.empty() || !writes_to_terminal());
   AllCounts all;
   Rows rows;
-  const auto make = [&](std::size_t number) {
-    return check_whatever_happens(files[number], options);
+  const auto make = [&](const LibraryFile& file) { return check_whatever_happens(file, options); };
+  const auto take = [&](FileCounts counts) {
+    all.add(counts);
+    if (options.format->is_read) rows.push_back(std::move(counts));
   };
-  const auto take = [&](Checked checked) {
-    if (!checked.messages.empty() || !checked.text.empty()) progress.rub_out();
-    say_text(checked.messages);
-    output.write(checked.text);
-    all.add(checked.file);
-    progress.show(all.read + all.failed, checked.file.source);
-    if (options.format->is_read) rows.push_back(std::move(checked.file));
-  };
-  in_order(files.size(), jobs_for(files.size(), options), make, take);
-  progress.rub_out();
+  through_files(files, options.library, output, options.format->is_read, make, take);
   output.write(options.format->write_all(rows, all, options));
   return all;
-}
-
-/// All paths that were given, those of the list last.
-std::optional<std::vector<std::string>> paths_of(const CheckOptions& options) {
-  std::vector<std::string> paths = options.paths;
-  if (options.list.empty()) return paths;
-  const std::optional<std::vector<std::string>> listed = paths_in_list(options.list);
-  if (!listed) return std::nullopt;
-  paths.insert(paths.end(), listed->begin(), listed->end());
-  return paths;
 }
 
 /// False, and a message, where the earlier check cannot be read.
@@ -235,23 +198,12 @@ bool read_baseline(CheckOptions& options) {
 
 /// What deserves a look in many files, and their counts.
 ExitStatus check(CheckOptions options) {
-  if (options.paths.empty() && options.list.empty()) {
-    say("name files or folders to check, or a list of them with --files-from");
-    return ExitStatus::wrong_usage;
-  }
-  const std::optional<std::vector<std::string>> paths = paths_of(options);
-  if (!paths) return ExitStatus::input_failed;
-  std::vector<std::string> named = *paths;
-  named.push_back(options.list);
-  named.push_back(options.baseline_path);
-  if (!can_be_read(named)) return ExitStatus::wrong_usage;
+  const LibraryFiles found = files_of(options.library, {options.baseline_path});
+  if (found.status != ExitStatus::done) return found.status;
   if (!options.baseline_path.empty() && !read_baseline(options)) return ExitStatus::input_failed;
-  const std::vector<FileToCheck> files = files_of(*paths);
-  std::vector<std::string> inputs{options.list, options.baseline_path};
-  for (const FileToCheck& file : files) inputs.push_back(file.path);
   Output output(options.output);
-  if (!output.open(InputFiles(inputs))) return ExitStatus::wrong_usage;
-  const AllCounts all = check_files(files, options, output);
+  if (!output.open(InputFiles(found.inputs))) return ExitStatus::wrong_usage;
+  const AllCounts all = check_files(found.files, options, output);
   const ExitStatus status = status_of(all, options);
   // A text without any file in it would say nothing.
   if (options.format->is_read && all.read == 0) return status;
@@ -283,17 +235,14 @@ void add_rules(CLI::App& line, const std::string& name, std::vector<std::string>
 }  // namespace
 
 Command add_check(CLI::App& program) {
-  constexpr int kMostJobs = 1000;
   CLI::App* line = program.add_subcommand(
       "check", "Go through many files: what deserves a look, a line each, and the counts");
   const auto options = std::make_shared<CheckOptions>();
-  line->add_option("PATH", options->paths,
+  line->add_option("PATH", options->library.paths,
                    "Files, and folders with all passages and scores below them; - is standard "
                    "input. Files come in the order given, those of a folder by name")
       ->type_name("");
-  line->add_option("--files-from", options->list,
-                   "Check the files named in this list too, one a line; - is standard input")
-      ->type_name("LIST");
+  add_library(*line, options->library);
   add_format(*line, kCheckFormats, options->format);
   add_output(*line, options->output);
   add_hand(*line, options->choice.hand, "Check this hand only");
@@ -322,11 +271,6 @@ Command add_check(CLI::App& program) {
   add_columns(*line, options->columns,
               "Make the text this wide; else as wide as the terminal, or, where there is none, the "
               "counts 80 and each finding a line");
-  line->add_option("--jobs", options->jobs,
-                   "Work at this many files at a time; as many as the computer has cores if not "
-                   "given. The result is the same")
-      ->check(number_from(1, kMostJobs))
-      ->type_name("N");
   line->footer(
       "Levels of findings: info, to know of; caution, to be careful with; strain,\n"
       "likely to strain the hand. fingerturn explain RULE tells more of each rule.\n"

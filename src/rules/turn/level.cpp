@@ -1,5 +1,7 @@
 #include "rules/turn/level.hpp"
 
+#include "score/struck_notes.hpp"
+
 #include <algorithm>
 #include <cstddef>
 #include <vector>
@@ -17,14 +19,6 @@ Level level_alone(const Strike& strike) noexcept {
     return Level::outer_fingers;
   }
   return strike.top_key - strike.key >= kOctave ? Level::octave : Level::no;
-}
-
-std::vector<const Note*> struck_notes(const Event& event) {
-  std::vector<const Note*> notes;
-  for (const Note& note : event.notes) {
-    if (!note.held) notes.push_back(&note);
-  }
-  return notes;
 }
 
 /// Whether the finger that is on the key at last may be the one that strikes it again.

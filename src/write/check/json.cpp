@@ -1,6 +1,5 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/report.hpp"
-#include "text/numbers.hpp"
 #include "write/json/parts.hpp"
 #include "write/json/writer.hpp"
 
@@ -31,40 +30,21 @@ void add_finding(JsonWriter& json, const PlacedFinding& finding) {
     json.member<"code">(Word{finding.code});
     json.member<"level">(Word{name_of(finding.level)});
     json.member<"passage">(from_one(finding.where.passage));
-    json.member<"hand">([&] {
-      finding.where.hand ? json.value(to_string(*finding.where.hand)) : json.raw("null");
-    });
-    json.member<"bar">(finding.where.bar);
-    json.member<"beat">(
-        [&] { json.raw(finding.where.beat ? beat_text(*finding.where.beat) : "null"); });
+    add_hand_and_moment(json, finding.where);
     json.member<"line">(finding.place.line);
     json.member<"column">(finding.place.column);
     json.member<"message">(finding.message);
   });
 }
 
-/// A document of one line with what all of them begin with.
-template <typename Write>
-std::string line_of(std::optional<std::string_view> source, std::optional<std::string_view> error,
-                    const Write& write) {
-  return text_of(0, [&](TextOut& out) {
-    JsonWriter json(out);
-    json.document([&] {
-      json.member<"format">("fingerturn-check");
-      json.member<"version">(1);
-      json.member<"source">(source);
-      json.member<"error">(error);
-      write(json);
-    });
-  });
-}
+constexpr std::string_view kForm = "fingerturn-check";
 
 }  // namespace
 
 std::string write_check_jsonl(const FileCheck& check) {
   const FileCounts& file = check.file;
-  if (!file.ok()) return line_of(file.source, file.error, [](JsonWriter& /*json*/) {});
-  return line_of(file.source, std::nullopt, [&](JsonWriter& json) {
+  if (!file.ok()) return line_about(kForm, file.source, file.error, [](JsonWriter& /*json*/) {});
+  return line_about(kForm, file.source, std::nullopt, [&](JsonWriter& json) {
     add_counts(json, file.counts);
     json.member<"findings">([&] {
       json.list(check.findings, [&](const PlacedFinding& found) { add_finding(json, found); });
@@ -73,7 +53,7 @@ std::string write_check_jsonl(const FileCheck& check) {
 }
 
 std::string write_check_jsonl(const AllCounts& all) {
-  return line_of(std::nullopt, std::nullopt, [&](JsonWriter& json) {
+  return line_about(kForm, std::nullopt, std::nullopt, [&](JsonWriter& json) {
     json.member<"read">(all.read);
     json.member<"failed">(all.failed);
     add_counts(json, all.counts);

@@ -10,22 +10,6 @@
 namespace fingerturn {
 namespace {
 
-/// How one fingering plays an event.
-void add_played(JsonWriter& json, const AnalysedLine& line, const AnalysedEvent& event) {
-  const auto& [written, found] = event;
-  json.object([&, place = found.event, &entry = found] {
-    add_struck_notes(json, event.written, [&](const Note& note) {
-      add_fingers_on_key(json, line.written(), place, note);
-      json.member<"suggested">(note.suggested);
-    });
-    json.member<"rotation">(Word{name_of(entry.rotation)});
-    json.member<"side">(word_of(entry.side));
-    json.member<"play">(word_of(direction_of(line.hand(), entry.side)));
-    json.member<"prepare">(word_of(entry.prepare));
-    json.member<"crossing">(word_of(entry.crossing));
-  });
-}
-
 void add_difference(JsonWriter& json, const HandComparison& hand, const DifferingEvent& event) {
   json.object([&] {
     json.member<"event">(event.number);

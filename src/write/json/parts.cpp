@@ -1,5 +1,7 @@
 #include "write/json/parts.hpp"
 
+#include "text/numbers.hpp"
+
 #include <span>
 #include <vector>
 
@@ -57,6 +59,27 @@ void add_watch_counts(JsonWriter& json, const WatchCounts& counts) {
     json.member<"caution">(counts.caution);
     json.member<"strain">(counts.strain);
   });
+}
+
+void add_played(JsonWriter& json, const AnalysedLine& line, const AnalysedEvent& event) {
+  const auto& [written, found] = event;
+  json.object([&, place = found.event, &entry = found] {
+    add_struck_notes(json, event.written, [&](const Note& note) {
+      add_fingers_on_key(json, line.written(), place, note);
+      json.member<"suggested">(note.suggested);
+    });
+    json.member<"rotation">(Word{name_of(entry.rotation)});
+    json.member<"side">(word_of(entry.side));
+    json.member<"play">(word_of(direction_of(line.hand(), entry.side)));
+    json.member<"prepare">(word_of(entry.prepare));
+    json.member<"crossing">(word_of(entry.crossing));
+  });
+}
+
+void add_hand_and_moment(JsonWriter& json, const MusicalPlace& place) {
+  json.member<"hand">([&] { place.hand ? json.value(to_string(*place.hand)) : json.raw("null"); });
+  json.member<"bar">(place.bar);
+  json.member<"beat">([&] { json.raw(place.beat ? beat_text(*place.beat) : "null"); });
 }
 
 }  // namespace fingerturn

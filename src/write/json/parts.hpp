@@ -40,4 +40,27 @@ void add_fingers_on_key(JsonWriter& json, const Line& line, std::size_t event, c
 void add_totals(JsonWriter& json, const Totals& totals);
 void add_watch_counts(JsonWriter& json, const WatchCounts& counts);
 
+/// `"hand":"left","bar":12,"beat":2.5` of a place, each null where it is not known.
+void add_hand_and_moment(JsonWriter& json, const MusicalPlace& place);
+
+/// How an event is struck and turns: its notes, kind, side, swings and what passes.
+void add_played(JsonWriter& json, const AnalysedLine& line, const AnalysedEvent& event);
+
+/// One line about a file, or all where `source` is none, after what all such lines begin with: the
+/// name of the form, its version, the file and why it could not be read.
+template <typename Write>
+std::string line_about(std::string_view form, std::optional<std::string_view> source,
+                       std::optional<std::string_view> error, const Write& write) {
+  return text_of(0, [&](TextOut& out) {
+    JsonWriter json(out);
+    json.document([&] {
+      json.member<"format">(Word{form});
+      json.member<"version">(1);
+      json.member<"source">(source);
+      json.member<"error">(error);
+      write(json);
+    });
+  });
+}
+
 }  // namespace fingerturn
