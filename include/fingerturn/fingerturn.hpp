@@ -18,6 +18,7 @@
 #include "fingerturn/diagnostic.hpp"
 #include "fingerturn/diagnostic_code.hpp"
 #include "fingerturn/excerpt.hpp"
+#include "fingerturn/find.hpp"
 #include "fingerturn/finger_setting.hpp"
 #include "fingerturn/fingering.hpp"
 #include "fingerturn/fingers_back.hpp"

@@ -24,6 +24,7 @@ Command add_practice(CLI::App& program);
 Command add_excerpt(CLI::App& program);
 Command add_compare(CLI::App& program);
 Command add_check(CLI::App& program);
+Command add_find(CLI::App& program);
 Command add_explain(CLI::App& program);
 
 /// All of them, in the order of help.
@@ -35,6 +36,7 @@ inline constexpr std::array kCommands{
     add_excerpt,   //
     add_compare,   //
     add_check,     //
+    add_find,      //
     add_explain,   //
 };
 

@@ -3,9 +3,7 @@
 #include "text/wrap.hpp"
 
 namespace fingerturn::cli {
-namespace {
 
-/// A name with its description beside it; below it where the name is too long.
 std::string described(const std::string& name, const std::string& description) {
   constexpr std::size_t kNameWidth = 24;
   const std::string opening = "  " + name;
@@ -14,8 +12,6 @@ std::string described(const std::string& name, const std::string& description) {
   }
   return opening + '\n' + wrapped(std::string(kNameWidth, ' '), description, kHelpColumns);
 }
-
-}  // namespace
 
 std::string HelpFormat::make_option(const CLI::Option* option, bool is_positional) const {
   const std::string value = is_positional ? "" : make_option_opts(option);

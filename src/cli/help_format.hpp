@@ -11,6 +11,9 @@ namespace fingerturn::cli {
 /// The width that help keeps to.
 inline constexpr int kHelpColumns = 80;
 
+/// A name with its description beside it; below it where the name is too long.
+std::string described(const std::string& name, const std::string& description);
+
 /// Help that fits a terminal of 80 columns: names in one column, what they do wrapped beside them.
 class HelpFormat : public CLI::Formatter {
  public:

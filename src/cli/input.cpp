@@ -79,7 +79,7 @@ std::optional<Source> read_input(const std::string& path) {
     std::error_code ignored;
     const bool is_folder = path != "-" && std::filesystem::is_directory(path, ignored);
     say(input.name + ": " + input.problem +
-        (is_folder ? "; fingerturn check goes through folders" : ""));
+        (is_folder ? "; fingerturn check and find go through folders" : ""));
   }
   return std::move(input.source);
 }

@@ -33,7 +33,8 @@ constexpr std::string_view kDescription =
 
 std::string footer() {
   return wrapped("Exit status: ",
-                 "0 done; 1 done, and check found what --fail-on asks about; 2 wrong usage; 3 some "
+                 "0 done; 1 done, and check found what --fail-on asks about, or find nothing; 2 "
+                 "wrong usage; 3 some "
                  "input could not be read, the rest was done.",
                  kHelpColumns) +
          '\n' + wrapped("Caution: ", caution(), kHelpColumns);

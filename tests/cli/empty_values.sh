@@ -36,10 +36,10 @@ for command in $(commands); do
   done 3< <(options_of "$command")
 done
 for option in 'annotate --output' 'annotate --format' 'finger --alternatives' 'scale --from' 'excerpt --bars' \
-  'compare --color' 'check --files-from' 'check --fail-on'; do
+  'compare --color' 'check --files-from' 'check --fail-on' 'find --like'; do
   has ../walked "$option"
 done
-is "$(cut --delimiter=' ' --fields=1 ../walked | uniq | tr '\n' ' ')" 'annotate finger scale practice excerpt compare check '
+is "$(cut --delimiter=' ' --fields=1 ../walked | uniq | tr '\n' ' ')" 'annotate finger scale practice excerpt compare check find '
 
 refused '--output needs a value, FILE|DIR/' annotate -o '' a.passage b.passage
 refused '--output needs a value, FILE|DIR/' annotate -o= a.passage b.passage

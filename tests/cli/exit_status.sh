@@ -61,7 +61,7 @@ refused() {
   is "$(cat err)" "fingerturn: $1
 fingerturn $2 says more"
 }
-commands='annotate, finger, scale, practice, excerpt, compare, check or explain'
+commands='annotate, finger, scale, practice, excerpt, compare, check, find or explain'
 refused "name a command, $commands" --help
 refused 'there is no command "anotate"; did you mean "annotate"?' --help anotate good.passage
 refused "there is no command \"good.passage\"; name $commands" --help good.passage

@@ -41,7 +41,7 @@ refused() {
 }
 refused missing.passage 'fingerturn: missing.passage: No such file or directory'
 mkdir folder
-refused folder 'fingerturn: folder: Is a directory; fingerturn check goes through folders'
+refused folder 'fingerturn: folder: Is a directory; fingerturn check and find go through folders'
 refused scale.passage/x 'fingerturn: scale.passage/x: Not a directory'
 printf '\xFF\xFEC\x004\x00' >utf16.passage
 refused utf16.passage 'utf16.passage:1:1: error: expected UTF-8, found UTF-16 [not-utf8]'

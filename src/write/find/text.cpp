@@ -1,0 +1,120 @@
+#include "fingerturn/find.hpp"
+#include "fingerturn/report.hpp"
+#include "text/utf8.hpp"
+#include "text/wrap.hpp"
+#include "write/passage/bar_text.hpp"
+#include "write/shared/note_words.hpp"
+#include "write/shared/place_lines.hpp"
+
+#include <algorithm>
+
+#include <fmt/core.h>
+
+namespace fingerturn {
+namespace {
+
+/// "C5:1 double left (thumb under)"
+std::string played_words(const AnalysedLine& line, std::size_t number) {
+  const EventAnalysis& entry = line[number].found;
+  std::string words =
+      fmt::format("{} {}", event_words(line.written(), entry.event), name_of(entry.rotation));
+  if (entry.side) words += fmt::format(" {}", name_of(direction_of(line.hand(), *entry.side)));
+  if (entry.crossing != Crossing::none) words += fmt::format(" ({})", name_of(entry.crossing));
+  return words;
+}
+
+/// All events of a place; of a long one the first of them.
+std::string events_words(const AnalysedLine& line, const FoundPlace& place) {
+  constexpr std::size_t kMostShown = 12;
+  const std::size_t shown = place.count > kMostShown + 1 ? kMostShown : place.count;
+  std::string words;
+  for (std::size_t number = place.first; number < place.first + shown; ++number) {
+    words += (words.empty() ? "" : ", ") + played_words(line, number);
+  }
+  if (shown < place.count) words += fmt::format(" and {} more", place.count - shown);
+  return words;
+}
+
+std::string place_line(const AnalysedScore& score, const FoundPlace& place) {
+  std::string words = printable(score.name());
+  if (place.place) words += fmt::format(":{}:{}", place.place->line, place.place->column);
+  words += ": ";
+  if (score.size() > 1) {
+    words += passage_words(place.passage, score[place.passage].written().title) + ", ";
+  }
+  return words + to_string(place.where) + ": " +
+         events_words(score[place.passage][place.line], place);
+}
+
+/// The events of a place with those of the bars around it that follow without a gap.
+Line events_around(const AnalysedLine& line, const FoundPlace& place, std::int32_t around) {
+  const std::vector<Event>& all = line.written().events;
+  std::size_t begin = line[place.first].found.event;
+  std::size_t end = line[place.first + place.count - 1].found.event + 1;
+  const BarRange bars{all[begin].bar - around, all[end - 1].bar + around};
+  while (begin > 0 && bars.contains(all[begin - 1].bar)) --begin;
+  while (end < all.size() && bars.contains(all[end].bar)) ++end;
+  const auto at = [&](std::size_t event) {
+    return all.begin() + static_cast<std::vector<Event>::difference_type>(event);
+  };
+  return {line.hand(), {at(begin), at(end)}, {}};
+}
+
+std::string bars_around(const AnalysedScore& score, const FoundPlace& place,
+                        const FoundStyle& style) {
+  const AnalysedPassage passage = score[place.passage];
+  const Line line = events_around(passage[place.line], place, *style.around);
+  std::string text;
+  for (const BarText& bar : bar_texts(line, passage.written().keys)) {
+    text += continued(fmt::format("  bar {}: {}", bar.bar, bar.text), style.columns);
+  }
+  return text;
+}
+
+std::string count_words(std::size_t count, std::string_view what) {
+  return fmt::format("{} {}{}", count, what, count == 1 ? "" : "s");
+}
+
+double share_of(const FoundCounts& file) {
+  constexpr double kAll = 100;
+  return file.events == 0
+             ? 0
+             : kAll * static_cast<double>(file.found) / static_cast<double>(file.events);
+}
+
+}  // namespace
+
+std::string write_found(const AnalysedScore& score, std::span<const FoundPlace> places,
+                        const FoundStyle& style) {
+  std::string text;
+  for (const FoundPlace& place : places) {
+    text += continued(place_line(score, place), style.columns);
+    if (style.around) text += bars_around(score, place, style);
+  }
+  return text;
+}
+
+std::string write_found_counts(std::span<const FoundCounts> files, bool ranked) {
+  std::vector<FoundCounts> rows;
+  std::ranges::copy_if(files, std::back_inserter(rows),
+                       [](const FoundCounts& file) { return file.places > 0; });
+  if (ranked) {
+    std::ranges::stable_sort(rows, std::greater<>(), share_of);
+  }
+  std::string text = ranked ? "  share  places  file\n" : "places  file\n";
+  for (const FoundCounts& row : rows) {
+    if (ranked) text += fmt::format("{:>5.1f} %  ", share_of(row));
+    text += fmt::format("{:>6}  {}\n", row.places, printable(row.source));
+  }
+  return rows.empty() ? "" : text;
+}
+
+std::string write_found_sum(const AllFound& all, int columns) {
+  if (all.places == 0) return {};
+  const std::string sum =
+      fmt::format("{} in {} of {}, {} of {}", count_words(all.places, "place"), all.with_places,
+                  count_words(all.read, "file"), all.found, count_words(all.events, "event"));
+  return '\n' + sum + '\n' + wrapped("caution  ", brief_caution(), columns);
+}
+
+}  // namespace fingerturn
