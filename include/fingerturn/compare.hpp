@@ -62,12 +62,45 @@ struct DifferingEvent {
   std::optional<Fraction> beat;  ///< the same; from 1, none where not known
 };
 
+/// Which events of fingerings are compared.
+enum class ComparedEvents : std::uint8_t {
+  all,
+  fingered_in_all  ///< those whose every struck note has a finger in all fingerings
+};
+
+/// How far fingerings agree.
+struct Agreement {
+  std::size_t events = 0;   ///< that are compared
+  std::size_t fingers = 0;  ///< of these, with the same fingers in all
+  std::size_t turns = 0;    ///< with the same kind, side and crossing in all
+
+  /// Whether all that is compared is the same.
+  [[nodiscard]] bool is_full() const noexcept { return fingers == events && turns == events; }
+  void add(const Agreement& other) noexcept;
+  friend bool operator==(const Agreement&, const Agreement&) = default;
+};
+
+struct BarAgreement {
+  std::int32_t bar = 0;
+  Agreement agreement;
+
+  friend bool operator==(const BarAgreement&, const BarAgreement&) = default;
+};
+
 struct HandComparison {
   Hand hand = Hand::right;
-  std::vector<AnalysedLine> lines;  ///< one for each fingering
-  std::vector<std::int32_t> bars;   ///< the bar of each event that is compared
-  std::vector<HandResult> results;  ///< one for each fingering
+  std::vector<AnalysedLine> lines;      ///< one for each fingering
+  std::vector<std::size_t> compared;    ///< the events that are compared, by their numbers among
+                                        ///< those that are struck, rising
+  std::vector<BarAgreement> agreement;  ///< of each bar with such events, in their order
+  std::vector<HandResult> results;      ///< one for each fingering, of all events
   std::vector<DifferingEvent> differing;
+
+  /// The bar of a struck event, in the first fingering.
+  [[nodiscard]] std::int32_t bar_of(std::size_t number) const noexcept {
+    return lines.front()[number].written.bar;
+  }
+  [[nodiscard]] Agreement in_all() const noexcept;
 };
 
 /// Fingerings of the same notes, of which there is one or more, and what comes of comparing them.
@@ -75,13 +108,20 @@ struct Comparison {
   std::string title;
   std::vector<NamedPassage> fingerings;
   std::vector<HandComparison> hands;  ///< those that play, the right hand first
+  ComparedEvents events = ComparedEvents::all;
 
   /// Whether nothing differs.
   [[nodiscard]] bool all_alike() const noexcept;
 };
 
 /// Compares fingerings of the same notes; where notes differ (`notes_differ`), up to there.
-Comparison compare(std::string title, std::vector<NamedPassage> fingerings);
+Comparison compare(std::string title, std::vector<NamedPassage> fingerings,
+                   ComparedEvents events = ComparedEvents::all);
+
+/// The fingerings that a score offers beside its own (`Note::alternatives`): in the first each note
+/// has the first finger that is offered for it, in the second the second, and so on; where none is
+/// offered, its own. None where none is offered at all.
+std::vector<Score> alternate_fingerings(const Score& score);
 
 /// Why scores cannot be compared.
 struct PairingProblem {
@@ -106,7 +146,8 @@ struct PairedScores {
 /// several passage by passage or, where one of them holds only one, all in one comparison. Beside
 /// them stands a suggestion where there is one, a single score then being named by what is given
 /// in it. The scores, of which there is one or more, and the suggestion must outlive the result.
-PairedScores compare_scores(std::span<const AnalysedScore> scores, const AnalysedScore* suggestion);
+PairedScores compare_scores(std::span<const AnalysedScore> scores, const AnalysedScore* suggestion,
+                            ComparedEvents events = ComparedEvents::all);
 
 /// Compares each run of passages of a score that have the same notes, as `with_fingerings` sets
 /// fingerings one after another. The score must outlive the result.

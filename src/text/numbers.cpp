@@ -1,5 +1,6 @@
 #include "text/numbers.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/core.h>
@@ -28,6 +29,13 @@ std::string tempo_not_above(double quarters_per_minute) {
     return fmt::format("{}", std::floor(quarters_per_minute + kHair));
   }
   return fmt::format("{}", std::floor(quarters_per_minute * kTenths + kHair) / kTenths);
+}
+
+std::string share_text(std::size_t part, std::size_t whole) {
+  if (whole == 0) return "-";
+  if (part == whole) return "100%";
+  const long nearest = std::lround(100.0 * static_cast<double>(part) / static_cast<double>(whole));
+  return fmt::format("{}%", part == 0 ? 0 : std::clamp(nearest, 1L, 99L));
 }
 
 }  // namespace fingerturn

@@ -3,6 +3,7 @@
 #include "fingerturn/fraction.hpp"
 
 #include <charconv>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -19,6 +20,9 @@ std::string tempo_number(double quarters_per_minute);
 
 /// A tempo that is not above this one: in whole numbers from 10 on, "83"; below to one decimal.
 std::string tempo_not_above(double quarters_per_minute);
+
+/// A share in hundredths, such that only all is "100%" and only none is "0%"; "-" of nothing.
+std::string share_text(std::size_t part, std::size_t whole);
 
 /// A number that is all of a text; else none.
 template <typename Number>

@@ -69,11 +69,15 @@ std::vector<std::vector<Finger>> fingers_of(const AnalysedLine& line, std::size_
   return fingers;
 }
 
-bool played_alike(const AnalysedLine& one, const AnalysedLine& other, std::size_t number) {
+bool turn_alike(const AnalysedLine& one, const AnalysedLine& other, std::size_t number) {
   const EventAnalysis& left = one[number].found;
   const EventAnalysis& right = other[number].found;
   return left.rotation == right.rotation && left.side == right.side &&
-         left.crossing == right.crossing && fingers_of(one, number) == fingers_of(other, number);
+         left.crossing == right.crossing;
+}
+
+bool fingered_alike(const AnalysedLine& one, const AnalysedLine& other, std::size_t number) {
+  return fingers_of(one, number) == fingers_of(other, number);
 }
 
 HandResult result_of(const AnalysedLine& line) {
@@ -84,10 +88,25 @@ HandResult result_of(const AnalysedLine& line) {
   return result;
 }
 
-bool all_play_alike(const std::vector<AnalysedLine>& lines, std::size_t number) {
+using Alike = bool (*)(const AnalysedLine& one, const AnalysedLine& other, std::size_t number);
+
+bool all_alike_in(Alike alike, const std::vector<AnalysedLine>& lines, std::size_t number) {
   return std::all_of(lines.begin() + 1, lines.end(), [&](const AnalysedLine& other) {
-    return played_alike(lines.front(), other, number);
+    return alike(lines.front(), other, number);
   });
+}
+
+Agreement agreement_at(const std::vector<AnalysedLine>& lines, std::size_t number) {
+  return {1, all_alike_in(fingered_alike, lines, number) ? 1U : 0U,
+          all_alike_in(turn_alike, lines, number) ? 1U : 0U};
+}
+
+bool is_compared(ComparedEvents events, const std::vector<AnalysedLine>& lines,
+                 std::size_t number) {
+  return events == ComparedEvents::all ||
+         std::ranges::all_of(lines, [number](const AnalysedLine& line) {
+           return line[number].written.is_fingered();
+         });
 }
 
 std::size_t fewest_events(const std::vector<AnalysedLine>& lines) {
@@ -107,17 +126,23 @@ std::vector<AnalysedLine> lines_of(std::span<const NamedPassage> fingerings, Han
   return lines;
 }
 
-HandComparison compare_hand(const Passage& passage, std::vector<AnalysedLine> lines) {
+HandComparison compare_hand(const Passage& passage, std::vector<AnalysedLine> lines,
+                            ComparedEvents events) {
   HandComparison comparison;
   const AnalysedLine first = lines.front();
   comparison.hand = first.hand();
   for (const AnalysedLine& line : lines) comparison.results.push_back(result_of(line));
   const std::vector<std::size_t> beginnings = bar_beginnings(first.written());
   const std::size_t count = fewest_events(lines);
+  std::vector<BarAgreement>& bars = comparison.agreement;
   for (std::size_t number = 0; number < count; ++number) {
+    if (!is_compared(events, lines, number)) continue;
+    comparison.compared.push_back(number);
     const auto [written, found] = first[number];
-    comparison.bars.push_back(written.bar);
-    if (all_play_alike(lines, number)) continue;
+    const Agreement agreement = agreement_at(lines, number);
+    if (bars.empty() || bars.back().bar != written.bar) bars.push_back({written.bar, {}});
+    bars.back().agreement.add(agreement);
+    if (agreement.is_full()) continue;
     const auto beat = beat_of(passage, first.written(), found.event, beginnings);
     comparison.differing.push_back({number, written.bar, beat});
   }
@@ -149,13 +174,25 @@ bool Comparison::all_alike() const noexcept {
                      [](const HandComparison& hand) { return hand.differing.empty(); });
 }
 
-Comparison compare(std::string title, std::vector<NamedPassage> fingerings) {
-  Comparison comparison{std::move(title), std::move(fingerings), {}};
+void Agreement::add(const Agreement& other) noexcept {
+  events += other.events;
+  fingers += other.fingers;
+  turns += other.turns;
+}
+
+Agreement HandComparison::in_all() const noexcept {
+  Agreement all;
+  for (const BarAgreement& bar : agreement) all.add(bar.agreement);
+  return all;
+}
+
+Comparison compare(std::string title, std::vector<NamedPassage> fingerings, ComparedEvents events) {
+  Comparison comparison{std::move(title), std::move(fingerings), {}, events};
   for (const Hand hand : kHands) {
     std::vector<AnalysedLine> lines = lines_of(comparison.fingerings, hand);
     if (lines.empty()) continue;
     const Passage& passage = comparison.fingerings.front().passage.written();
-    comparison.hands.push_back(compare_hand(passage, std::move(lines)));
+    comparison.hands.push_back(compare_hand(passage, std::move(lines), events));
   }
   return comparison;
 }

@@ -67,17 +67,18 @@ void add_passages(const AnalysedScore& of, std::size_t begin, std::size_t end,
 }
 
 /// Compares, or says where notes differ.
-void add_comparison(std::string title, std::vector<NamedPassage> fingerings, PairedScores& paired) {
+void add_comparison(std::string title, std::vector<NamedPassage> fingerings, ComparedEvents events,
+                    PairedScores& paired) {
   if (paired.problem) return;
   if (const std::optional<NotesDiffer> differ = notes_differ(fingerings)) {
     paired.problem = PairingProblem{Kind::notes_differ, 0, render(fingerings, *differ)};
     return;
   }
-  paired.comparisons.push_back(compare(std::move(title), std::move(fingerings)));
+  paired.comparisons.push_back(compare(std::move(title), std::move(fingerings), events));
 }
 
 /// The passages of one score with each other.
-PairedScores within(const AnalysedScore& of) {
+PairedScores within(const AnalysedScore& of, ComparedEvents events) {
   PairedScores paired;
   if (of.size() < 2) {
     paired.problem = PairingProblem{Kind::one_passage, 0, {}};
@@ -86,12 +87,12 @@ PairedScores within(const AnalysedScore& of) {
   std::vector<NamedPassage> fingerings;
   add_passages(of, 0, of.size(), fingerings);
   const std::string shared = shared_title(of.written().passages);
-  add_comparison(shared.empty() ? of.name() : shared, std::move(fingerings), paired);
+  add_comparison(shared.empty() ? of.name() : shared, std::move(fingerings), events, paired);
   return paired;
 }
 
 /// Every passage of several scores, of which some hold one and others more.
-PairedScores side_by_side(const Scores& all) {
+PairedScores side_by_side(const Scores& all, ComparedEvents events) {
   PairedScores paired;
   std::vector<NamedPassage> fingerings;
   for (const AnalysedScore* of : all) {
@@ -101,18 +102,18 @@ PairedScores side_by_side(const Scores& all) {
       add_passages(*of, 0, of->size(), fingerings);
     }
   }
-  add_comparison(title_of(*all.front(), 0), std::move(fingerings), paired);
+  add_comparison(title_of(*all.front(), 0), std::move(fingerings), events, paired);
   return paired;
 }
 
 /// Passage by passage; all hold as many. One score beside its suggestion needs no name.
-PairedScores across(const Scores& all, bool is_alone) {
+PairedScores across(const Scores& all, bool is_alone, ComparedEvents events) {
   PairedScores paired;
   for (std::size_t p = 0; p < all.front()->size(); ++p) {
     std::vector<NamedPassage> fingerings;
     for (const AnalysedScore* of : all) fingerings.push_back({of->name(), (*of)[p]});
     if (is_alone) fingerings.front().name = given_words((*all.front())[p]);
-    add_comparison(title_of(*all.front(), p), std::move(fingerings), paired);
+    add_comparison(title_of(*all.front(), p), std::move(fingerings), events, paired);
   }
   return paired;
 }
@@ -128,8 +129,8 @@ std::optional<std::size_t> first_of(const Scores& all, const Holds& holds) {
 
 }  // namespace
 
-PairedScores compare_scores(std::span<const AnalysedScore> scores,
-                            const AnalysedScore* suggestion) {
+PairedScores compare_scores(std::span<const AnalysedScore> scores, const AnalysedScore* suggestion,
+                            ComparedEvents events) {
   Scores all;
   for (const AnalysedScore& score : scores) all.push_back(&score);
   if (suggestion != nullptr) all.push_back(suggestion);
@@ -138,12 +139,12 @@ PairedScores compare_scores(std::span<const AnalysedScore> scores,
   };
   const auto empty = first_of(all, [](const AnalysedScore& of) { return of.size() == 0; });
   if (empty) return failed(Kind::no_passage, *empty);
-  if (all.size() == 1) return within(*all.front());
+  if (all.size() == 1) return within(*all.front(), events);
   const std::size_t count = all.front()->size();
   const auto other = first_of(all, [&](const AnalysedScore& of) { return of.size() != count; });
-  if (!other) return across(all, scores.size() == 1);
+  if (!other) return across(all, scores.size() == 1, events);
   if (first_of(all, [](const AnalysedScore& of) { return of.size() == 1; })) {
-    return side_by_side(all);
+    return side_by_side(all, events);
   }
   return failed(Kind::counts_differ, *other);
 }

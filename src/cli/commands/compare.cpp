@@ -51,7 +51,9 @@ constexpr std::array kCompareFormats{
 /// What the command line of `compare` asks for.
 struct CompareOptions {
   std::vector<std::string> files;
-  bool suggest = false;  ///< fill in missing fingers first, and add what a model suggests
+  bool only_both = false;   ///< only events that have all their fingers in all
+  bool alternates = false;  ///< the fingers that are offered beside others are fingerings too
+  bool suggest = false;     ///< fill in missing fingers first, and add what a model suggests
   const CompareFormat* format = nullptr;  ///< one of kCompareFormats
   std::string output;                     ///< empty for standard output
   ChosenNotes notes;
@@ -75,6 +77,25 @@ std::optional<BarRange> shared_bars(const std::vector<ScoreInput>& inputs) {
   return is_part ? std::optional(shared) : std::nullopt;
 }
 
+/// Behind each input the fingerings that it offers beside its own; false, and a message, where none
+/// offers any.
+bool add_alternates(std::vector<ScoreInput>& inputs) {
+  std::vector<ScoreInput> all;
+  for (ScoreInput& input : inputs) {
+    const std::vector<Score> alternates = alternate_fingerings(input.score);
+    const std::string name = input.name + ", alternate fingers";
+    all.push_back(std::move(input));
+    for (std::size_t i = 0; i < alternates.size(); ++i) {
+      const std::string number = i == 0 ? "" : fmt::format(" {}", i + 1);
+      all.push_back({ExitStatus::done, name + number, alternates[i], std::nullopt});
+    }
+  }
+  const bool any = all.size() > inputs.size();
+  if (!any) say(all.front().name + ": no finger is offered beside another in it");
+  inputs = std::move(all);
+  return any;
+}
+
 /// The inputs, with missing fingers filled in where that is asked for.
 std::optional<std::vector<AnalysedScore>> read_all(CompareOptions& options, ExitStatus& worst) {
   std::vector<ScoreInput> inputs;
@@ -83,6 +104,10 @@ std::optional<std::vector<AnalysedScore>> read_all(CompareOptions& options, Exit
     worst = std::max(worst, inputs.back().status);
   }
   if (worst != ExitStatus::done) return std::nullopt;
+  if (options.alternates && !add_alternates(inputs)) {
+    worst = ExitStatus::wrong_usage;
+    return std::nullopt;
+  }
   if (!options.notes.bars && inputs.size() > 1) options.notes.bars = shared_bars(inputs);
   std::vector<AnalysedScore> all;
   for (ScoreInput& input : inputs) {
@@ -131,6 +156,13 @@ bool any_played(const std::vector<Comparison>& comparisons) {
       comparisons, [](const Comparison& comparison) { return !comparison.hands.empty(); });
 }
 
+bool any_compared(const std::vector<Comparison>& comparisons) {
+  return std::ranges::any_of(comparisons, [](const Comparison& comparison) {
+    return std::ranges::any_of(comparison.hands,
+                               [](const HandComparison& hand) { return !hand.compared.empty(); });
+  });
+}
+
 /// Fingerings of the same notes side by side: the passages of one input, or those of several inputs
 /// passage by passage; with `suggest` beside what a model suggests.
 ExitStatus compare(CompareOptions options) {
@@ -142,13 +174,19 @@ ExitStatus compare(CompareOptions options) {
   if (!all) return worst;
   std::optional<AnalysedScore> suggestion;
   if (options.suggest) suggestion = suggested(all->front().written(), options);
-  const PairedScores paired = compare_scores(*all, suggestion ? &*suggestion : nullptr);
+  const PairedScores paired =
+      compare_scores(*all, suggestion ? &*suggestion : nullptr,
+                     options.only_both ? ComparedEvents::fingered_in_all : ComparedEvents::all);
   if (paired.problem) {
     say(problem_words(*all, *paired.problem));
     return ExitStatus::wrong_usage;
   }
   if (!any_played(paired.comparisons)) {
     say_nothing_is_played(all->front().name(), all->front().written(), options.notes);
+    return ExitStatus::wrong_usage;
+  }
+  if (!any_compared(paired.comparisons)) {
+    say("no note has a finger in all that is compared; --only-both leaves out all others");
     return ExitStatus::wrong_usage;
   }
   const TextStyle style = text_style(options.look, options.output);
@@ -168,6 +206,10 @@ Command add_compare(CLI::App& program) {
   line->add_flag("--suggest", options->suggest,
                  "Fill in missing fingers first, and compare with what a model suggests when no "
                  "finger is given");
+  line->add_flag("--only-both", options->only_both,
+                 "Compare only what has all its fingers in all: notes without are left out");
+  line->add_flag("--alternate", options->alternates,
+                 "Compare with the fingers that a MusicXML score offers beside its own");
   add_format(*line, kCompareFormats, options->format);
   add_output(*line, options->output);
   add_chosen_notes(*line, options->notes);

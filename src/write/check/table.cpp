@@ -1,13 +1,13 @@
 #include "fingerturn/check.hpp"
 #include "fingerturn/report.hpp"
 #include "text/cells.hpp"
+#include "text/numbers.hpp"
 #include "text/utf8.hpp"
 #include "text/words.hpp"
 #include "text/wrap.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <numeric>
 #include <string_view>
 #include <utility>
@@ -47,14 +47,6 @@ constexpr std::array<Column, 11> kColumns{{
     {"caution", "", [](const CheckCounts& counts) { return counts.watch.caution; }},
     {"strain", "", [](const CheckCounts& counts) { return counts.watch.strain; }},
 }};
-
-/// The share in hundredths, such that only all is 100% and only none is 0%.
-std::string share_text(std::size_t part, std::size_t whole) {
-  if (whole == 0) return "-";
-  if (part == whole) return "100%";
-  const long nearest = std::lround(100.0 * static_cast<double>(part) / static_cast<double>(whole));
-  return fmt::format("{}%", part == 0 ? 0 : std::clamp(nearest, 1L, 99L));
-}
 
 std::string cell_text(const Column& column, const CheckCounts& counts) {
   const std::size_t count = column.counted(counts);

@@ -40,11 +40,11 @@ class Blocks {
 
   std::vector<Block> gather() {
     auto differing = hand_.differing.begin();
-    for (std::size_t begin = 0, end = 0; begin < hand_.bars.size(); begin = end) {
-      const std::int32_t bar = hand_.bars[begin];
-      Block block{{bar, bar}, {}};
-      for (end = begin; end < hand_.bars.size() && hand_.bars[end] == bar; ++end) {
-        const bool differs = differing != hand_.differing.end() && differing->number == end;
+    auto number = hand_.compared.begin();
+    for (const BarAgreement& in_bar : hand_.agreement) {
+      Block block{{in_bar.bar, in_bar.bar}, {}};
+      for (std::size_t event = 0; event < in_bar.agreement.events; ++event, ++number) {
+        const bool differs = differing != hand_.differing.end() && differing->number == *number;
         add(differs ? &*differing++ : nullptr, block.entries);
       }
       const bool nothing_differs = block.entries.size() == 1 && block.entries[0].alike > 0;

@@ -47,7 +47,7 @@ void DifferingBars::find_bars(const Comparison& comparison) {
   std::set<std::int32_t> all;
   for (const HandComparison& hand : comparison.hands) {
     for (const DifferingEvent& event : hand.differing) differing.insert(event.bar);
-    all.insert(hand.bars.begin(), hand.bars.end());
+    for (const BarAgreement& in_bar : hand.agreement) all.insert(in_bar.bar);
   }
   bool differed = false;
   for (const std::int32_t bar : all) {
@@ -59,8 +59,8 @@ void DifferingBars::find_bars(const Comparison& comparison) {
 
 void DifferingBars::add_hand(const HandComparison& hand) {
   std::vector<std::size_t> shown;
-  for (std::size_t number = 0; number < hand.bars.size(); ++number) {
-    if (first_.shows(hand.bars[number])) shown.push_back(number);
+  for (std::size_t number = 0; number < hand.lines.front().size(); ++number) {
+    if (first_.shows(hand.bar_of(number))) shown.push_back(number);
   }
   if (shown.empty()) return;
   std::vector<AnalysedLine>& ribbons = hands_.emplace_back();

@@ -1,6 +1,7 @@
 #include "fingerturn/compare.hpp"
 #include "text/escape.hpp"
 #include "text/words.hpp"
+#include "write/compare/agreement.hpp"
 #include "write/compare/blocks.hpp"
 #include "write/compare/differing_bars.hpp"
 #include "write/compare/legend.hpp"
@@ -53,6 +54,38 @@ void add_results(std::string& out, const HandComparison& hand) {
   out += "</tbody></table>\n";
 }
 
+void add_agreement_table(std::string& out, std::span<const AgreementRow> rows) {
+  out += R"(<table class="figures"><thead><tr>)";
+  for (const std::string_view head : kAgreementHead) {
+    out += fmt::format(R"(<th scope="col">{}</th>)", head);
+  }
+  out += "</tr></thead><tbody>\n";
+  for (const auto& [label, events, fingers, turns] : rows) {
+    out += fmt::format(R"(<tr><th scope="row">{}</th><td>{}</td><td>{}</td><td>{}</td></tr>)",
+                       label, events, fingers, turns);
+    out += '\n';
+  }
+  out += "</tbody></table>\n";
+}
+
+void add_agreement(std::string& out, const Comparison& comparison) {
+  std::vector<AgreementRow> rows;
+  for (const HandComparison& hand : comparison.hands) {
+    rows.push_back(agreement_rows(hand).front());
+  }
+  add_agreement_table(out, rows);
+}
+
+/// The bars are behind a fold, so that the music stays near.
+void add_agreement_of_bars(std::string& out, const HandComparison& hand) {
+  const std::vector<AgreementRow> rows = agreement_rows(hand);
+  if (rows.size() == 1) return;
+  out += fmt::format("<details><summary>{}: agreement, bar by bar</summary>\n",
+                     hand_heading(hand.hand));
+  add_agreement_table(out, std::span(rows).subspan(1));
+  out += "</details>\n";
+}
+
 void add_place(std::string& out, std::int32_t bar, const Entry& entry) {
   out += fmt::format(R"(<tr><td>{}</td><td>{}</td><th scope="row">{}</th>)", bar, entry.beat,
                      escaped_markup(entry.notes));
@@ -103,11 +136,15 @@ void add_comparison(HtmlPage& page, const Comparison& comparison, Used& used) {
   if (comparison.hands.empty()) return add_element(page.out, "p", "Nothing is played here.");
   page.out += "<div class=\"side\">\n";
   for (const HandComparison& hand : comparison.hands) add_results(page.out, hand);
+  add_agreement(page.out, comparison);
   page.out += "</div>\n";
   if (comparison.all_alike()) return add_element(page.out, "p", all_alike_words(comparison));
   const DifferingBars bars(comparison);
   add_staves(page, bars);
-  for (const HandComparison& hand : comparison.hands) add_places(page, hand);
+  for (const HandComparison& hand : comparison.hands) {
+    add_agreement_of_bars(page.out, hand);
+    add_places(page, hand);
+  }
   for (const std::vector<AnalysedLine>& ribbons : bars.hands()) {
     for (const AnalysedLine& line : ribbons) used.see(line, bars.passage().found());
   }
@@ -116,7 +153,7 @@ void add_comparison(HtmlPage& page, const Comparison& comparison, Used& used) {
 void add_totals_legend(std::string& out, std::span<const Comparison> comparisons) {
   out += "<section class=\"legend\" aria-label=\"What the figures are\">\n";
   for (const LegendEntry& entry : comparison_legend(comparisons)) {
-    if (entry.label == "totals") add_element(out, "p", entry.words);
+    if (entry.label == "totals" || entry.label == "agreement") add_element(out, "p", entry.words);
   }
   out += "</section>\n";
 }

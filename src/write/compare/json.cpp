@@ -30,11 +30,32 @@ void add_result(JsonWriter& json, const HandResult& result) {
   });
 }
 
+void add_counts(JsonWriter& json, const Agreement& agreement) {
+  json.member<"events">(agreement.events);
+  json.member<"fingers">(agreement.fingers);
+  json.member<"turns">(agreement.turns);
+}
+
+void add_agreement(JsonWriter& json, const HandComparison& hand) {
+  json.object([&] {
+    add_counts(json, hand.in_all());
+    json.member<"bars">([&] {
+      json.list(hand.agreement, [&](const BarAgreement& in_bar) {
+        json.object([&] {
+          json.member<"bar">(in_bar.bar);
+          add_counts(json, in_bar.agreement);
+        });
+      });
+    });
+  });
+}
+
 void add_hand(JsonWriter& json, const HandComparison& hand) {
   constexpr std::string_view kBreak = "\n      ";
   json.object([&] {
     json.member<"hand">(to_string(hand.hand));
-    json.member<"events">(hand.bars.size());
+    json.member<"events">(hand.compared.size());
+    json.member<"agreement">([&] { add_agreement(json, hand); });
     json.member<"results">([&] {
       json.list(hand.results, kBreak, [&](const HandResult& result) { add_result(json, result); });
     });
@@ -61,6 +82,7 @@ void add_comparison(JsonWriter& json, const Comparison& comparison) {
       json.list(comparison.fingerings,
                 [&](const NamedPassage& fingering) { json.value(fingering.name); });
     });
+    json.member<"fingered_only">(comparison.events == ComparedEvents::fingered_in_all);
     json.member<"alike">(comparison.all_alike());
     json.member<"hands">([&] {
       json.list(comparison.hands, "\n    ",

@@ -87,6 +87,18 @@ std::string results_words(Comparisons comparisons) {
   return words;
 }
 
+std::string agreement_words(Comparisons comparisons) {
+  std::string words =
+      "the share of events with the same fingers in all, and with the same turns (and what "
+      "passes); "
+      "bars that agree in both are left out";
+  const bool some_events = std::ranges::any_of(comparisons, [](const Comparison& comparison) {
+    return comparison.events == ComparedEvents::fingered_in_all;
+  });
+  if (some_events) words += "; only events that have all their fingers in all are compared";
+  return words;
+}
+
 bool all_alike(Comparisons comparisons) {
   return std::all_of(comparisons.begin(), comparisons.end(),
                      [](const Comparison& comparison) { return comparison.all_alike(); });
@@ -95,14 +107,18 @@ bool all_alike(Comparisons comparisons) {
 }  // namespace
 
 std::string all_alike_words(const Comparison& comparison) {
-  return fmt::format("{} are alike: {}.", all_labels(comparison.fingerings.size()),
-                     is_fingered(comparison) ? "the same fingers throughout"
-                                             : "the same fingers, and the same ones missing");
+  const std::string_view how = comparison.events == ComparedEvents::fingered_in_all
+                                   ? "the same fingers wherever all have them"
+                               : is_fingered(comparison)
+                                   ? "the same fingers throughout"
+                                   : "the same fingers, and the same ones missing";
+  return fmt::format("{} are alike: {}.", all_labels(comparison.fingerings.size()), how);
 }
 
 std::vector<LegendEntry> comparison_legend(Comparisons comparisons) {
   constexpr std::array<std::string_view, 4> kShown{"finger", "rotation", "play", "crossing"};
-  std::vector<LegendEntry> legend{{"totals", results_words(comparisons)}};
+  std::vector<LegendEntry> legend{{"totals", results_words(comparisons)},
+                                  {"agreement", agreement_words(comparisons)}};
   if (all_alike(comparisons)) return legend;
   for (LegendEntry& entry : legend_of(all_passages(comparisons))) {
     if (std::find(kShown.begin(), kShown.end(), entry.label) == kShown.end()) continue;

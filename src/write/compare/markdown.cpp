@@ -1,6 +1,7 @@
 #include "fingerturn/compare.hpp"
 #include "text/escape.hpp"
 #include "text/words.hpp"
+#include "write/compare/agreement.hpp"
 #include "write/compare/blocks.hpp"
 #include "write/compare/legend.hpp"
 #include "write/compare/names.hpp"
@@ -13,7 +14,7 @@
 #include <string_view>
 #include <vector>
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 /// A comparison to keep: a table of what each fingering comes to, and a list of the places where
 /// they differ.
@@ -45,6 +46,17 @@ std::string results_table(const HandComparison& hand) {
     table += fmt::format("| {} |", row.label);
     for (const std::string& cell : row.cells) table += fmt::format(" {} |", cell);
     table += '\n';
+  }
+  return table;
+}
+
+std::string agreement_table(const Comparison& comparison) {
+  std::string table =
+      fmt::format("\n| {} |\n|---|--:|--:|--:|\n", fmt::join(kAgreementHead, " | "));
+  for (const HandComparison& hand : comparison.hands) {
+    for (const AgreementRow& row : agreement_rows(hand)) {
+      table += fmt::format("| {} |\n", fmt::join(row, " | "));
+    }
   }
   return table;
 }
@@ -83,6 +95,7 @@ void add_comparison(std::string& out, const Comparison& comparison, int level) {
     return;
   }
   for (const HandComparison& hand : comparison.hands) out += results_table(hand);
+  out += agreement_table(comparison);
   for (const HandComparison& hand : comparison.hands) {
     if (hand.differing.empty()) continue;
     out += section(level, fmt::format("Where they differ, {} hand", to_string(hand.hand)));

@@ -3,6 +3,7 @@
 #include "text/numbers.hpp"
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
+#include "write/compare/agreement.hpp"
 #include "write/compare/legend.hpp"
 #include "write/compare/places.hpp"
 #include "write/compare/table.hpp"
@@ -38,8 +39,9 @@ std::string comparison_text(const Comparison& comparison, const TextStyle& style
   text += joined_lines(head_parts(comparison.fingerings.front().passage), style);
   text += '\n' + names_text(comparison.fingerings, style);
   for (const HandComparison& hand : comparison.hands) text += results_table(hand, style);
-  for (const HandComparison& hand : comparison.hands) text += places_text(hand, style);
   if (comparison.hands.empty()) return text + "\nNothing is played here.\n";
+  text += agreement_table(comparison, style);
+  for (const HandComparison& hand : comparison.hands) text += places_text(hand, style);
   if (!comparison.all_alike()) return text;
   return text + '\n' + wrapped("", all_alike_words(comparison), style.columns);
 }

@@ -173,7 +173,7 @@ TEST_CASE("comparison: of three fingerings the one that differs is named") {
   CHECK(differ->other == 2);
   CHECK(differ->in_first == 1);
   // What is the same up to there is compared all the same.
-  CHECK(compared.comparison().hands.at(0).bars.size() == 2);
+  CHECK(compared.comparison().hands.at(0).compared.size() == 2);
 }
 
 TEST_CASE("comparison: fingerings made by chance differ where one sees that they do") {
@@ -259,7 +259,10 @@ TEST_CASE("comparison: the JSON says what the comparison says") {
       const HandComparison& hand = compared.comparison().hands[h];
       const Json& said = passage["hands"][h];
       CHECK(said["hand"] == to_string(hand.hand));
-      CHECK(said["events"] == hand.bars.size());
+      CHECK(said["events"] == hand.compared.size());
+      CHECK(said["agreement"]["fingers"] == hand.in_all().fingers);
+      CHECK(said["agreement"]["turns"] == hand.in_all().turns);
+      CHECK(said["agreement"]["bars"].size() == hand.agreement.size());
       CHECK(said["results"].size() == 3);
       REQUIRE(said["differences"].size() == hand.differing.size());
       for (std::size_t d = 0; d < hand.differing.size(); ++d) {
