@@ -96,6 +96,19 @@ struct CheckChoice {
 FileCheck check(const Source& source, ReadResult result, const AnalyseOptions& options = {},
                 const CheckChoice& choice = {});
 
+/// A line of an earlier check.
+struct CheckLineResult {
+  std::optional<FileCheck> check;  ///< none where the line is that of all files
+  std::string problem;  ///< "expected ...", one line, where it is no such line; else empty
+
+  [[nodiscard]] bool ok() const noexcept { return problem.empty(); }
+};
+
+/// Reads a line that `write_check_jsonl` wrote: writing what was read gives the line again. Any
+/// bytes may come in. Titles and how places are told, which version 0.1.0 did not write, may be
+/// left out.
+CheckLineResult read_check_line(std::string_view line);
+
 /// Whether a reader's warning is listed among the findings, as one for caution.
 bool is_finding(const Diagnostic& diagnostic) noexcept;
 

@@ -1,6 +1,7 @@
 #include "cli/input.hpp"
 
 #include "cli/messages.hpp"
+#include "cli/open_input.hpp"
 #include "fingerturn/read.hpp"
 
 #include <algorithm>
@@ -8,7 +9,6 @@
 #include <cstdio>
 #include <filesystem>
 #include <limits>
-#include <memory>
 #include <system_error>
 #include <utility>
 
@@ -16,17 +16,6 @@
 
 namespace fingerturn::cli {
 namespace {
-
-struct CloseFile {
-  void operator()(std::FILE* file) const noexcept {
-    if (file != stdin) std::fclose(file);
-  }
-};
-using OpenFile = std::unique_ptr<std::FILE, CloseFile>;
-
-OpenFile open_input(const std::string& path) {
-  return OpenFile(path == "-" ? stdin : std::fopen(path.c_str(), "rb"));
-}
 
 /// The size that a file has now, as far as it has one and a reader would take it.
 std::size_t expected_size(std::FILE* file) {

@@ -1,25 +1,24 @@
 #include "fingerturn/check.hpp"
-#include "score/finding_key.hpp"
+#include "fingerturn/read.hpp"
 
 #include <algorithm>
 #include <string>
+#include <utility>
+
+#include <fmt/format.h>
 
 namespace fingerturn {
 namespace {
 
-template <typename Number>
-std::optional<double> as_number(const std::optional<Number>& number) {
-  return number ? std::optional(static_cast<double>(*number)) : std::nullopt;
-}
-
+/// What tells a finding from others: not its line and column, which move when something is put in
+/// before it. Beats are told to three decimals, as they are written.
 std::string key_of(const PlacedFinding& finding) {
   const MusicalPlace& where = finding.where;
-  const std::optional<std::size_t> passage =
-      where.passage ? std::optional(*where.passage + 1) : std::nullopt;
-  const std::optional<double> beat =
-      where.beat ? std::optional(to_double(*where.beat)) : std::nullopt;
-  return finding_key(finding.code, as_number(passage), where.hand ? to_string(*where.hand) : "",
-                     as_number(where.bar), beat, finding.message);
+  const auto number = [](const auto& value) { return value ? fmt::format("{}", *value) : ""; };
+  return fmt::format("{}|{}|{}|{}|{}|{}", finding.code, number(where.passage),
+                     where.hand ? to_string(*where.hand) : "", number(where.bar),
+                     where.beat ? fmt::format("{:.3f}", to_double(*where.beat)) : "",
+                     finding.message);
 }
 
 void take_away(WatchLevel level, WatchCounts& counts) {
@@ -30,6 +29,27 @@ void take_away(WatchLevel level, WatchCounts& counts) {
 }
 
 }  // namespace
+
+CheckBaselineResult read_check_baseline(const Source& source) {
+  if (source.text().size() > kLargestMusicXml) {
+    return {{},
+            fmt::format("1: expected at most {} bytes, found {}", kLargestMusicXml,
+                        source.text().size())};
+  }
+  CheckBaselineResult result;
+  for (std::size_t number = 1; number <= source.line_count(); ++number) {
+    const std::string_view text = source.line_text(number);
+    if (text.empty()) continue;
+    const CheckLineResult line = read_check_line(text);
+    if (!line.ok()) return {{}, fmt::format("{}: {}", number, line.problem)};
+    // The line of all, and those of files that could not be read, know of no finding.
+    if (!line.check || line.check->findings.empty()) continue;
+    std::vector<std::string>& known = result.baseline.known[line.check->file.source];
+    for (const PlacedFinding& finding : line.check->findings) known.push_back(key_of(finding));
+  }
+  for (auto& [name, known] : result.baseline.known) std::ranges::sort(known);
+  return result;
+}
 
 void leave_out_known(FileCheck& check, const CheckBaseline& baseline) {
   const auto file = baseline.known.find(check.file.source);

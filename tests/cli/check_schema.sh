@@ -64,6 +64,10 @@ read del(.watch)
 read .watch.extra = 0
 read del(.watch.strain)
 read .watch.info = -1
+read del(.told_by)
+read .told_by = "page"
+read del(.titles)
+read .titles = [null]
 read del(.findings)
 read .findings = null
 read .findings[0].code = "Missing Finger"

@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 #include "cli/faults.hpp"
 #include "cli/input.hpp"
+#include "cli/input_lines.hpp"
 #include "cli/messages.hpp"
 #include "cli/options/fingers.hpp"
 #include "cli/options/format.hpp"
@@ -37,6 +38,7 @@ struct CheckFormat;
 /// What the command line of `check` asks for.
 struct CheckOptions {
   Library library;
+  bool join = false;                    ///< the paths are lines of earlier checks
   const CheckFormat* format = nullptr;  ///< one of kCheckFormats
   std::string output;                   ///< empty for standard output
   CheckChoice choice;                   ///< what is looked for
@@ -127,6 +129,14 @@ void leave_out_lower(std::vector<PlacedFinding>& findings, WatchLevel least) {
   std::erase_if(findings, [least](const PlacedFinding& finding) { return finding.level < least; });
 }
 
+/// What of a file is to be said, and its counts.
+void write(FileCheck found, const CheckOptions& options, Checked& checked) {
+  leave_out_known(found, options.baseline);
+  leave_out_lower(found.findings, options.show);
+  checked.text = options.format->write_file(found, options);
+  checked.result = std::move(found.file);
+}
+
 Checked check_file(const LibraryFile& file, const CheckOptions& options) {
   Input input;
   input.name = file.path;
@@ -140,10 +150,7 @@ Checked check_file(const LibraryFile& file, const CheckOptions& options) {
     found.file = {input.name, input.problem, {}};
     checked.messages = message_line(input.name + ": " + input.problem);
   }
-  leave_out_known(found, options.baseline);
-  leave_out_lower(found.findings, options.show);
-  checked.text = options.format->write_file(found, options);
-  checked.result = std::move(found.file);
+  write(std::move(found), options, checked);
   return checked;
 }
 
@@ -172,18 +179,62 @@ ExitStatus status_of(const AllCounts& all, const CheckOptions& options) {
   return found ? ExitStatus::answer : ExitStatus::done;
 }
 
-AllCounts check_files(const std::vector<LibraryFile>& files, const CheckOptions& options,
-                      Output& output) {
+/// What all files come to.
+struct Sum {
   AllCounts all;
-  Rows rows;
-  const auto make = [&](const LibraryFile& file) { return check_whatever_happens(file, options); };
-  const auto take = [&](FileCounts counts) {
+  Rows rows;  ///< where they are read
+
+  void add(FileCounts counts, const CheckOptions& options) {
     all.add(counts);
     if (options.format->is_read) rows.push_back(std::move(counts));
-  };
+  }
+};
+
+Sum check_files(const std::vector<LibraryFile>& files, const CheckOptions& options,
+                Output& output) {
+  Sum sum;
+  const auto make = [&](const LibraryFile& file) { return check_whatever_happens(file, options); };
+  const auto take = [&](FileCounts counts) { sum.add(std::move(counts), options); };
   through_files(files, options.library, output, options.format->is_read, make, take);
-  output.write(options.format->write_all(rows, all, options));
-  return all;
+  return sum;
+}
+
+/// Why a line of an earlier check does not go with what is asked for; empty where it does.
+std::string line_problem(const CheckLineResult& line, const CheckChoice& choice) {
+  if (!line.ok() || !line.check) return line.problem;
+  for (const PlacedFinding& finding : line.check->findings) {
+    const bool of_hand = !choice.hand || !finding.where.hand || finding.where.hand == choice.hand;
+    if (choice.takes(finding.code) && of_hand) continue;
+    return fmt::format(
+        "expected what --hand, --only and --leave-out take, found {}; join lines "
+        "with the options that they were made with",
+        finding.code);
+  }
+  return {};
+}
+
+/// Takes the lines of earlier checks, file after file, as what was found; false, and messages,
+/// where some are none. The others are taken all the same.
+bool join_lines(const LibraryFile& file, const CheckOptions& options, Output& output, Sum& sum) {
+  bool all_read = true;
+  const std::string name = file.path == "-" ? "standard input" : file.path;
+  InputLines lines(file.path);
+  while (const std::optional<std::string_view> text = lines.next()) {
+    CheckLineResult line = read_check_line(*text);
+    const std::string problem = line_problem(line, options.choice);
+    if (!problem.empty()) {
+      say(fmt::format("{}:{}: {}", name, lines.number(), problem));
+      all_read = false;
+    } else if (line.check) {
+      Checked checked;
+      if (!line.check->file.ok()) say(line.check->file.source + ": " + line.check->file.error);
+      write(std::move(*line.check), options, checked);
+      output.write(checked.text);
+      sum.add(std::move(checked.result), options);
+    }
+  }
+  if (!lines.problem().empty()) say(name + ": " + lines.problem());
+  return all_read && lines.problem().empty();
 }
 
 /// False, and a message, where the earlier check cannot be read.
@@ -203,10 +254,16 @@ ExitStatus check(CheckOptions options) {
   if (!options.baseline_path.empty() && !read_baseline(options)) return ExitStatus::input_failed;
   Output output(options.output);
   if (!output.open(InputFiles(found.inputs))) return ExitStatus::wrong_usage;
-  const AllCounts all = check_files(found.files, options, output);
-  const ExitStatus status = status_of(all, options);
+  Sum sum;
+  bool all_joined = true;
+  if (!options.join) sum = check_files(found.files, options, output);
+  for (const LibraryFile& file : found.files) {
+    if (options.join) all_joined &= join_lines(file, options, output, sum);
+  }
+  output.write(options.format->write_all(sum.rows, sum.all, options));
+  const ExitStatus status = all_joined ? status_of(sum.all, options) : ExitStatus::input_failed;
   // A text without any file in it would say nothing.
-  if (options.format->is_read && all.read == 0) return status;
+  if (options.format->is_read && sum.all.read == 0) return status;
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 
@@ -243,6 +300,10 @@ Command add_check(CLI::App& program) {
                    "input. Files come in the order given, those of a folder by name")
       ->type_name("");
   add_library(*line, options->library);
+  line->add_flag(
+      "--join", options->join,
+      "The files are lines of earlier checks (--format jsonl): what all of them come to, "
+      "as if one check had made them");
   add_format(*line, kCheckFormats, options->format);
   add_output(*line, options->output);
   add_hand(*line, options->choice.hand, "Check this hand only");

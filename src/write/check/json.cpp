@@ -46,6 +46,9 @@ std::string write_check_jsonl(const FileCheck& check) {
   if (!file.ok()) return line_about(kForm, file.source, file.error, [](JsonWriter& /*json*/) {});
   return line_about(kForm, file.source, std::nullopt, [&](JsonWriter& json) {
     add_counts(json, file.counts);
+    json.member<"told_by">(Word{check.placing == Placing::bar_and_beat ? "bar" : "line"});
+    json.member<"titles">(
+        [&] { json.list(check.titles, [&](const std::string& title) { json.value(title); }); });
     json.member<"findings">([&] {
       json.list(check.findings, [&](const PlacedFinding& found) { add_finding(json, found); });
     });
