@@ -1,3 +1,4 @@
+#include "cli/built_with.hpp"
 #include "cli/commands.hpp"
 #include "cli/empty_value.hpp"
 #include "cli/faults.hpp"
@@ -40,10 +41,18 @@ std::string footer() {
          '\n' + wrapped("Caution: ", caution(), kHelpColumns);
 }
 
+/// Scripts read the first line.
+std::string version() {
+  std::string lines = "fingerturn " + std::string(kVersion) + '\n' +
+                      wrapped("built with ", kBuiltWith, kHelpColumns);
+  lines.pop_back();  // the line feed at the end, which comes of itself
+  return lines;
+}
+
 void describe(CLI::App& program) {
   program.formatter(std::make_shared<HelpFormat>());
   program.set_help_flag("-h,--help", "Show this help");
-  program.set_version_flag("--version", "fingerturn " + std::string(kVersion), "Show the version");
+  program.set_version_flag("--version", version, "Show the version, and what it was built with");
   program.get_formatter()->label("SUBCOMMAND", "COMMAND");
   program.failure_message(
       [](const CLI::App* app, const CLI::Error& problem) { return usage_message(*app, problem); });

@@ -43,4 +43,12 @@ done
 run --version
 status_is 0
 version="$(sed -n 's/^project(fingerturn VERSION \([0-9.]*\).*/\1/p' "$FINGERTURN_SOURCE_DIR/CMakeLists.txt")"
-is "$(cat out)" "fingerturn $version"
+is "$(head -n 1 out)" "fingerturn $version"
+holds "--version keeps to 80 columns" test "$(widest out)" -le 80
+tr --squeeze-repeats ' \n' ' ' <out >in_a_line
+holds "--version names the compiler" grep --quiet --extended-regexp ' built with [A-Za-z]+ [0-9.]+, ' in_a_line
+linked="$(sed -n 's/^set(FINGERTURN_LINKED_MODULES \(.*\))/\1/p' "$FINGERTURN_SOURCE_DIR/CMakeLists.txt")"
+holds "the library is linked with something" test -n "$linked"
+for module in $linked nlohmann_json CLI11; do
+  has in_a_line ", $module $(pkg-config --modversion "$module")"
+done
