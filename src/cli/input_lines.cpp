@@ -11,8 +11,8 @@
 namespace fingerturn::cli {
 struct InputLines::File {
   struct FreeLetters {
-    void operator()(char* letters) const noexcept {
-      std::free(letters);  // NOLINT(*-no-malloc,*-owning-memory): getline allocates so
+    void operator()(char* line) const noexcept {
+      std::free(line);  // NOLINT(*-no-malloc,*-owning-memory): getline allocates so
     }
   };
   OpenFile stream;

@@ -50,5 +50,7 @@ holds "--version names the compiler" grep --quiet --extended-regexp ' built with
 linked="$(sed -n 's/^set(FINGERTURN_LINKED_MODULES \(.*\))/\1/p' "$FINGERTURN_SOURCE_DIR/CMakeLists.txt")"
 holds "the library is linked with something" test -n "$linked"
 for module in $linked nlohmann_json CLI11; do
-  has in_a_line ", $module $(pkg-config --modversion "$module")"
+  # Debian's re2 does not tell its own.
+  told=" $(pkg-config --modversion "$module")"
+  has in_a_line ", $module${told/# 0.0.0/}"
 done
