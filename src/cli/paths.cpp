@@ -92,6 +92,8 @@ std::vector<std::string> names_in(const std::string& list) {
 
 }  // namespace
 
+std::span<const std::string_view> known_endings() noexcept { return kEndings; }
+
 std::vector<LibraryFile> files_of(const std::vector<std::string>& paths) {
   std::vector<LibraryFile> found;
   for (const std::string& path : paths) {

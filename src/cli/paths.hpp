@@ -1,7 +1,9 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace fingerturn::cli {
@@ -11,6 +13,9 @@ struct LibraryFile {
   std::string path;
   std::string problem;  ///< why it cannot be read, where that is known already; else empty
 };
+
+/// The endings of names, such as ".passage", by which passages and scores in folders are known.
+std::span<const std::string_view> known_endings() noexcept;
 
 /// The files that paths lead to, in the order of the paths. A folder stands for the files with a
 /// known ending in it and in its folders, in the order of their names; what is hidden and folders

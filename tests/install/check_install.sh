@@ -18,3 +18,9 @@ use_installed "$work/moved" "$work/build" "$@"
 
 # So does the program.
 "$work/moved/bin/fingerturn" --version | grep --fixed-strings --line-regexp "fingerturn $version"
+
+# The guides are where man and the shells look for them.
+for guide in man/man1/fingerturn.1 man/man1/fingerturn-scale.1 bash-completion/completions/fingerturn \
+  zsh/site-functions/_fingerturn fish/vendor_completions.d/fingerturn.fish; do
+  test -s "$work/moved/share/$guide"
+done

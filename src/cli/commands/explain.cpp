@@ -185,7 +185,7 @@ Command add_explain(CLI::App& program) {
   line->add_option("NAME", options->name,
                    "A rule, its section as in 2.4, a message, or words they have; without it, all "
                    "are listed")
-      ->type_name("");
+      ->type_name("RULE");
   line->add_flag("--messages", options->messages, "Look among the messages only");
   line->add_flag("--markdown", options->markdown,
                  "Write all rules, or with --messages all messages, as one page");

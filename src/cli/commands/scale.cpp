@@ -114,7 +114,7 @@ Command add_scale(CLI::App& program) {
   line->add_option("NAME", options->name_words,
                    "The scale, as in \"B-flat major\", \"F# harmonic minor\", \"C chromatic\", "
                    "\"Eb major arpeggio\", \"G dominant seventh\"; plain minor is natural minor")
-      ->type_name("");
+      ->type_name("SCALE");
   line->add_flag("--list", options->list, "List all names instead");
   add_hand(*line, wanted.hand,
            "Write this hand only; else both, the left an octave below the right");

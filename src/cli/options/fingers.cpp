@@ -84,7 +84,7 @@ void add_from(CLI::App& command, FingerOptions& fingers) {
                           .add_option("--from", fingers.from,
                                       "Instead of a report, put the fingers of this passage, such "
                                       "as an edited excerpt, into the MusicXML score")
-                          ->type_name("FILE");
+                          ->type_name("PASSAGE");
   command
       .add_flag("--replace", fingers.replace,
                 "In the place of fingers that differ, too; each is named")
