@@ -7,6 +7,8 @@
 #include <system_error>
 #include <utility>
 
+#include <unistd.h>
+
 namespace fingerturn::cli {
 
 namespace files = std::filesystem;
@@ -55,8 +57,11 @@ void Output::write(std::string_view text) {
   size_ += static_cast<long>(text.size());
 }
 
-TextSink Output::sink() {
-  return [this](std::string_view text) { write(text); };
+TextSink Output::sink(Progress& progress) {
+  return [this, &progress, on_terminal = ::isatty(::fileno(stream_)) == 1](auto text) {
+    if (on_terminal) progress.rub_out();
+    write(text);
+  };
 }
 
 bool Output::cut_to(long size) {

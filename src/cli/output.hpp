@@ -3,6 +3,7 @@
 #include "cli/exit_status.hpp"
 #include "cli/input_files.hpp"
 #include "cli/new_file.hpp"
+#include "cli/progress.hpp"
 #include "fingerturn/report.hpp"
 
 #include <cstdio>
@@ -18,14 +19,16 @@ class Output {
   /// An empty path, or "-", is standard output.
   explicit Output(std::string path);
 
-  [[nodiscard]] bool is_standard() const noexcept { return path_.empty(); }
+  /// Empty for standard output.
+  [[nodiscard]] const std::string& path() const noexcept { return path_; }
   /// Whether it is none of the inputs; says so where it is.
   [[nodiscard]] bool spares(const InputFiles& inputs) const;
   /// Opens it; false, and a message, where it cannot be written or would overwrite an input.
   bool open(const InputFiles& inputs);
   void write(std::string_view text);
-  /// Writes what it is given, for as long as this output lives where it is.
-  [[nodiscard]] TextSink sink();
+  /// Writes what it is given, for as long as this output lives where it is; where that goes to the
+  /// terminal, the line of progress leaves it first.
+  [[nodiscard]] TextSink sink(Progress& progress);
 
   /// How much has been written; what comes after it can be taken back, but not from standard output
   /// or a device: false there.

@@ -38,12 +38,14 @@ void name_passages(ScoreInput& input) {
   }
 }
 
-Collection collect(const ReportOptions& options) {
+Collection collect(const ReportOptions& options, Progress& progress) {
   Collection all;
   ScoreInput& together = all.together;
+  std::size_t number = 0;
   for (const std::string& path : options.files) {
+    progress.turn_to(++number, options.files.size(), path);
     const ExitStatus status = status_of_work(path, [&] {
-      ScoreInput input = read_to_report(path, options);
+      ScoreInput input = read_to_report(path, options, progress);
       if (input.status != ExitStatus::done) return input.status;
       name_passages(input);
       together.name = input.name;
@@ -116,11 +118,12 @@ bool make_folder(const std::string& path) {
 
 /// Writes a page; where that cannot be done, nothing is left of it.
 ExitStatus write_page(ScoreInput input, const std::string& path, const InputFiles& inputs,
-                      const ReportOptions& options) {
+                      const ReportOptions& options, Progress& progress) {
   Output output(path);
   if (!output.open(inputs)) return ExitStatus::wrong_usage;
   const ExitStatus status = status_of_work(input.name, [&] {
-    options.format->write(std::move(input), options, output.sink());
+    progress.during(
+        [&] { options.format->write(std::move(input), options, output.sink(progress)); });
     return ExitStatus::done;
   });
   if (status != ExitStatus::done) return status;
@@ -134,7 +137,7 @@ bool spares_inputs(const std::vector<std::string>& paths, const InputFiles& inpu
 }
 
 /// One page after another, so that only one is open at a time.
-ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
+ExitStatus write_folder(ScoreInput all, const ReportOptions& options, Progress& progress) {
   if (!make_folder(options.output)) return ExitStatus::wrong_usage;
   const files::path folder = options.output;
   const Pages& pages = *options.format->pages;
@@ -146,11 +149,12 @@ ExitStatus write_folder(ScoreInput all, const ReportOptions& options) {
   const InputFiles inputs(options.files);
   if (!spares_inputs(paths, inputs)) return ExitStatus::wrong_usage;
   for (std::size_t i = 0; i < links.size(); ++i) {
+    progress.turn_to(i + 1, links.size(), paths[i]);
     ScoreInput page;
     page.name = all.name;
     page.index = fmt::format("index.{}", pages.index_ending);
     page.score.passages.push_back(std::move(all.score.passages[i]));
-    const ExitStatus status = write_page(std::move(page), paths[i], inputs, options);
+    const ExitStatus status = write_page(std::move(page), paths[i], inputs, options, progress);
     if (status == ExitStatus::wrong_usage) return status;
     all.status = std::max(all.status, status);
   }
@@ -163,11 +167,14 @@ ExitStatus write_pages(const ReportOptions& options) {
   const bool folder = is_folder(options.output);
   Output output(options.output);
   if (!folder && !output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;
-  Collection all = collect(options);
+  Progress progress(leaves_room_for_progress(options.output));
+  Collection all = collect(options, progress);
   if (!all.any_read) return all.together.status;
-  if (folder) return write_folder(std::move(all.together), options);
+  if (folder) return write_folder(std::move(all.together), options, progress);
   const ExitStatus status = all.together.status;
-  options.format->write(std::move(all.together), options, output.sink());
+  progress.turn_to(all.together.name);
+  progress.during(
+      [&] { options.format->write(std::move(all.together), options, output.sink(progress)); });
   return output.finish() ? status : ExitStatus::wrong_usage;
 }
 

@@ -31,11 +31,12 @@ FingeringOptions fingering_options(const ReportOptions& options) {
           options.fingers.wishes};
 }
 
-ScoreInput read_to_report(const std::string& path, const ReportOptions& options) {
+ScoreInput read_to_report(const std::string& path, const ReportOptions& options,
+                          Progress& progress) {
   std::optional<Source> source = read_input(path);
   if (!source) return failed(ExitStatus::input_failed);
   const bool is_typed = form_of(*source) == SourceForm::notation;
-  ScoreInput input = read_score(std::move(*source), options.notes);
+  ScoreInput input = read_score(std::move(*source), options.notes, progress);
   if (input.status != ExitStatus::done) return input;
   if (options.format->is_score && is_typed && !can_be_a_score(input)) {
     return failed(ExitStatus::wrong_usage);
@@ -45,7 +46,8 @@ ScoreInput read_to_report(const std::string& path, const ReportOptions& options)
   if (options.fingers.kept) {
     input.score = without_suggestions_outside(std::move(input.score), *options.fingers.kept);
   }
-  input.score = with_fingerings(input.score, fingering_options(options), options.notes.bars);
+  input.score = progress.during(
+      [&] { return with_fingerings(input.score, fingering_options(options), options.notes.bars); });
   return input;
 }
 

@@ -9,7 +9,8 @@ namespace fingerturn::cli {
 
 /// Reads an input to report on in the format that was asked for, and fills in missing fingers where
 /// that was asked for.
-ScoreInput read_to_report(const std::string& path, const ReportOptions& options);
+ScoreInput read_to_report(const std::string& path, const ReportOptions& options,
+                          Progress& progress);
 
 /// How missing fingers are filled in, by what was asked for.
 FingeringOptions fingering_options(const ReportOptions& options);

@@ -103,13 +103,14 @@ std::string bars_there_are(const Score& score) {
 
 }  // namespace
 
-ScoreInput read_score(const std::string& path, const ChosenNotes& notes) {
+ScoreInput read_score(const std::string& path, const ChosenNotes& notes, Progress& progress) {
   std::optional<Source> source = read_input(path);
-  return source ? read_score(std::move(*source), notes) : failed(ExitStatus::input_failed);
+  return source ? read_score(std::move(*source), notes, progress)
+                : failed(ExitStatus::input_failed);
 }
 
-ScoreInput read_score(Source source, const ChosenNotes& notes) {
-  ReadResult result = read(source, {notes.hand, notes.part});
+ScoreInput read_score(Source source, const ChosenNotes& notes, Progress& progress) {
+  ReadResult result = progress.during([&] { return read(source, {notes.hand, notes.part}); });
   say_text(render(text_read(result, source), result.diagnostics));
   if (!result.ok()) return failed(ExitStatus::input_failed);
   std::string name = source.name();

@@ -2,6 +2,7 @@
 
 #include "cli/exit_status.hpp"
 #include "cli/options/notes.hpp"
+#include "cli/progress.hpp"
 #include "fingerturn/analysed.hpp"
 #include "fingerturn/score.hpp"
 #include "fingerturn/source.hpp"
@@ -26,8 +27,8 @@ ScoreInput failed(ExitStatus status);
 /// Reads an input and cuts it down to the passage and hand that were asked for. Where it has no
 /// such passage, or no notes in that hand and the bars that were asked for, the command cannot be
 /// carried out on it as given.
-ScoreInput read_score(const std::string& path, const ChosenNotes& notes);
-ScoreInput read_score(Source source, const ChosenNotes& notes);
+ScoreInput read_score(const std::string& path, const ChosenNotes& notes, Progress& progress);
+ScoreInput read_score(Source source, const ChosenNotes& notes, Progress& progress);
 
 /// The score in the key, or the keys, that were asked for.
 Transposed in_chosen_key(const Score& score, const ChosenNotes& notes);

@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include <sys/ioctl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace fingerturn::cli {
@@ -32,6 +33,14 @@ int columns_of(int descriptor) noexcept {
 int terminal_columns() noexcept { return columns_of(STDOUT_FILENO); }
 
 bool writes_to_terminal() noexcept { return ::isatty(STDOUT_FILENO) == 1; }
+
+bool reads_from_terminal() noexcept { return ::isatty(STDIN_FILENO) == 1; }
+
+bool writes_to_pipe() noexcept {
+  struct stat status {};
+  return ::fstat(STDOUT_FILENO, &status) == 0 &&
+         (S_ISFIFO(status.st_mode) || S_ISSOCK(status.st_mode));
+}
 
 std::optional<int> message_columns() noexcept {
   if (::isatty(STDERR_FILENO) != 1 || is_dumb()) return std::nullopt;

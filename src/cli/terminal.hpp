@@ -13,6 +13,12 @@ int terminal_columns() noexcept;
 /// Whether standard output goes to a terminal.
 bool writes_to_terminal() noexcept;
 
+/// Whether standard input is what somebody types.
+bool reads_from_terminal() noexcept;
+
+/// Whether standard output goes into a pipe, at the end of which another program reads.
+bool writes_to_pipe() noexcept;
+
 /// The width of the terminal that messages go to; none where they go elsewhere, or where the
 /// environment says that the terminal is dumb.
 std::optional<int> message_columns() noexcept;

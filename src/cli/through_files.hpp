@@ -5,12 +5,9 @@
 #include "cli/options/library.hpp"
 #include "cli/output.hpp"
 #include "cli/progress.hpp"
-#include "cli/terminal.hpp"
 
-#include <algorithm>
 #include <cstddef>
 #include <string>
-#include <thread>
 #include <utility>
 #include <vector>
 
@@ -24,19 +21,21 @@ struct FromFile {
   std::string messages;
 };
 
-inline std::size_t jobs_for(std::size_t files, const Library& library) {
-  const std::size_t wanted =
-      library.jobs ? static_cast<std::size_t>(*library.jobs) : std::thread::hardware_concurrency();
-  return std::clamp<std::size_t>(wanted, 1, std::max<std::size_t>(files, 1));
-}
+/// How many files are worked at together.
+std::size_t jobs_for(std::size_t files, const Library& library);
+
+/// Whether a line of progress has a place: it has none between lines for programs on a terminal,
+/// nor where somebody types.
+bool has_room_for_progress(const std::vector<LibraryFile>& files, const Output& output,
+                           bool is_read);
 
 /// Goes through files, several at a time: `make(file)` gives a FromFile, and `take(result)` is
 /// called in the order of the files, after its text has been written. On a terminal it says how far
-/// it is; not where lines for programs go there (`is_read` false), between which is no place.
+/// it is; `is_read` is whether what is written is read by people.
 template <typename Make, typename Take>
 void through_files(const std::vector<LibraryFile>& files, const Library& library, Output& output,
                    bool is_read, const Make& make, const Take& take) {
-  Progress progress(files.size(), is_read || !output.is_standard() || !writes_to_terminal());
+  Progress progress(has_room_for_progress(files, output, is_read));
   std::size_t done = 0;
   const auto make_one = [&](std::size_t number) { return make(files[number]); };
   const auto take_one = [&](auto from) {
@@ -44,9 +43,12 @@ void through_files(const std::vector<LibraryFile>& files, const Library& library
     say_text(from.messages);
     output.write(from.text);
     take(std::move(from.result));
-    progress.show(done + 1, files[done].path);
     ++done;
+    progress.turn_to(done, files.size(), files[done - 1].path);
+    progress.show();
   };
+  if (!files.empty()) progress.turn_to(0, files.size(), files.front().path);
+  progress.show();
   in_order(files.size(), jobs_for(files.size(), library), make_one, take_one);
 }
 

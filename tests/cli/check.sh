@@ -336,34 +336,17 @@ wrong_usage check - - <<<'C4:1'
 wrong_usage check - --files-from - <<<'C4:1'
 is "$(cat err)" 'fingerturn: standard input can be read once only'
 
-# A line of progress, on a terminal only; long lines are continued there.
-run check many
-lacks err 'of 60 files'
-if script --quiet --return --command true /dev/null </dev/null >/dev/null 2>&1; then
-  on_terminal() {
-    local command
-    printf -v command '%q ' "$FINGERTURN" check "$@"
-    script --quiet --return --command "stty cols 60; $command" /dev/null </dev/null |
-      tr --delete '\r' >typescript
-  }
+# Long lines are continued on a terminal.
+if has_terminals; then
   mkdir good
   cp book/*.passage book/later/c.passage good
-  on_terminal good
-  holds "shows progress" grep --quiet 'of 3 files: ' typescript
-  sed 's/[0-9]* of 3 files: [^\x1B]*//; s/\x1B\[K//g' typescript >seen
-  is "$(sed -n 3,5p seen)" \
+  on_terminal 60 'fingerturn check good'
+  is "$(sed -n 3,5p out)" \
     'good/c.passage:1:1: bar 1, right hand: caution: One
   finger, the thumb, stands on two notes struck together, C4
   and E4. [one-finger-twice]'
-  on_terminal good --columns 200
-  has typescript 'stands on two notes struck together, C4 and E4. [one-finger-twice]'
-  on_terminal good --format jsonl
-  lacks typescript 'of 3 files'
-  "$FINGERTURN" check good --format jsonl | same_files - typescript
-  on_terminal good --format jsonl -o report
-  has typescript 'of 3 files'
-  TERM=dumb on_terminal good
-  lacks typescript 'of 3 files'
-else
-  echo "SKIPPED: script of bsdutils, or a place for terminals, is not there: progress"
+  on_terminal 60 'fingerturn check good --columns 200'
+  has out 'stands on two notes struck together, C4 and E4. [one-finger-twice]'
+  on_terminal 60 'fingerturn check good --format jsonl'
+  "$FINGERTURN" check good --format jsonl | same_files - out
 fi

@@ -96,6 +96,24 @@ run_as_nobody() {
   rm program
 }
 
+# Whether a program can be run at a terminal here; says so where not.
+has_terminals() {
+  script --quiet --return --command true /dev/null </dev/null >/dev/null 2>&1 && return
+  echo "SKIPPED: script of bsdutils, or a place for terminals, is not there"
+  [[ "${CI:-}" != true ]] || holds "there is a place for terminals" false
+  return 1
+}
+
+# on_terminal COLUMNS COMMAND: runs a line of the shell, which finds the program as fingerturn, at a
+# terminal that is so wide. Leaves $status, the file bytes.raw with all that was written there, and
+# out, which lacks the signs for the beginning of a line.
+on_terminal() {
+  PATH="$(dirname "$FINGERTURN"):$PATH" script --quiet --return --command "stty cols $1; $2" \
+    /dev/null </dev/null >bytes.raw
+  status=$?
+  tr --delete '\r' <bytes.raw >out
+}
+
 # The widest line of a file, in characters.
 widest() { awk '{ if (length($0) > most) most = length($0) } END { print most + 0 }' "$1"; }
 

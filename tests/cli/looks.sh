@@ -63,37 +63,27 @@ lacks report.txt "$escape"
 run annotate long.passage -o report.txt --color always
 has report.txt "${escape}["
 
-# on_terminal COLUMNS WORDS...: runs the program on a terminal of that width.
-on_terminal() {
-  local columns="$1" command
-  printf -v command '%q ' "$FINGERTURN" "${@:2}"
-  script --quiet --return --command "stty cols $columns; $command" /dev/null </dev/null >typescript
-  status=$?
-  tr --delete '\r' <typescript >out
-}
-if script --quiet --return --command true /dev/null </dev/null >/dev/null 2>&1; then
-  on_terminal 50 annotate long.passage
+if has_terminals; then
+  on_terminal 50 'fingerturn annotate long.passage'
   status_is 0
   coloured
   sed "s/$escape\[[0-9;]*m//g" out >seen
   "$FINGERTURN" annotate long.passage --columns 50 >expected
   same_files seen expected
-  on_terminal 100 annotate long.passage --color never
+  on_terminal 100 'fingerturn annotate long.passage --color never'
   "$FINGERTURN" annotate long.passage --columns 100 >expected
   same_files out expected
-  on_terminal 100 annotate long.passage --columns 60 --color never
+  on_terminal 100 'fingerturn annotate long.passage --columns 60 --color never'
   holds "--columns comes before the terminal" test "$(widest out)" -le 60
-  on_terminal 10 annotate long.passage --color never
+  on_terminal 10 'fingerturn annotate long.passage --color never'
   "$FINGERTURN" annotate long.passage --columns 32 >expected
   same_files out expected
-  NO_COLOR=1 on_terminal 80 annotate long.passage
+  NO_COLOR=1 on_terminal 80 'fingerturn annotate long.passage'
   colourless
-  NO_COLOR='' on_terminal 80 annotate long.passage
+  NO_COLOR='' on_terminal 80 'fingerturn annotate long.passage'
   coloured
-  TERM=dumb on_terminal 80 annotate long.passage
+  TERM=dumb on_terminal 80 'fingerturn annotate long.passage'
   colourless
-  on_terminal 40 explain side
+  on_terminal 40 'fingerturn explain side'
   holds "explain keeps to the terminal" test "$(widest out)" -le 40
-else
-  echo "SKIPPED: script of bsdutils, or a place for terminals, is not there: terminals"
 fi

@@ -13,6 +13,7 @@
 #include "cli/report_input.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -26,10 +27,12 @@ namespace {
 /// One input after another into one output.
 class InTurn {
  public:
-  InTurn(const ReportOptions& options, Output& output) : options_(options), output_(output) {}
+  InTurn(const ReportOptions& options, Output& output)
+      : options_(options), output_(output), progress_(leaves_room_for_progress(options.output)) {}
 
   /// Where the report of an input fails half-way, what was written of it is taken back.
   ExitStatus write(const std::string& path) {
+    progress_.turn_to(++number_, options_.files.size(), path);
     const long before = output_.size();
     const ExitStatus status = status_of_work(path, [&] { return write_report(path); });
     if (status == ExitStatus::done) any_done_ = true;
@@ -43,15 +46,18 @@ class InTurn {
 
  private:
   ExitStatus write_report(const std::string& path) {
-    ScoreInput input = read_to_report(path, options_);
+    ScoreInput input = read_to_report(path, options_, progress_);
     if (input.status != ExitStatus::done) return input.status;
     if (options_.format->parted && any_done_) output_.write("\n");
-    options_.format->write(std::move(input), options_, output_.sink());
+    progress_.during(
+        [&] { options_.format->write(std::move(input), options_, output_.sink(progress_)); });
     return ExitStatus::done;
   }
 
   const ReportOptions& options_;
   Output& output_;
+  Progress progress_;
+  std::size_t number_ = 0;
   bool any_done_ = false;
 };
 

@@ -12,6 +12,7 @@
 #include "cli/options/player.hpp"
 #include "cli/options/value.hpp"
 #include "cli/output.hpp"
+#include "cli/progress.hpp"
 #include "cli/rule_names.hpp"
 #include "cli/terminal.hpp"
 #include "cli/through_files.hpp"
@@ -215,11 +216,14 @@ std::string line_problem(const CheckLineResult& line, const CheckChoice& choice)
 
 /// Takes the lines of earlier checks, file after file, as what was found; false, and messages,
 /// where some are none. The others are taken all the same.
-bool join_lines(const LibraryFile& file, const CheckOptions& options, Output& output, Sum& sum) {
+bool join_lines(const LibraryFile& file, const CheckOptions& options, Output& output,
+                Progress& progress, Sum& sum) {
   bool all_read = true;
   const std::string name = file.path == "-" ? "standard input" : file.path;
   InputLines lines(file.path);
-  while (const std::optional<std::string_view> text = lines.next()) {
+  while (const std::optional<std::string_view> text =
+             progress.during([&] { return lines.next(); })) {
+    progress.turn_to(fmt::format("{}: {} lines", name, lines.number()));
     CheckLineResult line = read_check_line(*text);
     const std::string problem = line_problem(line, options.choice);
     if (!problem.empty()) {
@@ -256,9 +260,13 @@ ExitStatus check(CheckOptions options) {
   if (!output.open(InputFiles(found.inputs))) return ExitStatus::wrong_usage;
   Sum sum;
   bool all_joined = true;
-  if (!options.join) sum = check_files(found.files, options, output);
-  for (const LibraryFile& file : found.files) {
-    if (options.join) all_joined &= join_lines(file, options, output, sum);
+  if (options.join) {
+    Progress progress(has_room_for_progress(found.files, output, options.format->is_read));
+    for (const LibraryFile& file : found.files) {
+      all_joined &= join_lines(file, options, output, progress, sum);
+    }
+  } else {
+    sum = check_files(found.files, options, output);
   }
   output.write(options.format->write_all(sum.rows, sum.all, options));
   const ExitStatus status = all_joined ? status_of(sum.all, options) : ExitStatus::input_failed;

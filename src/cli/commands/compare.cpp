@@ -96,11 +96,22 @@ bool add_alternates(std::vector<ScoreInput>& inputs) {
   return any;
 }
 
+AnalysedScore analysed_to_compare(ScoreInput input, const CompareOptions& options) {
+  if (options.suggest) {
+    input.score =
+        with_fingerings(input.score, {options.player.reach_semitones, 1}, options.notes.bars);
+  }
+  return with_difficulties(
+      analysed(std::move(input.name), std::move(input.score), options.player, options.notes.bars));
+}
+
 /// The inputs, with missing fingers filled in where that is asked for.
-std::optional<std::vector<AnalysedScore>> read_all(CompareOptions& options, ExitStatus& worst) {
+std::optional<std::vector<AnalysedScore>> read_all(CompareOptions& options, ExitStatus& worst,
+                                                   Progress& progress) {
   std::vector<ScoreInput> inputs;
   for (const std::string& path : options.files) {
-    inputs.push_back(read_score(path, options.notes));
+    progress.turn_to(inputs.size() + 1, options.files.size(), path);
+    inputs.push_back(read_score(path, options.notes, progress));
     worst = std::max(worst, inputs.back().status);
   }
   if (worst != ExitStatus::done) return std::nullopt;
@@ -111,12 +122,8 @@ std::optional<std::vector<AnalysedScore>> read_all(CompareOptions& options, Exit
   if (!options.notes.bars && inputs.size() > 1) options.notes.bars = shared_bars(inputs);
   std::vector<AnalysedScore> all;
   for (ScoreInput& input : inputs) {
-    if (options.suggest) {
-      input.score =
-          with_fingerings(input.score, {options.player.reach_semitones, 1}, options.notes.bars);
-    }
-    all.push_back(with_difficulties(analysed(std::move(input.name), std::move(input.score),
-                                             options.player, options.notes.bars)));
+    progress.turn_to(all.size() + 1, inputs.size(), input.name);
+    all.push_back(progress.during([&] { return analysed_to_compare(std::move(input), options); }));
   }
   return all;
 }
@@ -170,13 +177,16 @@ ExitStatus compare(CompareOptions options) {
   Output output(options.output);
   if (!output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;
   ExitStatus worst = ExitStatus::done;
-  const std::optional<std::vector<AnalysedScore>> all = read_all(options, worst);
+  Progress progress(leaves_room_for_progress(options.output));
+  const std::optional<std::vector<AnalysedScore>> all = read_all(options, worst, progress);
   if (!all) return worst;
   std::optional<AnalysedScore> suggestion;
-  if (options.suggest) suggestion = suggested(all->front().written(), options);
-  const PairedScores paired =
-      compare_scores(*all, suggestion ? &*suggestion : nullptr,
-                     options.only_both ? ComparedEvents::fingered_in_all : ComparedEvents::all);
+  const ComparedEvents events =
+      options.only_both ? ComparedEvents::fingered_in_all : ComparedEvents::all;
+  const PairedScores paired = progress.during([&] {
+    if (options.suggest) suggestion = suggested(all->front().written(), options);
+    return compare_scores(*all, suggestion ? &*suggestion : nullptr, events);
+  });
   if (paired.problem) {
     say(problem_words(*all, *paired.problem));
     return ExitStatus::wrong_usage;
@@ -190,7 +200,7 @@ ExitStatus compare(CompareOptions options) {
     return ExitStatus::wrong_usage;
   }
   const TextStyle style = text_style(options.look, options.output);
-  output.write(options.format->write(paired.comparisons, style));
+  output.write(progress.during([&] { return options.format->write(paired.comparisons, style); }));
   return output.finish() ? ExitStatus::done : ExitStatus::wrong_usage;
 }
 

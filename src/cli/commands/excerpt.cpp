@@ -26,7 +26,9 @@ struct ExcerptOptions {
 ExitStatus excerpt(const ExcerptOptions& options) {
   Output output(options.output);
   if (!output.open(InputFiles({options.file}))) return ExitStatus::wrong_usage;
-  const ScoreInput input = read_score(options.file, options.notes);
+  Progress progress(leaves_room_for_progress(options.output));
+  progress.turn_to(options.file);
+  const ScoreInput input = read_score(options.file, options.notes, progress);
   if (input.status != ExitStatus::done) return input.status;
   const Excerpt cut = fingerturn::excerpt(input.score, *options.notes.bars);
   const std::optional<std::string> text = written_in(

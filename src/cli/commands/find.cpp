@@ -12,6 +12,7 @@
 #include "cli/options/player.hpp"
 #include "cli/options/value.hpp"
 #include "cli/output.hpp"
+#include "cli/progress.hpp"
 #include "cli/score_input.hpp"
 #include "cli/terminal.hpp"
 #include "cli/through_files.hpp"
@@ -130,7 +131,8 @@ FindPatternResult wanted(const FindOptions& options, ExitStatus& status) {
   if (options.figure.empty()) return parse_find_pattern(options.pattern);
   ChosenNotes notes;
   notes.hand = options.hand;
-  const ScoreInput figure = read_score(options.figure, notes);
+  Progress progress(false);  // a figure is short
+  const ScoreInput figure = read_score(options.figure, notes, progress);
   status = figure.status;
   if (status != ExitStatus::done) return {};
   return pattern_like(figure.score, options.likeness);
@@ -259,7 +261,7 @@ Command add_find(CLI::App& program) {
   line->add_option("--like", options->figure,
                    "Look for places like the passage of one hand in this file: the same steps, "
                    "rhythm and fingers, transposed or not")
-      ->type_name("FILE");
+      ->type_name("PASSAGE");
   line->add_flag("--any-fingers", options->likeness.any_fingers,
                  "With --like: whatever fingers there are");
   line->add_flag("--same-keys", options->likeness.same_keys, "With --like: not transposed");

@@ -14,6 +14,7 @@
 #include "text/wrap.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <memory>
 #include <string>
 #include <utility>
@@ -32,11 +33,13 @@ std::string why_text(const std::vector<WhyFingers>& all, const TextStyle& style)
 }
 
 /// What decided at a moment of one input.
-ExitStatus tell_why(const std::string& path, const ReportOptions& options, Output& output) {
+ExitStatus tell_why(const std::string& path, const ReportOptions& options, Output& output,
+                    Progress& progress) {
   const BeatInBar& moment = *options.fingers.why;
-  ScoreInput input = read_score(path, options.notes);
+  ScoreInput input = read_score(path, options.notes, progress);
   if (input.status != ExitStatus::done) return input.status;
-  const std::vector<WhyFingers> all = why_fingers(input.score, moment, fingering_options(options));
+  const std::vector<WhyFingers> all =
+      progress.during([&] { return why_fingers(input.score, moment, fingering_options(options)); });
   if (all.empty()) {
     say(
         fmt::format("{}: nothing is struck in bar {} on beat {}; beats are known where there are a "
@@ -58,8 +61,12 @@ ExitStatus why(const ReportOptions& options) {
   Output output(options.output);
   if (!output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;
   ExitStatus worst = ExitStatus::done;
+  Progress progress(leaves_room_for_progress(options.output));
+  std::size_t number = 0;
   for (const std::string& path : options.files) {
-    worst = std::max(worst, status_of_work(path, [&] { return tell_why(path, options, output); }));
+    progress.turn_to(++number, options.files.size(), path);
+    worst = std::max(
+        worst, status_of_work(path, [&] { return tell_why(path, options, output, progress); }));
   }
   return output.size() > 0 && !output.finish() ? ExitStatus::wrong_usage : worst;
 }
@@ -77,11 +84,13 @@ ExitStatus put_back(const ReportOptions& options) {
   }
   ChosenNotes all = options.notes;
   all.bars.reset();
-  const ScoreInput score = read_score(options.files.front(), all);
+  Progress progress(leaves_room_for_progress(options.output));
+  progress.turn_to(options.files.front());
+  const ScoreInput score = read_score(options.files.front(), all, progress);
   if (score.status != ExitStatus::done) return score.status;
   ChosenNotes edited_notes;
   edited_notes.hand = options.notes.hand;
-  ScoreInput edited = read_score(fingers.from, edited_notes);
+  ScoreInput edited = read_score(fingers.from, edited_notes, progress);
   if (edited.status != ExitStatus::done) return edited.status;
   if (form_of(*score.document) == SourceForm::notation) {
     say(score.name + ": --from puts fingers into a MusicXML score, and this is a passage");

@@ -17,6 +17,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstddef>
 #include <memory>
 #include <optional>
 #include <span>
@@ -97,20 +98,24 @@ std::optional<PracticeMemory> earlier_plan(const PracticeCommandOptions& options
   return std::move(result.memory);
 }
 
-/// The plan of one input, whose missing fingers are filled in.
-ExitStatus practise(const std::string& path, const PracticeCommandOptions& options,
-                    Output& output) {
-  ScoreInput input = read_score(path, options.notes);
-  if (input.status != ExitStatus::done) return input.status;
+/// The plan of one input, whose missing fingers are filled in, in words.
+std::string plan_of(const ScoreInput& input, const PracticeCommandOptions& options) {
   Score fingered =
       with_fingerings(input.score, {options.player.reach_semitones, 1}, options.notes.bars);
   const AnalysedScore shown =
-      analysed(std::move(input.name), std::move(fingered), options.player, options.notes.bars);
+      analysed(input.name, std::move(fingered), options.player, options.notes.bars);
   TextStyle style = text_style(options.look, options.output);
   style.detail = options.detail;
-  const std::string text = options.format->write(shown, plan_practice(shown, options.plan), style);
+  return options.format->write(shown, plan_practice(shown, options.plan), style);
+}
+
+ExitStatus practise(const std::string& path, const PracticeCommandOptions& options, Output& output,
+                    Progress& progress) {
+  const ScoreInput input = read_score(path, options.notes, progress);
+  if (input.status != ExitStatus::done) return input.status;
+  const std::string text = progress.during([&] { return plan_of(input, options); });
   if (text.empty()) {
-    say(shown.name() +
+    say(input.name +
         ": there is nothing to write: no bar stands out by what it asks, or a score "
         "has no room for it");
     return ExitStatus::done;
@@ -141,8 +146,12 @@ ExitStatus practise_all(PracticeCommandOptions options) {
   }
   Output output(options.output);
   if (!output.open(InputFiles(inputs))) return ExitStatus::wrong_usage;
+  Progress progress(leaves_room_for_progress(options.output));
+  std::size_t number = 0;
   for (const std::string& path : options.files) {
-    worst = std::max(worst, status_of_work(path, [&] { return practise(path, options, output); }));
+    progress.turn_to(++number, options.files.size(), path);
+    worst = std::max(
+        worst, status_of_work(path, [&] { return practise(path, options, output, progress); }));
   }
   return output.size() > 0 && !output.finish() ? ExitStatus::wrong_usage : worst;
 }

@@ -60,14 +60,17 @@ ExitStatus try_fingers(const ReportOptions& options) {
   }
   Output output(options.output);
   if (!output.open(InputFiles(options.files))) return ExitStatus::wrong_usage;
-  const ScoreInput input = read_to_report(options.files.front(), options);
+  Progress progress(leaves_room_for_progress(options.output));
+  progress.turn_to(options.files.front());
+  const ScoreInput input = read_to_report(options.files.front(), options, progress);
   if (input.status != ExitStatus::done) return input.status;
   const FingersSet tried = set_fingers(input.score, options.fingers.settings);
   if (!tried.problem.empty()) {
     say(fmt::format("{}: {}", input.name, tried.problem));
     return ExitStatus::wrong_usage;
   }
-  const std::optional<std::string> result = result_of(input, tried.score, options);
+  const std::optional<std::string> result =
+      progress.during([&] { return result_of(input, tried.score, options); });
   if (!result) {
     say(
         fmt::format("--set is told as text, html, markdown or json, or written as passage or "
