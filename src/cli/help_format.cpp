@@ -4,13 +4,13 @@
 
 namespace fingerturn::cli {
 
-std::string described(const std::string& name, const std::string& description) {
+std::string described(const std::string& name, const std::string& description, int columns) {
   constexpr std::size_t kNameWidth = 24;
   const std::string opening = "  " + name;
   if (opening.size() + 2 <= kNameWidth) {
-    return wrapped(padded(opening, kNameWidth), description, kHelpColumns);
+    return wrapped(padded(opening, kNameWidth), description, columns);
   }
-  return opening + '\n' + wrapped(std::string(kNameWidth, ' '), description, kHelpColumns);
+  return opening + '\n' + wrapped(std::string(kNameWidth, ' '), description, columns);
 }
 
 std::string HelpFormat::make_option(const CLI::Option* option, bool is_positional) const {

@@ -12,7 +12,8 @@ namespace fingerturn::cli {
 inline constexpr int kHelpColumns = 80;
 
 /// A name with its description beside it; below it where the name is too long.
-std::string described(const std::string& name, const std::string& description);
+std::string described(const std::string& name, const std::string& description,
+                      int columns = kHelpColumns);
 
 /// Help that fits a terminal of 80 columns: names in one column, what they do wrapped beside them.
 class HelpFormat : public CLI::Formatter {

@@ -224,6 +224,9 @@ ExitStatus find(FindOptions options) {
   return ExitStatus::answer;
 }
 
+/// Manual pages indent what stands in help.
+constexpr int kFooterColumns = kHelpColumns - 8;
+
 /// The words of patterns, those of one meaning together, and how they are put together.
 std::string find_footer() {
   std::string text = "A pattern has a word for each event in a row, or several joined by commas:\n";
@@ -234,9 +237,10 @@ std::string find_footer() {
     for (; at < known.size() && known[at].meaning == meaning; ++at) {
       words += (words.empty() ? "" : " ") + known[at].word;
     }
-    text += described(words, meaning);
+    text += described(words, meaning, kFooterColumns);
   }
-  for (const auto& [words, meaning] : kOtherWords) text += described(words, meaning);
+  for (const auto& [words, meaning] : kOtherWords)
+    text += described(words, meaning, kFooterColumns);
   return text +
          "  fingerturn find 'LH: double x5+' etudes --rank\n"
          "  fingerturn find 'thumb-under,black' etudes\n"

@@ -316,6 +316,7 @@ TEST_CASE("the JSONL of a file says all that was found") {
         R"({"format":"fingerturn-check","version":1,"source":"test.passage","error":null,)"
         R"("passages":1,"events":2,"fingered":1,"preparatory":1,"single":0,"double":0,"level":0,)"
         R"("undetermined":1,"crossings":0,"watch":{"info":1,"caution":0,"strain":0},)"
+        R"("told_by":"line","titles":[""],)"
         R"("findings":[{"code":"missing-finger","level":"info","passage":1,"hand":"right",)"
         R"("bar":1,"beat":1.5,"line":2,"column":10,"message":"The finger is missing."}]})"
         "\n");
