@@ -51,4 +51,7 @@ std::string render(const Source& source, const Diagnostic& diagnostic);
 /// All of them, then how many more there were.
 std::string render(const Source& source, const Diagnostics& diagnostics);
 
+/// The first error in one line: "line 1, column 4: expected ..., found ... [finger-range]".
+std::string first_error(const Source& source, const Diagnostics& diagnostics);
+
 }  // namespace fingerturn

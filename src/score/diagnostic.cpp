@@ -154,4 +154,14 @@ std::string render(const Source& source, const Diagnostics& diagnostics) {
   return text;
 }
 
+std::string first_error(const Source& source, const Diagnostics& diagnostics) {
+  const auto error =
+      std::find_if(diagnostics.kept.begin(), diagnostics.kept.end(),
+                   [](const Diagnostic& entry) { return entry.severity == Severity::error; });
+  if (error == diagnostics.kept.end()) return "it could not be read";
+  const Place place = source.place_of(error->span.begin);
+  return fmt::format("line {}, column {}: {} [{}]", place.line, place.column, full_message(*error),
+                     error->code);
+}
+
 }  // namespace fingerturn

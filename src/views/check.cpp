@@ -120,16 +120,6 @@ void add_events(const Counts& from, CheckCounts& to) noexcept {
   to.crossings += from.crossings;
 }
 
-std::string first_error(const Source& source, const Diagnostics& diagnostics) {
-  const auto error =
-      std::find_if(diagnostics.kept.begin(), diagnostics.kept.end(),
-                   [](const Diagnostic& entry) { return entry.severity == Severity::error; });
-  if (error == diagnostics.kept.end()) return "it could not be read";
-  const Place place = source.place_of(error->span.begin);
-  return fmt::format("line {}, column {}: {} [{}]", place.line, place.column, full_message(*error),
-                     error->code);
-}
-
 /// The notation is typed as text; all else is a score that a program wrote.
 Placing placing_of(const Source& source) {
   return form_of(source) == SourceForm::notation ? Placing::line_and_column : Placing::bar_and_beat;

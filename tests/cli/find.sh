@@ -66,7 +66,7 @@ has out 'book/b.passage:2:26'
 run find 'double x3+' book/bad.passage book/b.passage --format jsonl
 status_is 3
 is "$(jq -c '[.source, .error, .bar, .read]' out)" \
-  '["book/bad.passage","it could not be read",null,null]
+  '["book/bad.passage","line 1, column 4: expected a finger from 1 to 5, found \"9\" [finger-range]",null,null]
 ["book/b.passage",null,1,null]
 [null,null,null,1]'
 rm book/bad.passage

@@ -91,10 +91,10 @@ void look_through(const Source& source, ReadResult result, const FindOptions& op
                                        : write_found_jsonl(score, places);
 }
 
-FoundInFile not_read(const LibraryFile& file, std::string problem, const FindOptions& options) {
+FoundInFile not_read(const std::string& name, std::string problem, const FindOptions& options) {
   FoundInFile found;
-  found.messages = message_line(file.path + ": " + problem);
-  found.result.source = file.path;
+  found.messages = message_line(name + ": " + problem);
+  found.result.source = name;
   found.result.error = std::move(problem);
   if (!options.format->is_read) found.text = write_found_jsonl(found.result);
   return found;
@@ -102,13 +102,14 @@ FoundInFile not_read(const LibraryFile& file, std::string problem, const FindOpt
 
 FoundInFile find_in_file(const LibraryFile& file, const FindOptions& options,
                          const Finder& finder) {
-  if (!file.problem.empty()) return not_read(file, file.problem, options);
+  if (!file.problem.empty()) return not_read(file.path, file.problem, options);
   const Input input = load_input(file.path);
-  if (!input.source) return not_read(file, input.problem, options);
+  if (!input.source) return not_read(input.name, input.problem, options);
   ReadResult result = read(*input.source, {options.hand, std::nullopt});
   if (!result.ok()) {
-    FoundInFile found = not_read(file, "it could not be read", options);
-    found.messages = render(text_read(result, *input.source), result.diagnostics);
+    const Source& text = text_read(result, *input.source);
+    FoundInFile found = not_read(input.name, first_error(text, result.diagnostics), options);
+    found.messages = render(text, result.diagnostics);
     return found;
   }
   FoundInFile found;
@@ -122,7 +123,7 @@ FoundInFile find_whatever_happens(const LibraryFile& file, const FindOptions& op
   try {
     return find_in_file(file, options, finder);
   } catch (const std::exception& problem) {
-    return not_read(file, fault_words(problem), options);
+    return not_read(file.path, fault_words(problem), options);
   }
 }
 
