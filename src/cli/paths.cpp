@@ -94,12 +94,12 @@ std::vector<std::string> names_in(const std::string& list) {
 
 std::span<const std::string_view> known_endings() noexcept { return kEndings; }
 
-std::vector<LibraryFile> files_of(const std::vector<std::string>& paths) {
+std::vector<LibraryFile> files_of(std::vector<std::string> paths) {
   std::vector<LibraryFile> found;
-  for (const std::string& path : paths) {
+  for (std::string& path : paths) {
     std::error_code ignored;
     if (path == "-" || !files::is_directory(path, ignored)) {
-      found.push_back({path, {}});
+      found.push_back({std::move(path), {}});
       continue;
     }
     const std::size_t before = found.size();

@@ -20,7 +20,7 @@ std::span<const std::string_view> known_endings() noexcept;
 /// The files that paths lead to, in the order of the paths. A folder stands for the files with a
 /// known ending in it and in its folders, in the order of their names; what is hidden and folders
 /// behind links are passed over. Says so where a folder holds no such file.
-std::vector<LibraryFile> files_of(const std::vector<std::string>& paths);
+std::vector<LibraryFile> files_of(std::vector<std::string> paths);
 
 /// The paths in a list, one a line, from a file or from standard input where it is "-". Says so and
 /// gives nothing where the list cannot be read.

@@ -257,7 +257,7 @@ ExitStatus check(CheckOptions options) {
   if (found.status != ExitStatus::done) return found.status;
   if (!options.baseline_path.empty() && !read_baseline(options)) return ExitStatus::input_failed;
   Output output(options.output);
-  if (!output.open(InputFiles(found.inputs))) return ExitStatus::wrong_usage;
+  if (!output.open(found.inputs_for(options.output))) return ExitStatus::wrong_usage;
   Sum sum;
   bool all_joined = true;
   if (options.join) {

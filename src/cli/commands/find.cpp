@@ -213,7 +213,7 @@ ExitStatus find(FindOptions options) {
   const LibraryFiles found = files_of(options.library, {options.figure});
   if (found.status != ExitStatus::done) return found.status;
   Output output(options.output);
-  if (!output.open(InputFiles(found.inputs))) return ExitStatus::wrong_usage;
+  if (!output.open(found.inputs_for(options.output))) return ExitStatus::wrong_usage;
   const AllFound all =
       find_in_files(found.files, options, Finder(std::move(*pattern.pattern)), output);
   if (!output.finish()) return ExitStatus::wrong_usage;

@@ -10,8 +10,8 @@ void add_files(CLI::App& command, std::vector<std::string>& files, const std::st
   command.add_option("FILE", files, description)->required()->type_name("");
 }
 
-bool can_be_read(const std::vector<std::string>& files) {
-  if (std::ranges::count(files, "-") <= 1) return true;
+bool can_be_read(const std::vector<std::string>& files, const std::vector<std::string>& beside) {
+  if (std::ranges::count(files, "-") + std::ranges::count(beside, "-") <= 1) return true;
   say("standard input can be read once only");
   return false;
 }

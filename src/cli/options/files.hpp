@@ -11,6 +11,7 @@ namespace fingerturn::cli {
 void add_files(CLI::App& command, std::vector<std::string>& files, const std::string& description);
 
 /// Whether all can be read; false, and a message, where standard input is named more than once.
-bool can_be_read(const std::vector<std::string>& files);
+bool can_be_read(const std::vector<std::string>& files,
+                 const std::vector<std::string>& beside = {});
 
 }  // namespace fingerturn::cli

@@ -4,6 +4,8 @@
 #include "cli/options/files.hpp"
 #include "cli/options/value.hpp"
 
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace fingerturn::cli {
@@ -22,25 +24,27 @@ void add_library(CLI::App& command, Library& library) {
       ->type_name("N");
 }
 
-LibraryFiles files_of(const Library& library, const std::vector<std::string>& beside) {
+InputFiles LibraryFiles::inputs_for(const std::string& output) const {
+  if (output.empty() || output == "-") return {};
+  std::vector<std::string> inputs = beside;
+  for (const LibraryFile& file : files) inputs.push_back(file.path);
+  return InputFiles(inputs);
+}
+
+LibraryFiles files_of(const Library& library, std::vector<std::string> beside) {
   if (library.paths.empty() && library.list.empty()) {
     say("name files or folders, or a list of them with --files-from");
     return {ExitStatus::wrong_usage, {}};
   }
   std::vector<std::string> paths = library.paths;
   if (!library.list.empty()) {
-    const auto listed = paths_in_list(library.list);
+    std::optional<std::vector<std::string>> listed = paths_in_list(library.list);
     if (!listed) return {ExitStatus::input_failed, {}};
-    paths.insert(paths.end(), listed->begin(), listed->end());
+    std::ranges::move(*listed, std::back_inserter(paths));
   }
-  std::vector<std::string> inputs = beside;
-  inputs.push_back(library.list);
-  std::vector<std::string> named = paths;
-  named.insert(named.end(), inputs.begin(), inputs.end());
-  if (!can_be_read(named)) return {ExitStatus::wrong_usage, {}};
-  LibraryFiles found{ExitStatus::done, files_of(paths), std::move(inputs)};
-  for (const LibraryFile& file : found.files) found.inputs.push_back(file.path);
-  return found;
+  beside.push_back(library.list);
+  if (!can_be_read(paths, beside)) return {ExitStatus::wrong_usage, {}};
+  return {ExitStatus::done, files_of(std::move(paths)), std::move(beside)};
 }
 
 }  // namespace fingerturn::cli

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "cli/exit_status.hpp"
+#include "cli/input_files.hpp"
 #include "cli/paths.hpp"
 
 #include <optional>
@@ -25,11 +26,15 @@ void add_library(CLI::App& command, Library& library);
 struct LibraryFiles {
   ExitStatus status = ExitStatus::done;
   std::vector<LibraryFile> files;
-  std::vector<std::string> inputs{};  ///< the names of all that is read, those beside it too
+  std::vector<std::string> beside{};  ///< the names of all else that is read
+
+  /// Those that this output must not be. Where it is standard output, that is not looked for: of
+  /// millions of files it takes long.
+  [[nodiscard]] InputFiles inputs_for(const std::string& output) const;
 };
 
 /// The files of a library in their order, those of the list last; `beside` are other files that the
 /// command reads, of which an empty name is none.
-LibraryFiles files_of(const Library& library, const std::vector<std::string>& beside);
+LibraryFiles files_of(const Library& library, std::vector<std::string> beside);
 
 }  // namespace fingerturn::cli
