@@ -1,25 +1,15 @@
 #include "read/musicxml/container.hpp"
 
 #include "fingerturn/read.hpp"
+#include "read/musicxml/zip_archive.hpp"
 
 #include <algorithm>
-#include <memory>
 
 #include <fmt/core.h>
 #include <pugixml.hpp>
-#include <zip.h>
 
 namespace fingerturn {
 namespace {
-
-struct Discard {
-  void operator()(zip_t* archive) const noexcept { zip_discard(archive); }
-};
-struct CloseFile {
-  void operator()(zip_file_t* file) const noexcept { zip_fclose(file); }
-};
-using Archive = std::unique_ptr<zip_t, Discard>;
-using PackedFile = std::unique_ptr<zip_file_t, CloseFile>;
 
 constexpr std::size_t kMebibyte = std::size_t{1} << 20U;
 
@@ -30,58 +20,16 @@ std::size_t most_unpacked(std::size_t packed) {
   return std::min(kLargestMusicXml, kMebibyte + kMostRatio * packed);
 }
 
-std::size_t count_of(std::string_view wanted, std::string_view bytes) {
-  std::size_t count = 0;
-  for (std::size_t at = bytes.find(wanted); at != std::string_view::npos;
-       at = bytes.find(wanted, at + wanted.size())) {
-    ++count;
-  }
-  return count;
-}
-
-/// Whether a zip file has no more entries and directories than the container of a score. Of more
-/// the zip library would compare each entry with each of a like name, and read the whole directory
-/// once for each place that may be its end.
+/// Whether a zip file has no more entries than the container of a score. The zip library reads a
+/// directory a byte at a time.
 bool is_small_directory(std::string_view bytes) {
-  constexpr std::size_t kMostEntries = 1000;
-  constexpr std::size_t kMostEnds = 8;
-  return count_of("PK\x01\x02", bytes) <= kMostEntries &&
-         count_of("PK\x05\x06", bytes) <= kMostEnds;
-}
-
-Archive open_archive(std::string_view bytes) {
-  constexpr int kLeaveBytesAlone = 0;
-  zip_source_t* source =
-      zip_source_buffer_create(bytes.data(), bytes.size(), kLeaveBytesAlone, nullptr);
-  if (source == nullptr) return nullptr;
-  zip_t* archive = zip_open_from_source(source, ZIP_RDONLY, nullptr);
-  if (archive == nullptr) zip_source_free(source);
-  return Archive(archive);
-}
-
-enum class Outcome : std::uint8_t { done, missing, broken, too_large };
-
-struct Unpacked {
-  Outcome outcome = Outcome::done;
-  std::string bytes;
-};
-
-/// What a file says of its own size is not believed: it is read until there is too much of it.
-Unpacked unpack(zip_t* archive, const std::string& name, std::size_t most) {
-  const zip_int64_t index = zip_name_locate(archive, name.c_str(), ZIP_FL_ENC_GUESS);
-  if (index < 0) return {Outcome::missing, {}};
-  const PackedFile file(zip_fopen_index(archive, static_cast<zip_uint64_t>(index), 0));
-  if (file == nullptr) return {Outcome::broken, {}};
-  Unpacked unpacked;
-  constexpr std::size_t kBlock = std::size_t{64} * 1024;
-  std::string block(kBlock, '\0');
-  for (;;) {
-    const zip_int64_t count = zip_fread(file.get(), block.data(), block.size());
-    if (count < 0) return {Outcome::broken, {}};
-    if (count == 0) return unpacked;
-    unpacked.bytes.append(block, 0, static_cast<std::size_t>(count));
-    if (unpacked.bytes.size() > most) return {Outcome::too_large, {}};
+  constexpr std::string_view kEntry = "PK\x01\x02";
+  std::size_t left = 1000;
+  for (std::size_t at = bytes.find(kEntry); at != std::string_view::npos;
+       at = bytes.find(kEntry, at + kEntry.size())) {
+    if (left-- == 0) return false;
   }
+  return true;
 }
 
 bool is_musicxml(std::string_view media_type) {
@@ -100,13 +48,13 @@ std::string root_file_in(const std::string& container) {
   return {};
 }
 
-void report(Outcome outcome, const std::string& name, Reporter& reporter) {
-  if (outcome == Outcome::too_large) {
+void report(Unpacking outcome, const std::string& name, Reporter& reporter) {
+  if (outcome == Unpacking::too_large) {
     reporter.report("too-large", {},
                     fmt::format("expected a score of reasonable size, found that {} unpacks to "
                                 "very many times the size of its container",
                                 quoted(name)));
-  } else if (outcome == Outcome::missing) {
+  } else if (outcome == Unpacking::missing) {
     reporter.report("mxl", {},
                     fmt::format("expected {} in the container, found none", quoted(name)));
   } else {
@@ -124,14 +72,14 @@ std::optional<std::string> unpack_mxl(std::string_view bytes, Reporter& reporter
     reporter.report("mxl", {}, "expected a container of a score, found one of very many files");
     return std::nullopt;
   }
-  const Archive archive = open_archive(bytes);
-  if (archive == nullptr) {
+  const ZipArchive archive(bytes);
+  if (!archive.is_open()) {
     reporter.report("mxl", {}, "expected a zip container, found that this one is broken");
     return std::nullopt;
   }
   const std::string container_name = "META-INF/container.xml";
-  const Unpacked container = unpack(archive.get(), container_name, kMebibyte);
-  if (container.outcome != Outcome::done) {
+  const Unpacked container = archive.unpack(container_name, kMebibyte);
+  if (container.outcome != Unpacking::done) {
     report(container.outcome, container_name, reporter);
     return std::nullopt;
   }
@@ -141,8 +89,8 @@ std::optional<std::string> unpack_mxl(std::string_view bytes, Reporter& reporter
                     "expected META-INF/container.xml to name a MusicXML root file, found none");
     return std::nullopt;
   }
-  Unpacked score = unpack(archive.get(), name, most_unpacked(bytes.size()));
-  if (score.outcome == Outcome::done) return std::move(score.bytes);
+  Unpacked score = archive.unpack(name, most_unpacked(bytes.size()));
+  if (score.outcome == Unpacking::done) return std::move(score.bytes);
   report(score.outcome, name, reporter);
   return std::nullopt;
 }
