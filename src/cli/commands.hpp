@@ -4,6 +4,7 @@
 
 #include <array>
 #include <functional>
+#include <string_view>
 
 #include <CLI/App.hpp>
 
@@ -27,17 +28,22 @@ Command add_check(CLI::App& program);
 Command add_find(CLI::App& program);
 Command add_explain(CLI::App& program);
 
-/// All of them, in the order of help.
-inline constexpr std::array kCommands{
-    add_annotate,  //
-    add_finger,    //
-    add_scale,     //
-    add_practice,  //
-    add_excerpt,   //
-    add_compare,   //
-    add_check,     //
-    add_find,      //
-    add_explain,   //
+struct NamedCommand {
+  std::string_view name;
+  Command (*add)(CLI::App& program);
 };
+
+/// All of them, in the order of help.
+inline constexpr std::array<NamedCommand, 9> kCommands{{
+    {"annotate", add_annotate},
+    {"finger", add_finger},
+    {"scale", add_scale},
+    {"practice", add_practice},
+    {"excerpt", add_excerpt},
+    {"compare", add_compare},
+    {"check", add_check},
+    {"find", add_find},
+    {"explain", add_explain},
+}};
 
 }  // namespace fingerturn::cli

@@ -32,7 +32,7 @@ void watch_for_empty_values(const std::vector<Command>& commands, Words words) {
 /// Does what the words ask for.
 ExitStatus run(Words words) {
   CLI::App program;
-  const std::vector<Command> commands = describe(program);
+  const std::vector<Command> commands = describe(program, words.size() > 1 ? words[1] : "");
   watch_for_empty_values(commands, words);
   try {
     program.parse(static_cast<int>(words.size()), words.data());

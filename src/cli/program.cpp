@@ -7,6 +7,7 @@
 #include "fingerturn/version.hpp"
 #include "text/wrap.hpp"
 
+#include <algorithm>
 #include <array>
 #include <memory>
 #include <string>
@@ -52,7 +53,7 @@ std::string_view program_words() noexcept {
 
 std::span<const StatusMeaning> status_meanings() noexcept { return kStatusMeanings; }
 
-std::vector<Command> describe(CLI::App& program) {
+std::vector<Command> describe(CLI::App& program, std::string_view first) {
   program.name("fingerturn");
   program.description(wrapped("", program_words(), kHelpColumns));
   program.formatter(std::make_shared<HelpFormat>());
@@ -64,9 +65,12 @@ std::vector<Command> describe(CLI::App& program) {
   program.footer(footer());
   program.require_subcommand(1);
   std::vector<Command> commands;
-  commands.reserve(kCommands.size());
-  for (const auto add : kCommands) commands.push_back(add(program));
-  for (const Command& command : commands) command.line->group("Commands");
+  const bool is_named = std::ranges::find(kCommands, first, &NamedCommand::name) != kCommands.end();
+  for (const NamedCommand& known : kCommands) {
+    if (is_named && known.name != first) continue;
+    commands.push_back(known.add(program));
+    commands.back().line->group("Commands");
+  }
   return commands;
 }
 

@@ -24,7 +24,9 @@ struct StatusMeaning {
 };
 std::span<const StatusMeaning> status_meanings() noexcept;
 
-/// Gives the program its name, its words and its options, and all commands.
-std::vector<Command> describe(CLI::App& program);
+/// Gives the program its name, its words and its options, and all commands; where `first`, the
+/// first word that was typed, names one, only that: no other can follow, and the options of all
+/// would take a third of a short run.
+std::vector<Command> describe(CLI::App& program, std::string_view first = {});
 
 }  // namespace fingerturn::cli
