@@ -3,20 +3,35 @@
 #include "text/utf8.hpp"
 
 #include <algorithm>
+#include <cstdint>
 #include <utility>
 
 namespace fingerturn {
 namespace {
 
+/// How many of these bytes are this one. In blocks that a byte can count, the compiler takes
+/// sixteen at a time.
+std::size_t count_of(char wanted, std::string_view bytes) {
+  constexpr std::size_t kBlock = 240;
+  std::size_t count = 0;
+  for (std::size_t at = 0; at < bytes.size(); at += kBlock) {
+    std::uint8_t in_block = 0;
+    for (const char byte : bytes.substr(at, kBlock)) {
+      if (byte == wanted) ++in_block;
+    }
+    count += in_block;
+  }
+  return count;
+}
+
 std::vector<std::size_t> find_line_starts(std::string_view text) {
   constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
   // Most texts have no carriage returns, and looking for one byte is much faster than for two.
-  const auto carriage_returns = std::count(text.begin(), text.end(), '\r');
-  const auto line_feeds = std::count(text.begin(), text.end(), '\n');
+  const std::size_t carriage_returns = count_of('\r', text);
   const bool only_line_feeds = carriage_returns == 0;
   std::vector<std::size_t> starts;
   // A text may be all line ends: growing step by step would take three times the memory.
-  starts.reserve(1 + static_cast<std::size_t>(carriage_returns + line_feeds));
+  starts.reserve(1 + carriage_returns + count_of('\n', text));
   starts.push_back(text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0);
   const auto next_end = [&](std::size_t from) {
     return only_line_feeds ? text.find('\n', from) : text.find_first_of("\r\n", from);
