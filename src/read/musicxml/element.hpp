@@ -23,12 +23,13 @@ inline Span span_of(pugi::xml_node element) {
 
 /// The text of the element without blanks around it.
 inline std::string_view text_of(pugi::xml_node element) {
-  constexpr std::string_view kBlanks = " \t\r\n";
+  const auto is_blank = [](char byte) {
+    return byte == ' ' || byte == '\t' || byte == '\r' || byte == '\n';
+  };
   std::string_view text = element.child_value();
-  const std::size_t begin = text.find_first_not_of(kBlanks);
-  if (begin == std::string_view::npos) return {};
-  text.remove_prefix(begin);
-  return text.substr(0, text.find_last_not_of(kBlanks) + 1);
+  while (!text.empty() && is_blank(text.front())) text.remove_prefix(1);
+  while (!text.empty() && is_blank(text.back())) text.remove_suffix(1);
+  return text;
 }
 
 /// The text as a whole number; nothing where it is anything else.
