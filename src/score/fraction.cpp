@@ -41,6 +41,7 @@ std::optional<Fraction> narrowed(Wide numerator, Wide denominator) {
 }  // namespace
 
 std::strong_ordering operator<=>(const Fraction& left, const Fraction& right) noexcept {
+  if (left.denominator == right.denominator) return left.numerator <=> right.numerator;
   const Wide a = Wide{left.numerator} * right.denominator;
   const Wide b = Wide{right.numerator} * left.denominator;
   if (a < b) return std::strong_ordering::less;

@@ -182,6 +182,7 @@ class Choice {
   /// What a hand strikes at the moment, what is nearest to the other hand first.
   [[nodiscard]] std::vector<std::uint32_t> nearest_to_other(Places moment, Hand hand) const {
     std::vector<std::uint32_t> nearest = struck_by(hand, moment);
+    if (nearest.size() < 2) return nearest;  // as mostly; sorting would take memory even so
     std::stable_sort(nearest.begin(), nearest.end(), [&](std::uint32_t one, std::uint32_t two) {
       const int first = key_of(part_.notes[one]);
       const int second = key_of(part_.notes[two]);

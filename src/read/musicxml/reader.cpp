@@ -221,9 +221,7 @@ class MusicXmlReader {
     for (auto& notes : all.by_hand) refine_ticks(notes, common / all.ticks_per_quarter);
     refine_lengths(all.measures, common / all.ticks_per_quarter);
     all.ticks_per_quarter = common;
-    for (WrittenNote& note : part.notes) {
-      all.by_hand.at(static_cast<std::size_t>(note.hand)).push_back(std::move(note));
-    }
+    add_notes(part.notes, all);
     const Span begin = part.measures.front().span;
     join_measures(all.measures, std::move(part.measures));
     join_changes(all.meters, part.meters);
@@ -237,6 +235,17 @@ class MusicXmlReader {
                     "quarter notes in {} and in {} divisions",
                     ticks[0], ticks[1]));
     all = {};
+  }
+
+  static void add_notes(std::vector<WrittenNote>& notes, HandNotes& all) {
+    for (const Hand hand : {Hand::right, Hand::left}) {
+      auto& of_hand = all.by_hand.at(static_cast<std::size_t>(hand));
+      const auto more = std::ranges::count(notes, hand, &WrittenNote::hand);
+      of_hand.reserve(of_hand.size() + static_cast<std::size_t>(more));
+    }
+    for (WrittenNote& note : notes) {
+      all.by_hand.at(static_cast<std::size_t>(note.hand)).push_back(std::move(note));
+    }
   }
 
   void add_line(Hand hand, HandNotes& notes, Passage& passage) {

@@ -66,8 +66,9 @@ class HandInTime {
 
   void take(const Event& event) {
     if (event.is_rest()) return down_.clear();
+    const std::optional<Fraction> end = sum(*event.onset, *event.duration);
     for (const Note& note : event.notes) {
-      const std::optional<Fraction> until = sum(*event.onset, note.lasts.value_or(*event.duration));
+      const std::optional<Fraction> until = note.lasts ? sum(*event.onset, *note.lasts) : end;
       if (until) down_.push_back({note.pitch, midi_number(note.pitch), *until});
     }
     if (event.struck_count() == 0) return;
