@@ -85,7 +85,7 @@ class LineAnalyser {
     set_arm(entry);
     const bool holds = held_keys_.go_to(strike.event, analysis_.held);
     const Approach approach = approach_to(strike, in_gesture);
-    if (approach.from != nullptr && !holds) set_time(entry);
+    if (approach.from != nullptr && !holds) set_swing_rate(approach.pace, entry);
     watch_.add(entry, strike, approach);
     count_.add(entry, strike.arrival.known());
     analysis_.events.push_back(entry);
@@ -96,10 +96,9 @@ class LineAnalyser {
     if (analysis_.events.empty()) return {};
     const Event& from = line_.events[before_.event];
     const Event& to = line_.events[strike.event];
-    return {&before_, in_gesture, !strike.separated || is_short_rest(passage_, from, to, tempo()),
-            seconds_between(passage_, from, to, tempo())};
+    const Pace pace = pace_between(passage_, from, to, options_.quarters_per_minute);
+    return {&before_, in_gesture, !strike.separated || is_short_rest(from, to, pace), pace};
   }
-  [[nodiscard]] const std::optional<double>& tempo() const { return options_.quarters_per_minute; }
 
   void set_arm(EventAnalysis& entry) const {
     const std::size_t at = entry.index - first_;
@@ -107,11 +106,6 @@ class LineAnalyser {
     entry.depth = ins_and_outs_[at].depth;
     entry.in_out = ins_and_outs_[at].move;
     entry.arc = arcs_[at];
-  }
-
-  void set_time(EventAnalysis& entry) const {
-    set_swing_rate(passage_, line_.events[before_.event], line_.events[entry.event], tempo(),
-                   entry);
   }
 
   const Passage& passage_;

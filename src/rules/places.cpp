@@ -133,8 +133,9 @@ class Demands {
   [[nodiscard]] std::optional<double> seconds_to(const AnalysedLine& line,
                                                  std::size_t number) const {
     if (number == 0) return std::nullopt;
-    return seconds_between(passage_.written(), line[number - 1].written, line[number].written,
-                           passage_.found().quarters_per_minute);
+    return pace_between(passage_.written(), line[number - 1].written, line[number].written,
+                        passage_.found().quarters_per_minute)
+        .seconds();
   }
 
   AnalysedPassage passage_;

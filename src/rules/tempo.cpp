@@ -79,32 +79,30 @@ std::optional<double> swing_size(const EventAnalysis& entry) noexcept {
   return *entry.swing_rate > kFullSwings ? kFullSwings / *entry.swing_rate : 1.0;
 }
 
-std::optional<double> seconds_between(const Passage& passage, const Event& before, const Event& now,
-                                      const std::optional<double>& quarters_per_minute) {
-  const double quarters = quarters_between(before, now);
-  const double tempo = tempo_at(passage, before, quarters_per_minute);
-  if (quarters == 0 || tempo == 0) return std::nullopt;
-  return kSecondsInMinute * quarters / tempo;
+std::optional<double> Pace::seconds() const noexcept {
+  if (quarters == 0 || quarters_per_minute == 0) return std::nullopt;
+  return kSecondsInMinute * quarters / quarters_per_minute;
 }
 
-bool is_short_rest(const Passage& passage, const Event& before, const Event& now,
-                   const std::optional<double>& quarters_per_minute) {
+Pace pace_between(const Passage& passage, const Event& before, const Event& now,
+                  const std::optional<double>& quarters_per_minute) noexcept {
+  return {quarters_between(before, now), tempo_at(passage, before, quarters_per_minute)};
+}
+
+bool is_short_rest(const Event& before, const Event& now, const Pace& pace) noexcept {
   if (now.bar > before.bar + 1) return false;
   if (!before.onset || !now.onset) return true;  // a rest whose value nobody wrote
-  const double quarters = quarters_between(before, now);
-  if (quarters == 0 || !before.duration) return false;
-  const double rest = quarters - kQuartersInWhole * to_double(*before.duration);
-  const double tempo = tempo_at(passage, before, quarters_per_minute);
+  if (pace.quarters == 0 || !before.duration) return false;
+  const double rest = pace.quarters - kQuartersInWhole * to_double(*before.duration);
+  const double tempo = pace.quarters_per_minute;
   return tempo > 0 ? kSecondsInMinute * rest < tempo : rest <= 1;
 }
 
-void set_swing_rate(const Passage& passage, const Event& before, const Event& now,
-                    const std::optional<double>& quarters_per_minute, EventAnalysis& entry) {
-  const double quarters = quarters_between(before, now);
+void set_swing_rate(const Pace& pace, EventAnalysis& entry) noexcept {
+  const auto [quarters, tempo] = pace;
   if (quarters == 0 || !entry.swings) return;
   const double swings = *entry.swings;
   if (swings > 0) entry.full_swing_tempo = kFullSwings * kSecondsInMinute * quarters / swings;
-  const double tempo = tempo_at(passage, before, quarters_per_minute);
   if (tempo > 0) entry.swing_rate = swings * tempo / (kSecondsInMinute * quarters);
 }
 

@@ -46,21 +46,26 @@ inline constexpr Rule kSwingSizeRule{
     "share of a full swing that there is time for. The report states the smallest with its place.",
     "Our model, and so our convention; that swings shrink at speed is common practice, no source."};
 
-/// Rules 6.1 and 6.2: gives an event of which the swings are known its swing rate and its tempo of
-/// full swings, where they are known. `before` is the event struck before it, `now` the event
-/// itself; `quarters_per_minute` is a tempo to take instead of those that are written.
-void set_swing_rate(const Passage& passage, const Event& before, const Event& now,
-                    const std::optional<double>& quarters_per_minute, EventAnalysis& entry);
+/// How the hand goes on in time from one event to the next.
+struct Pace {
+  double quarters = 0;             ///< between them; 0 where not known or no time at all
+  double quarters_per_minute = 0;  ///< the tempo at the first; 0 where not known
 
-/// The seconds from one event to the next, at a tempo to take instead of those that are written;
-/// none where the time is not known, or none passes.
-std::optional<double> seconds_between(const Passage& passage, const Event& before, const Event& now,
-                                      const std::optional<double>& quarters_per_minute);
+  /// None where the time is not known, or none passes.
+  [[nodiscard]] std::optional<double> seconds() const noexcept;
+};
+
+/// `quarters_per_minute` is a tempo to take instead of those that are written.
+Pace pace_between(const Passage& passage, const Event& before, const Event& now,
+                  const std::optional<double>& quarters_per_minute) noexcept;
+
+/// Rules 6.1 and 6.2: gives an event of which the swings are known its swing rate and its tempo of
+/// full swings, where they are known. The pace is that from the event struck before it.
+void set_swing_rate(const Pace& pace, EventAnalysis& entry) noexcept;
 
 /// Whether what lies between the end of one event and the next is less than a second or, where the
 /// tempo is not known, no more than a quarter note; also where no values are written.
-bool is_short_rest(const Passage& passage, const Event& before, const Event& now,
-                   const std::optional<double>& quarters_per_minute);
+bool is_short_rest(const Event& before, const Event& now, const Pace& pace) noexcept;
 
 /// Neighbouring bars in which swings come too fast to be full, at one tempo.
 struct FastBars {

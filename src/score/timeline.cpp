@@ -10,29 +10,28 @@ namespace {
 
 using BarLengths = std::map<std::int32_t, std::optional<Fraction>>;
 
-/// Walks one bar of a line; `each` gets the event and its time in the bar, where known. Gives the
-/// length of the bar, where known.
-template <typename Events, typename Each>
-std::optional<Fraction> walk_bar(Events& events, std::size_t& at, bool& exact, const Each& each) {
+/// Gives the events of a bar their time in it as their onset, where known. Gives the length of the
+/// bar, where known.
+std::optional<Fraction> measure_bar(std::vector<Event>& events, std::size_t& at, bool& exact) {
   std::optional<Fraction> time = Fraction{};
   const std::int32_t bar = events[at].bar;
   for (; at < events.size() && events[at].bar == bar; ++at) {
-    each(events[at], time);
-    if (!time || !events[at].duration) {
+    const std::optional<Fraction>& duration = events[at].duration;
+    events[at].onset = duration ? time : std::nullopt;
+    if (!time || !duration) {
       time.reset();
       continue;
     }
-    time = sum(*time, *events[at].duration);
+    time = sum(*time, *duration);
     if (!time) exact = false;
   }
   return time;
 }
 
-void measure_bars(const Line& line, BarLengths& lengths, bool& exact) {
+void measure_bars(Line& line, BarLengths& lengths, bool& exact) {
   for (std::size_t at = 0; at < line.events.size();) {
     const std::int32_t bar = line.events[at].bar;
-    const auto length =
-        walk_bar(line.events, at, exact, [](const Event&, const std::optional<Fraction>&) {});
+    const std::optional<Fraction> length = measure_bar(line.events, at, exact);
     std::optional<Fraction>& longest = lengths[bar];
     if (length && (!longest || *longest < *length)) longest = length;
   }
@@ -54,15 +53,14 @@ BarLengths bar_starts(const BarLengths& lengths, bool& exact) {
   return starts;
 }
 
+/// Turns times in bars into times from the beginning.
 void place_events(Line& line, const BarLengths& starts, bool& exact) {
-  for (std::size_t at = 0; at < line.events.size();) {
-    const std::optional<Fraction>& start = starts.at(line.events[at].bar);
-    walk_bar(line.events, at, exact, [&](Event& event, const std::optional<Fraction>& time) {
-      event.onset.reset();
-      if (!start || !time || !event.duration) return;
-      event.onset = sum(*start, *time);
-      if (!event.onset) exact = false;
-    });
+  auto start = starts.begin();
+  for (Event& event : line.events) {
+    if (start->first != event.bar) start = starts.find(event.bar);
+    if (!event.onset) continue;
+    event.onset = start->second ? sum(*start->second, *event.onset) : std::nullopt;
+    if (start->second && !event.onset) exact = false;
   }
 }
 
@@ -113,7 +111,7 @@ std::vector<std::int32_t> bars_of(const Passage& passage) {
 bool set_onsets(Passage& passage) {
   bool exact = true;
   BarLengths lengths;
-  for (const Line& line : passage.lines) measure_bars(line, lengths, exact);
+  for (Line& line : passage.lines) measure_bars(line, lengths, exact);
   const BarLengths starts = bar_starts(lengths, exact);
   for (Line& line : passage.lines) place_events(line, starts, exact);
   return exact;
@@ -171,8 +169,7 @@ std::size_t bar_beginning(const std::vector<std::size_t>& beginnings, std::size_
 }
 
 std::optional<Fraction> beat_at(const Meter& meter, Fraction bar_onset, Fraction onset) noexcept {
-  const std::optional<Fraction> before = product(bar_onset, {-1, 1});
-  const std::optional<Fraction> time = before ? sum(onset, *before) : std::nullopt;
+  const std::optional<Fraction> time = sum(onset, {-bar_onset.numerator, bar_onset.denominator});
   const std::optional<Fraction> beats = time ? product(*time, {meter.beat_type, 1}) : std::nullopt;
   return beats ? sum(*beats, {1, 1}) : std::nullopt;
 }

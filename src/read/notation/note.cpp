@@ -6,6 +6,7 @@
 #include "score/spelling.hpp"
 
 #include <algorithm>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -295,7 +296,7 @@ void report_empty_member(TextPiece word, Reporter& reporter) {
 }
 
 /// Notes that are struck together; none where one of them is not understood.
-std::vector<Note> read_chord(const std::vector<TextPiece>& members, NotesBefore& before,
+std::vector<Note> read_chord(std::span<const TextPiece> members, NotesBefore& before,
                              Reporter& reporter) {
   std::vector<Note> notes;
   for (const TextPiece member : members) {
@@ -307,6 +308,7 @@ std::vector<Note> read_chord(const std::vector<TextPiece>& members, NotesBefore&
     before.same_word = true;
   }
   if (notes.size() < members.size()) return {};
+  if (notes.size() == 1) return notes;  // as mostly; sorting would take memory even so
   std::stable_sort(notes.begin(), notes.end(), [](const Note& left, const Note& right) {
     return midi_number(left.pitch) < midi_number(right.pitch);
   });

@@ -86,12 +86,13 @@ bool find_leap(const Line& line, const Approach& approach, const Strike& to,
                          is_beyond_fingers(line.hand, *approach.from, to, entry, reach_semitones);
   if (!is_far && !is_beyond) return false;
   const std::string place = place_words(line, *approach.from, to);
-  const double speed = approach.seconds ? std::abs(carry) / *approach.seconds : 0;
+  const std::optional<double> seconds = approach.pace.seconds();
+  const double speed = seconds ? std::abs(carry) / *seconds : 0;
   if (is_far && speed >= kQuick) {
     const WatchLevel level = speed >= kQuickForCaution ? WatchLevel::caution : WatchLevel::info;
     findings.push_back({kQuickLeapRule.id, level, to.event, entry.index,
                         fmt::format("{} is a quick leap: {}{}.", place, carry_words(carry),
-                                    quick_words(*approach.seconds, speed))});
+                                    quick_words(*seconds, speed))});
     return true;
   }
   const std::string_view what = is_far ? "is a leap" : "is past what these fingers span or pass";

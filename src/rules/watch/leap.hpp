@@ -4,6 +4,7 @@
 #include "fingerturn/rule.hpp"
 #include "hand/spans.hpp"
 #include "rules/strike.hpp"
+#include "rules/tempo.hpp"
 
 #include <optional>
 #include <vector>
@@ -30,9 +31,9 @@ inline constexpr Rule kQuickLeapRule{
 /// What lies between an event and the one that is struck before it.
 struct Approach {
   const Strike* from = nullptr;
-  bool in_gesture = false;        ///< both stand in one gesture
-  bool near = false;              ///< no rest, or a short one, lies between
-  std::optional<double> seconds;  ///< from stroke to stroke, where known
+  bool in_gesture = false;  ///< both stand in one gesture
+  bool near = false;        ///< no rest, or a short one, lies between
+  Pace pace;                ///< from stroke to stroke
 };
 
 /// Rules 5.6 and 5.7: adds a finding where the arm leaps to an event; whether it does.
