@@ -6,7 +6,6 @@
 #include "score/spelling.hpp"
 
 #include <algorithm>
-#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -265,20 +264,20 @@ std::size_t part_end(std::string_view word, char sign) {
   return std::string_view::npos;
 }
 
-/// The parts of a word that are joined by a sign.
-std::vector<TextPiece> parts_of(TextPiece word, char sign) {
-  std::vector<TextPiece> parts;
-  while (true) {
-    const std::size_t end = part_end(word.text, sign);
-    parts.push_back(word.part(0, end));
-    if (end == std::string_view::npos) return parts;
-    word = word.from(end + 1);
+/// Goes through the parts of a word that are joined by a sign.
+template <typename Each>
+void for_each_part(TextPiece word, char sign, const Each& each) {
+  for (std::size_t end = 0; end != std::string_view::npos;) {
+    end = part_end(word.text, sign);
+    each(word.part(0, end));
+    if (end != std::string_view::npos) word = word.from(end + 1);
   }
 }
 
-bool has_empty_member(const std::vector<TextPiece>& members) {
-  return std::any_of(members.begin(), members.end(),
-                     [](const TextPiece& member) { return member.text.empty(); });
+bool has_empty_member(TextPiece chord) {
+  bool found = false;
+  for_each_part(chord, '+', [&](TextPiece member) { found |= member.text.empty(); });
+  return found;
 }
 
 void report_empty_member(TextPiece word, Reporter& reporter) {
@@ -296,18 +295,19 @@ void report_empty_member(TextPiece word, Reporter& reporter) {
 }
 
 /// Notes that are struck together; none where one of them is not understood.
-std::vector<Note> read_chord(std::span<const TextPiece> members, NotesBefore& before,
-                             Reporter& reporter) {
+std::vector<Note> read_chord(TextPiece chord, NotesBefore& before, Reporter& reporter) {
   std::vector<Note> notes;
-  for (const TextPiece member : members) {
+  bool whole = true;
+  for_each_part(chord, '+', [&](TextPiece member) {
     if (std::optional<Note> note = NoteReader(member, before, reporter).read()) {
       notes.push_back(std::move(*note));
     } else {
       before.finger.reset();
+      whole = false;
     }
     before.same_word = true;
-  }
-  if (notes.size() < members.size()) return {};
+  });
+  if (!whole) return {};
   if (notes.size() == 1) return notes;  // as mostly; sorting would take memory even so
   std::stable_sort(notes.begin(), notes.end(), [](const Note& left, const Note& right) {
     return midi_number(left.pitch) < midi_number(right.pitch);
@@ -322,17 +322,16 @@ std::optional<NoteWord> read_note_word(TextPiece word, NotesBefore& before, Repo
   NoteWord read;
   read.grace = word.text.starts_with('^');
   bool whole = true;
+  bool has_empty = false;
   before.same_word = false;
-  for (const TextPiece part : parts_of(read.grace ? word.from(1) : word, '/')) {
-    const std::vector<TextPiece> members = parts_of(part, '+');
-    if (has_empty_member(members)) {
-      report_empty_member(word, reporter);
-      return std::nullopt;
-    }
-    read.struck.push_back(read_chord(members, before, reporter));
+  for_each_part(read.grace ? word.from(1) : word, '/', [&](TextPiece chord) {
+    has_empty = has_empty || has_empty_member(chord);
+    if (has_empty) return;
+    read.struck.push_back(read_chord(chord, before, reporter));
     whole = whole && !read.struck.back().empty();
-  }
-  return whole ? std::optional(std::move(read)) : std::nullopt;
+  });
+  if (has_empty) report_empty_member(word, reporter);
+  return whole && !has_empty ? std::optional(std::move(read)) : std::nullopt;
 }
 
 }  // namespace fingerturn
