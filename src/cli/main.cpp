@@ -34,7 +34,7 @@ void watch_for_empty_values(const std::vector<Command>& commands, Words words) {
 /// which clears each page of it anew.
 void keep_memory_between_files() {
   constexpr int kMebibyte = 1 << 20;
-  mallopt(M_MMAP_THRESHOLD, 4 * kMebibyte);
+  mallopt(M_MMAP_THRESHOLD, 32 * kMebibyte);
   mallopt(M_TRIM_THRESHOLD, 64 * kMebibyte);
 }
 
