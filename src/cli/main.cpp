@@ -14,7 +14,9 @@
 #include <vector>
 
 #include <CLI/App.hpp>
+#ifdef __GLIBC__
 #include <malloc.h>
+#endif
 
 namespace fingerturn::cli {
 namespace {
@@ -33,9 +35,11 @@ void watch_for_empty_values(const std::vector<Command>& commands, Words words) {
 /// What one file is done with serves the next. Else the memory of most would go back to the system,
 /// which clears each page of it anew.
 void keep_memory_between_files() {
+#ifdef __GLIBC__
   constexpr int kMebibyte = 1 << 20;
   mallopt(M_MMAP_THRESHOLD, 32 * kMebibyte);
   mallopt(M_TRIM_THRESHOLD, 64 * kMebibyte);
+#endif
 }
 
 /// Does what the words ask for.
