@@ -39,7 +39,8 @@ bool is_musicxml(std::string_view media_type) {
 /// The name of the score: the first root file that is MusicXML.
 std::string root_file_in(const std::string& container) {
   pugi::xml_document document;
-  document.load_buffer(container.data(), container.size());
+  const auto result = document.load_buffer(container.data(), container.size());
+  if (result.status == pugi::status_out_of_memory) throw std::bad_alloc();
   for (const pugi::xml_node root : document.child("container").child("rootfiles")) {
     if (is_musicxml(root.attribute("media-type").value())) {
       return root.attribute("full-path").value();

@@ -19,6 +19,7 @@
 #include <iterator>
 #include <limits>
 #include <map>
+#include <new>
 #include <numeric>
 #include <utility>
 
@@ -304,6 +305,7 @@ Score read_text(std::string_view text, const ReadOptions& options, Reporter& rep
   pugi::xml_document document;
   const pugi::xml_parse_result result =
       document.load_buffer_inplace(buffer.data(), buffer.size(), kParsing, pugi::encoding_utf8);
+  if (result.status == pugi::status_out_of_memory) throw std::bad_alloc();
   if (!result) {
     report_xml(result, text, reporter);
     return {};
