@@ -107,11 +107,12 @@ std::vector<PageLink> links_to(const Score& score, std::string_view ending) {
 }
 
 bool make_folder(const std::string& path) {
-  std::error_code problem;
-  if (files::is_directory(path, problem)) return true;
+  std::error_code ignored;
+  if (files::is_directory(path, ignored)) return true;
   // A slash at the end is no name of its own.
   const files::path folder = files::path(path).parent_path();
-  if (files::create_directory(folder, problem) || files::is_directory(folder, problem)) return true;
+  std::error_code problem;
+  if (files::create_directory(folder, problem) || files::is_directory(folder, ignored)) return true;
   say(path + ": cannot make this folder: " + problem.message());
   return false;
 }
@@ -121,7 +122,7 @@ ExitStatus write_page(ScoreInput input, const std::string& path, const InputFile
                       const ReportOptions& options, Progress& progress) {
   Output output(path);
   if (!output.open(inputs)) return ExitStatus::wrong_usage;
-  const ExitStatus status = status_of_work(input.name, [&] {
+  const ExitStatus status = status_of_work(path, [&] {
     progress.during(
         [&] { options.format->write(std::move(input), options, output.sink(progress)); });
     return ExitStatus::done;
