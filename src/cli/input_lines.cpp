@@ -34,7 +34,8 @@ std::optional<std::string_view> InputLines::next() {
   const ssize_t size = ::getline(&letters, &file_->room, file_->stream.get());
   file_->letters.reset(letters);
   if (size < 0) {
-    if (std::ferror(file_->stream.get()) != 0) problem_ = system_message(errno);
+    // For want of memory glibc's getline fails as it does at the end.
+    if (std::ferror(file_->stream.get()) != 0 || errno == ENOMEM) problem_ = system_message(errno);
     return std::nullopt;
   }
   ++number_;
