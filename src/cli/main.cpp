@@ -2,13 +2,13 @@
 #include "cli/commands.hpp"
 #include "cli/empty_value.hpp"
 #include "cli/faults.hpp"
-#include "cli/messages.hpp"
 #include "cli/output.hpp"
 #include "cli/program.hpp"
 #include "cli/streams.hpp"
 
 #include <algorithm>
 #include <exception>
+#include <new>
 #include <span>
 #include <sstream>
 #include <vector>
@@ -44,6 +44,8 @@ void keep_memory_between_files() {
 
 /// Does what the words ask for.
 ExitStatus run(Words words) {
+  // CLI11 would leave out what it has no memory for.
+  std::set_new_handler(end_without_memory);
   CLI::App program;
   const std::vector<Command> commands = describe(program, words.size() > 1 ? words[1] : "");
   watch_for_empty_values(commands, words);
@@ -55,6 +57,7 @@ ExitStatus run(Words words) {
     if (program.exit(problem, help) != 0) return ExitStatus::wrong_usage;
     return write_whole("", help.str());
   }
+  std::set_new_handler(nullptr);
   const auto is_chosen = [](const Command& command) { return command.line->parsed(); };
   return std::ranges::find_if(commands, is_chosen)->action();
 }
@@ -66,11 +69,12 @@ int main(int count, char** words) {
   using fingerturn::cli::ExitStatus;
   fingerturn::cli::prepare_streams();
   fingerturn::cli::keep_memory_between_files();
+  fingerturn::cli::prepare_for_faults();
   ExitStatus status = ExitStatus::input_failed;
   try {
     status = fingerturn::cli::run({words, static_cast<std::size_t>(count)});
   } catch (const std::exception& fault) {
-    fingerturn::cli::say(fingerturn::cli::fault_words(fault));
+    fingerturn::cli::say_fault(fault);
   }
   return static_cast<int>(status);
 }

@@ -48,8 +48,7 @@ mode_t usual_mode() {
 std::atomic<const char*> to_be_taken_away = nullptr;
 
 extern "C" void end_by_signal(int number) {
-  const char* name = to_be_taken_away.exchange(nullptr);
-  if (name != nullptr) ::unlink(name);
+  take_away_hidden_file();
   // The handler was for one time; now the signal ends the run.
   ::raise(number);
 }
@@ -94,6 +93,11 @@ std::string hidden_link(int descriptor, const std::string& folder) {
 }
 
 }  // namespace
+
+void take_away_hidden_file() noexcept {
+  const char* name = to_be_taken_away.exchange(nullptr);
+  if (name != nullptr) ::unlink(name);
+}
 
 NewFile::NewFile(const std::string& path) : target_(end_of_links(path)) {
   folder_ = files::path(target_).parent_path().string();

@@ -43,4 +43,7 @@ class NewFile {
   int owner_error_ = 0;
 };
 
+/// Takes away the hidden file, if there is one, where the run is about to end.
+void take_away_hidden_file() noexcept;
+
 }  // namespace fingerturn::cli
