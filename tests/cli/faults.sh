@@ -154,26 +154,6 @@ status_is 0
 same_files report.txt expected
 rm report.txt
 
-# A disk that is full: the file is named that was to be written, and stays what it was. In a mount
-# namespace of its own, where that can be had.
-full_disk() {
-  mount -t tmpfs -o size=64k fingerturn disk && echo old >disk/report.txt
-  (for _ in {1..400}; do cat scale.passage; done) >long.passage
-  "$FINGERTURN" annotate long.passage -o disk/report.txt 2>err
-  echo "$? $(cat disk/report.txt) $(find disk -mindepth 1 | wc --lines)" >out
-}
-mkdir disk
-export FINGERTURN
-if unshare --mount true 2>/dev/null && [[ $EUID -eq 0 ]]; then
-  unshare --mount bash -c "$(declare -f full_disk); full_disk"
-  is "$(cat out)" '2 old 1'
-  is "$(cat err)" 'fingerturn: disk/report.txt: cannot write: No space left on device'
-  rm long.passage
-else
-  echo "SKIPPED: nothing can be mounted: full disk"
-fi
-rmdir disk
-
 # Many pages are open one at a time.
 for i in {1..300}; do printf 'passage: Page %d\nC4:1 D:2\n' "$i"; done >many.passage
 (ulimit -n 24 && "$FINGERTURN" annotate many.passage --format markdown -o pages/ 2>err)
