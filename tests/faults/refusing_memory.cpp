@@ -80,6 +80,8 @@ void* realloc(void* ptr, std::size_t size) {
 }
 
 int __libc_start_main(Main main, int words, char** word, void (*begin)(), void (*end)(),
+                      void (*unload)(), void* stack);
+int __libc_start_main(Main main, int words, char** word, void (*begin)(), void (*end)(),
                       void (*unload)(), void* stack) {
   program = main;
   const auto start =
