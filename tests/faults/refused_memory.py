@@ -90,7 +90,7 @@ def places(count):
     before = 0
     while before < count:
         yield count - before
-        before += 1 + before // 4
+        before += 1 + before // 2
 
 
 def problems_of(command, library):
