@@ -344,7 +344,7 @@ std::string words_of(const Figure& figure, const Line& line, std::span<const Gri
 }
 
 void mark_octaves(std::vector<Grip>& grips) noexcept {
-  constexpr Finger kFourth = 4;
+  constexpr Finger kOnBlack = 4;
   for (Grip& grip : grips) {
     GripKey& near = grip.keys[0];
     GripKey& far = grip.keys[1];
@@ -352,7 +352,7 @@ void mark_octaves(std::vector<Grip>& grips) noexcept {
         grip.count == 2 && grip.struck_count == 2 && far.across - near.across == kOctave;
     if (!is_octave) continue;
     near.habit = kThumb;
-    far.habit = far.black ? kFourth : kFifth;
+    far.habit = far.black ? kOnBlack : kFifth;
     far.in_whole_figure = !far.black;
   }
 }

@@ -204,8 +204,8 @@ SystemMaker::Row SystemMaker::justified(std::size_t count) {
     const double loose = spaced(row.bars, row.ends, row.first, kLooseStretch).back().end;
     if (loose < kNearlyFull * width_) most = kLooseStretch;
   }
-  constexpr int kSteps = 30;
-  for (int step = 0; step < kSteps; ++step) {
+  constexpr int kHalvings = 30;
+  for (int step = 0; step < kHalvings; ++step) {
     const double stretch = (least + most) / 2;
     row.places = spaced(row.bars, row.ends, row.first, stretch);
     (row.places.back().end > width_ ? most : least) = stretch;
