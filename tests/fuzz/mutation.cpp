@@ -1,5 +1,7 @@
 #include "mutation.hpp"
 
+#include "xml_mutation.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
@@ -71,6 +73,10 @@ Mutation::Piece Mutation::piece_of(const std::string& text) {
 }
 
 void Mutation::spoil(std::string& text, const std::string& other) {
+  if (const auto changed = below(2) > 0 ? change_xml(text, engine_) : std::nullopt) {
+    text = *changed;
+    return;
+  }
   const Piece piece = piece_of(text);
   const Piece from = piece_of(text);
   const Piece strange = piece_of(other);
