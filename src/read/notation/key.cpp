@@ -78,7 +78,7 @@ OtherKey other_key(std::vector<std::string> words) {
   }
   std::string tonic = named_in_german(words[0]);
   if (tonic.empty()) tonic = words[0] == "h" ? "B" : words[0];
-  if (!step_of_letter(tonic.front()) ||
+  if (tonic.empty() || !step_of_letter(tonic.front()) ||
       read_accidental(tonic.substr(1)).bytes != tonic.size() - 1) {
     return {};
   }
