@@ -54,6 +54,12 @@ void join_measures(std::vector<WrittenMeasure>& measures, std::vector<WrittenMea
   if (others.size() <= both) return;
   std::copy(measures.begin(), measures.end(), others.begin());
   measures = std::move(others);
+  // The other part may have counted otherwise up to here.
+  for (std::size_t i = std::max<std::size_t>(both, 1); i < measures.size(); ++i) {
+    const std::int32_t before = measures[i - 1].bar;
+    WrittenMeasure& measure = measures[i];
+    measure.bar = measure.continues_bar ? before : std::max(measure.bar, before + 1);
+  }
 }
 
 /// Where both parts change in a measure, the first counts.
