@@ -69,6 +69,13 @@ is "$(jq -c '[.source, .error, .bar, .read]' out)" \
   '["book/bad.passage","line 1, column 4: expected a finger from 1 to 5, found \"9\" [finger-range]",null,null]
 ["book/b.passage",null,1,null]
 [null,null,null,1]'
+
+# Where no file could be read, what was there stays.
+echo old >report
+run find 'double x3+' book/bad.passage missing.passage -o report
+status_is 3
+is "$(cat report)" old
+rm report
 rm book/bad.passage
 
 # An editor that opens a place stands at the note.

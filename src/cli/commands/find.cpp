@@ -216,7 +216,9 @@ ExitStatus find(FindOptions options) {
   if (!output.open(found.inputs_for(options.output))) return ExitStatus::wrong_usage;
   const AllFound all =
       find_in_files(found.files, options, Finder(std::move(*pattern.pattern)), output);
-  if (!output.finish()) return ExitStatus::wrong_usage;
+  // A text without any file in it would say nothing.
+  const bool says_something = !options.format->is_read || all.read > 0 || all.failed == 0;
+  if (says_something && !output.finish()) return ExitStatus::wrong_usage;
   if (all.failed > 0) return ExitStatus::input_failed;
   if (all.places > 0) return ExitStatus::done;
   if (options.format->is_read) {
