@@ -65,7 +65,7 @@ struct DifferingEvent {
 /// Which events of fingerings are compared.
 enum class ComparedEvents : std::uint8_t {
   all,
-  fingered_in_all  ///< those whose every struck note has a finger in all fingerings
+  fingered_in_all  ///< those whose every struck note has a finger in all, and no suggested one
 };
 
 /// How far fingerings agree.
@@ -119,8 +119,8 @@ Comparison compare(std::string title, std::vector<NamedPassage> fingerings,
                    ComparedEvents events = ComparedEvents::all);
 
 /// The fingerings that a score offers beside its own (`Note::alternatives`): in the first each note
-/// has the first finger that is offered for it, in the second the second, and so on; where none is
-/// offered, its own. None where none is offered at all.
+/// has the first finger that is offered for it, in the second the second, and so on up to four;
+/// where none is offered, its own. None where none is offered at all.
 std::vector<Score> alternate_fingerings(const Score& score);
 
 /// Why scores cannot be compared.

@@ -122,7 +122,7 @@ struct FoundPlace {
 /// a time.
 class Finder {
  public:
-  /// A pattern that was parsed, or is within kMostWantedEvents.
+  /// A pattern that was parsed, or is within kMostWantedEvents; of another, nothing is found.
   explicit Finder(FindPattern pattern);
   ~Finder();
   Finder(Finder&& other) noexcept;

@@ -27,6 +27,9 @@ class CheckLineReader {
     if (!line.is_object() || text_or_empty(line, "format") != "fingerturn-check") {
       return {std::nullopt, "expected a line as check --format jsonl writes it"};
     }
+    int version = 0;
+    read_count(line, "version", version);
+    if (version != 1) return {std::nullopt, "expected a line of version 1 of a check"};
     const CheckJson* source = member_of(line, "source");
     const bool is_of_all = source != nullptr && source->is_null();
     if (is_of_all) return {};

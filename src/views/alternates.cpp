@@ -22,6 +22,8 @@ void for_notes(AnyScore& score, const Visit& visit) {
 std::vector<Score> alternate_fingerings(const Score& score) {
   std::size_t most = 0;
   for_notes(score, [&](const Note& note) { most = std::max(most, note.alternatives.size()); });
+  // More would be fingers that are offered twice.
+  most = std::min<std::size_t>(most, kFifth - kThumb);
   std::vector<Score> all;
   for (std::size_t number = 0; number < most; ++number) {
     for_notes(all.emplace_back(score), [number](Note& note) {

@@ -105,7 +105,9 @@ bool is_compared(ComparedEvents events, const std::vector<AnalysedLine>& lines,
                  std::size_t number) {
   return events == ComparedEvents::all ||
          std::ranges::all_of(lines, [number](const AnalysedLine& line) {
-           return line[number].written.is_fingered();
+           return std::ranges::all_of(line[number].written.notes, [](const Note& note) {
+             return note.held || (note.finger && !note.suggested);
+           });
          });
 }
 

@@ -40,6 +40,16 @@ is "$(sed -n 2p out)" '  bar 2: 1/2 C5:5 B4:4'
 run find 'double x2+' book --columns 40
 holds "lines are 40 wide" test "$(sed '/^caution/,$d' out | widest /dev/stdin)" -le 40
 
+# Every sign is written there, since no key stands above; bars without end are cut.
+printf 'key: D major\n1/4 F4:3 E:2 Fn:3 D:1 |\n' >keyed.passage
+run find '3 2' keyed.passage --around 0
+is "$(sed -n 2p out)" '  bar 1: 1/4 F#4:3 E4:2 Fn4:3 D4:1'
+run find '3 2' keyed.passage --around 0 --columns 80
+is "$(sed -n 3p out)" '  bar 1: 1/4 F#4:3 E4:2 Fn4:3 D4:1'
+python3 -c 'print("C4:1 " * 3000)' >endless.passage
+run find '1 x2' endless.passage --around 0
+holds "not all of it again and again" test "$(wc --bytes <out)" -lt 4000000
+
 # How many there are, and where most.
 run find '5 1' book --count
 is "$(head -n 3 out)" 'places  file
@@ -132,6 +142,7 @@ refused double 'name files or folders'
 refused 'dubble' book 'fingerturn: pattern: column 1: expected a word of the reports, fingers, an interval or a rule, found "dubble"; did you mean "double"?'
 refused 'LH: 5' book --hand right 'fingerturn: pattern: the pattern is of one hand, and --hand of the other'
 refused double book --count --format jsonl '--count and --rank are for reading'
+refused double book --same-keys '--any-fingers and --same-keys are for --like'
 refused --like book/a.passage book 'fingerturn: book/a.passage: a figure is of one hand in one passage; choose a hand with --hand'
 refused double book -o book/b.passage 'book/b.passage'
 run find --like missing.passage book

@@ -77,6 +77,25 @@ jq -c 'if .findings then .findings[0].beat = 0.5 else . end' shards/00.jsonl >sp
 run check --join spoiled.jsonl
 has err 'found none with the "beat" that it has'
 
+# A part that was cut short is no whole one, even where it was cut between two lines; nor is an empty
+# one, or a folder.
+head -n 2 shards/00.jsonl >cut.jsonl
+: >nothing.jsonl
+for part in cut nothing; do
+  run check --join "$part.jsonl" shards/01.jsonl
+  status_is 3
+  has err "$part.jsonl: expected the line for all files at the end; the check was cut short"
+done
+run check --join shards
+status_is 3
+sed 's/"version":1/"version":9/' shards/00.jsonl >later.jsonl
+run check --join later.jsonl
+status_is 3
+has err 'later.jsonl:1: expected a line of version 1 of a check'
+# What is no such file at all is not told line by line.
+run check --join book/ferry.passage
+is "$(wc --lines <err)" 3
+
 # After a kill: what is there is kept, the rest is checked, and nothing is checked twice.
 cat shards/*.jsonl >whole.jsonl
 head -c 700 whole.jsonl >left.jsonl

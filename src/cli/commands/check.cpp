@@ -214,31 +214,43 @@ std::string line_problem(const CheckLineResult& line, const CheckChoice& choice)
   return {};
 }
 
+void take_line(FileCheck check, const CheckOptions& options, Output& output, Sum& sum) {
+  Checked checked;
+  if (!check.file.ok()) say(check.file.source + ": " + check.file.error);
+  write(std::move(check), options, checked);
+  output.write(checked.text);
+  sum.add(std::move(checked.result), options);
+}
+
 /// Takes the lines of earlier checks, file after file, as what was found; false, and messages,
-/// where some are none. The others are taken all the same.
+/// where some are none, or the line that closes a check is not the last, since it was cut short.
+/// The others are taken all the same, but for those of what is no such file at all.
 bool join_lines(const LibraryFile& file, const CheckOptions& options, Output& output,
                 Progress& progress, Sum& sum) {
-  bool all_read = true;
+  constexpr int kMostWrong = 3;
+  int wrong = 0;
+  bool is_closed = false;
   const std::string name = file.path == "-" ? "standard input" : file.path;
   InputLines lines(file.path);
   while (const std::optional<std::string_view> text =
-             progress.during([&] { return lines.next(); })) {
+             wrong < kMostWrong ? progress.during([&] { return lines.next(); }) : std::nullopt) {
     progress.turn_to(fmt::format("{}: {} lines", name, lines.number()));
     CheckLineResult line = read_check_line(*text);
     const std::string problem = line_problem(line, options.choice);
+    is_closed = problem.empty() && !line.check;
     if (!problem.empty()) {
       say(fmt::format("{}:{}: {}", name, lines.number(), problem));
-      all_read = false;
+      ++wrong;
     } else if (line.check) {
-      Checked checked;
-      if (!line.check->file.ok()) say(line.check->file.source + ": " + line.check->file.error);
-      write(std::move(*line.check), options, checked);
-      output.write(checked.text);
-      sum.add(std::move(checked.result), options);
+      take_line(std::move(*line.check), options, output, sum);
     }
   }
-  if (!lines.problem().empty()) say(name + ": " + lines.problem());
-  return all_read && lines.problem().empty();
+  if (!lines.problem().empty()) {
+    say(name + ": " + lines.problem());
+  } else if (wrong == 0 && !is_closed) {
+    say(name + ": expected the line for all files at the end; the check was cut short");
+  }
+  return wrong == 0 && is_closed && lines.problem().empty();
 }
 
 /// False, and a message, where the earlier check cannot be read.
@@ -262,6 +274,7 @@ ExitStatus check(CheckOptions options) {
   bool all_joined = true;
   if (options.join) {
     Progress progress(has_room_for_progress(found.files, output, options.format->is_read));
+    all_joined = !found.files.empty();
     for (const LibraryFile& file : found.files) {
       all_joined &= join_lines(file, options, output, progress, sum);
     }

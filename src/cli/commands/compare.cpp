@@ -217,7 +217,9 @@ Command add_compare(CLI::App& program) {
                  "Fill in missing fingers first, and compare with what a model suggests when no "
                  "finger is given");
   line->add_flag("--only-both", options->only_both,
-                 "Compare only what has all its fingers in all: notes without are left out");
+                 "In the agreement and below, compare only notes that have a finger in all; "
+                 "suggested ones are "
+                 "none");
   line->add_flag("--alternate", options->alternates,
                  "Compare with the fingers that a MusicXML score offers beside its own");
   add_format(*line, kCompareFormats, options->format);

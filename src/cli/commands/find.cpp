@@ -181,6 +181,9 @@ std::string usage_problem(const FindOptions& options) {
     return "say what to look for, as in fingerturn find \"double x5+\" etudes, or give a figure "
            "with --like";
   }
+  if (options.figure.empty() && (options.likeness.any_fingers || options.likeness.same_keys)) {
+    return "--any-fingers and --same-keys are for --like";
+  }
   if (!options.format->is_read && (options.count || options.rank)) {
     return "--count and --rank are for reading; jsonl has a line for each place";
   }

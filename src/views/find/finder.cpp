@@ -1,5 +1,6 @@
 #include "fingerturn/find.hpp"
 #include "score/place_counter.hpp"
+#include "score/struck_notes.hpp"
 #include "score/timeline.hpp"
 #include "views/find/seen_line.hpp"
 
@@ -28,6 +29,15 @@ std::string byte_class(bool is_first, std::optional<std::size_t> bit) {
     bytes += fmt::format("\\x{:02x}-\\x{:02x}", lowest + begin, lowest + begin + many - 1);
   }
   return '[' + bytes + ']';
+}
+
+/// Where the first note that an event strikes is written.
+std::size_t beginning_of(const Event& event) {
+  std::size_t begin = event.span.end;
+  for (const Note* note : struck_notes(event)) {
+    begin = std::min<std::size_t>(begin, note->span.begin);
+  }
+  return begin;
 }
 
 /// Places with where they begin in the text, as offsets.
@@ -110,6 +120,7 @@ struct Finder::Machine {
   /// Calls `take(first, count)` for each place in a line, in events.
   template <typename Take>
   void find_in(const AnalysedPassage& passage, const AnalysedLine& line, const Take& take) const {
+    if (events.empty() || !expression.ok()) return;
     const SeenLine seen(passage, line);
     std::string text;
     for (std::size_t number = 0; number < line.size(); ++number) add_letter(seen, number, text);
@@ -145,7 +156,7 @@ std::vector<FoundPlace> Finder::in(const AnalysedScore& score, const Source* tex
       machine_->find_in(score[p], line, [&](std::size_t first, std::size_t count) {
         const auto& [written, entry] = line[first];
         const auto beat = beat_of(score[p].written(), line.written(), entry.event, beginnings);
-        found.emplace_back(written.span.begin,
+        found.emplace_back(beginning_of(written),
                            FoundPlace{p, l, first, count, {p, line.hand(), written.bar, beat}, {}});
       });
     }

@@ -85,6 +85,9 @@ class PatternParser {
     const std::string word = lower_case(token.text);
     if (const auto hand = hand_in(word)) return take_hand(token, *hand);
     if (const auto times = times_in(word)) return repeat(token, *times);
+    if (word.starts_with('x') && word.find_first_not_of("0123456789+", 1) == std::string::npos) {
+      return fail(token, fmt::format("expected a number from 1 to {} behind x", kMostWantedEvents));
+    }
     add_event(token, word);
   }
 

@@ -89,7 +89,8 @@ std::string results_words(Comparisons comparisons) {
 
 std::string agreement_words(Comparisons comparisons) {
   std::string words =
-      "the share of events with the same fingers in all, and with the same turns (and what "
+      "the share of events with the same fingers, or none, in all, and with the same turns (and "
+      "what "
       "passes); "
       "bars that agree in both are left out";
   const bool some_events = std::ranges::any_of(comparisons, [](const Comparison& comparison) {

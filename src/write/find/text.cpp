@@ -46,14 +46,18 @@ std::string place_line(const AnalysedScore& score, const FoundPlace& place) {
          events_words(score[place.passage][place.line], place);
 }
 
-/// The events of a place with those of the bars around it that follow without a gap.
+/// The events of a place with those of the bars around it that follow without a gap; of bars
+/// without end not all of them.
 Line events_around(const AnalysedLine& line, const FoundPlace& place, std::int32_t around) {
   const std::vector<Event>& all = line.written().events;
   std::size_t begin = line[place.first].found.event;
   std::size_t end = line[place.first + place.count - 1].found.event + 1;
   const BarRange bars{all[begin].bar - around, all[end - 1].bar + around};
-  while (begin > 0 && bars.contains(all[begin - 1].bar)) --begin;
-  while (end < all.size() && bars.contains(all[end].bar)) ++end;
+  constexpr std::size_t kMostAround = 200;
+  const std::size_t first = begin - std::min(begin, kMostAround);
+  const std::size_t last = end + std::min(all.size() - end, kMostAround);
+  while (begin > first && bars.contains(all[begin - 1].bar)) --begin;
+  while (end < last && bars.contains(all[end].bar)) ++end;
   const auto at = [&](std::size_t event) {
     return all.begin() + static_cast<std::vector<Event>::difference_type>(event);
   };
@@ -62,11 +66,11 @@ Line events_around(const AnalysedLine& line, const FoundPlace& place, std::int32
 
 std::string bars_around(const AnalysedScore& score, const FoundPlace& place,
                         const FoundStyle& style) {
-  const AnalysedPassage passage = score[place.passage];
-  const Line line = events_around(passage[place.line], place, *style.around);
+  const Line line = events_around(score[place.passage][place.line], place, *style.around);
   std::string text;
-  for (const BarText& bar : bar_texts(line, passage.written().keys)) {
-    text += continued(fmt::format("  bar {}: {}", bar.bar, bar.text), style.columns);
+  // Without a key above it every sign is written.
+  for (const BarText& bar : bar_texts(line, {})) {
+    text += "  " + continued(fmt::format("bar {}: {}", bar.bar, bar.text), style.columns);
   }
   return text;
 }

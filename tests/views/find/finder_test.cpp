@@ -306,6 +306,7 @@ TEST_CASE("the largest patterns are looked for", "[find]") {
     pattern.runs.front().events.push_back(slower);
   }
   CHECK(Finder(pattern).in(analysed_from(kOctave), nullptr).empty());
+  CHECK(Finder(FindPattern{}).in(analysed_from(kOctave), nullptr).empty());
   pattern.runs.front().events.resize(1);
   CHECK(places_in(analysed_from(kOctave), Finder(pattern)) == "2+1 3+1 4+1 5+1 6+1 7+1");
   // Any event so many times is found as often as that.

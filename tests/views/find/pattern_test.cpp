@@ -119,6 +119,7 @@ TEST_CASE("what is no pattern is refused with its column and a cure", "[find]") 
       {"(4 5", "column 4: expected a closing bracket behind the events that come again"},
       {"(", "column 1: expected a closing bracket behind the events that come again"},
       {"4 RH: 5", "column 3: expected the hand at the beginning"},
+      {"4 x501", "column 3: expected a number from 1 to 500 behind x"},
       {"4 x300 5 x201", "expected 500 events at most, found 501"},
   };
   for (const auto& [text, problem] : problems) {
