@@ -2,9 +2,13 @@
 # A disk that is full, at once or after some of the output: status 2, the output is named, what was
 # there stays and nothing is left beside it. In a mount namespace of its own.
 if [[ "${MOUNTS:-}" != own ]]; then
-  if [[ $EUID -eq 0 ]] && unshare --mount true 2>/dev/null; then
-    MOUNTS=own exec unshare --mount "$BASH" "${BASH_SOURCE[0]}"
-  fi
+  # In a changed root the first is not allowed; its mounts are its own already.
+  for propagation in private unchanged; do
+    apart=(unshare --mount --propagation "$propagation")
+    if [[ $EUID -eq 0 ]] && "${apart[@]}" true 2>/dev/null; then
+      MOUNTS=own exec "${apart[@]}" "$BASH" "${BASH_SOURCE[0]}"
+    fi
+  done
   echo "SKIPPED: nothing can be mounted here: full disk"
   [[ "${CI:-}" != true || $EUID -ne 0 ]]
   exit

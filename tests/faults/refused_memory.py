@@ -40,8 +40,8 @@ FAULT = re.compile(
     r"fingerturn: (\S+: )?(cannot write: |cannot make this folder: )?"
     r"(there is not enough memory for this|Cannot allocate memory)\n"
 )
-# RE2 tells of its own what it has no memory for.
-OF_RE2 = re.compile(r"\S*re2/\S+:\d+: [^\n]*\n?")
+# RE2 tells of its own what it has no memory for, as far as it comes.
+OF_RE2 = re.compile(r"\S*?re2/[^\n]*?(?=fingerturn: |\n|\Z)\n?")
 EVER_AFTER = 10**9
 
 
