@@ -87,10 +87,10 @@ struct FindPatternResult {
 /// (docs/find.md). Any bytes may come in.
 FindPatternResult parse_find_pattern(std::string_view text);
 
-/// A word of the patterns, and what it asks for.
+/// A word of the patterns, and what it asks for. The texts live as long as the program.
 struct FindWord {
-  std::string word;
-  std::string meaning;
+  std::string_view word;
+  std::string_view meaning;
 };
 /// The words that stand for themselves, in the order of docs/find.md; beside them are fingers,
 /// intervals and rules.

@@ -46,9 +46,11 @@ std::optional<std::string> read_path(const std::string& path, std::size_t most) 
 
 }  // namespace
 
+std::string input_name(const std::string& path) { return path == "-" ? "standard input" : path; }
+
 Input load_input(const std::string& path) {
   Input input;
-  input.name = path == "-" ? "standard input" : path;
+  input.name = input_name(path);
   std::optional<std::string> text = read_path(path, kLargestMusicXml);
   if (text) {
     input.source.emplace(input.name, std::move(*text));

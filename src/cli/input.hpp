@@ -7,6 +7,9 @@
 
 namespace fingerturn::cli {
 
+/// What a path is called where it is told of: "standard input" for "-".
+std::string input_name(const std::string& path);
+
 /// A source, or why there is none.
 struct Input {
   std::string name;

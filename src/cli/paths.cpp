@@ -115,7 +115,7 @@ std::vector<LibraryFile> files_of(std::vector<std::string> paths) {
 std::optional<std::vector<std::string>> paths_in_list(const std::string& list) {
   const std::optional<std::string> text = read_list(list);
   if (text) return names_in(*text);
-  say((list == "-" ? "standard input" : list) + ": " + system_message(errno));
+  say(input_name(list) + ": " + system_message(errno));
   return std::nullopt;
 }
 

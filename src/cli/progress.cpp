@@ -1,5 +1,6 @@
 #include "cli/progress.hpp"
 
+#include "cli/input.hpp"
 #include "cli/messages.hpp"
 #include "cli/terminal.hpp"
 #include "text/cells.hpp"
@@ -45,7 +46,7 @@ void Progress::turn_to(std::string words) {
 }
 
 void Progress::turn_to(std::size_t number, std::size_t inputs, std::string_view path) {
-  const std::string name = path == "-" ? "standard input" : printable(path);
+  const std::string name = printable(input_name(std::string(path)));
   turn_to(inputs == 1 ? name : fmt::format("{} of {} files: {}", number, inputs, name));
 }
 

@@ -1,4 +1,5 @@
 #include "fingerturn/check.hpp"
+#include "read/json_members.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -15,16 +16,11 @@ namespace {
 
 using CheckJson = nlohmann::json;
 
-const CheckJson* member_of(const CheckJson& object, const char* name) {
-  const auto found = object.find(name);
-  return found == object.end() ? nullptr : &*found;
-}
-
 /// Puts members into what they stand for, and remembers the first that is not as it should be.
 class CheckLineReader {
  public:
   CheckLineResult read(const CheckJson& line) {
-    if (!line.is_object() || text_or_empty(line, "format") != "fingerturn-check") {
+    if (text_in(member_of(line, "format")) != "fingerturn-check") {
       return {std::nullopt, "expected a line as check --format jsonl writes it"};
     }
     int version = 0;
@@ -50,18 +46,12 @@ class CheckLineReader {
   }
 
  private:
-  static std::string_view text_or_empty(const CheckJson& object, const char* name) {
-    const CheckJson* value = member_of(object, name);
-    const auto* text = value == nullptr ? nullptr : value->get_ptr<const std::string*>();
-    return text == nullptr ? std::string_view() : std::string_view(*text);
-  }
-
   void fail(std::string_view name) {
     if (wrong_.empty()) wrong_ = name;
   }
 
   void read_text(const CheckJson& object, const char* name, std::string& text) {
-    text = text_or_empty(object, name);
+    text = text_in(member_of(object, name));
     if (text.empty()) fail(name);
   }
 
@@ -93,7 +83,7 @@ class CheckLineReader {
   }
 
   void read_places(const CheckJson& line, FileCheck& check) {
-    const std::string_view told_by = text_or_empty(line, "told_by");
+    const std::string_view told_by = text_in(member_of(line, "told_by"));
     check.placing = told_by == "bar" ? Placing::bar_and_beat : Placing::line_and_column;
     if (const CheckJson* titles = member_of(line, "titles"); titles != nullptr) {
       read_titles(*titles, check.titles);
@@ -138,7 +128,7 @@ class CheckLineReader {
   }
 
   void read_level(const CheckJson& finding, WatchLevel& level) {
-    const std::string_view word = text_or_empty(finding, "level");
+    const std::string_view word = text_in(member_of(finding, "level"));
     if (word != "info" && word != "caution" && word != "strain") return fail("level");
     level = word == "info"      ? WatchLevel::info
             : word == "caution" ? WatchLevel::caution
@@ -146,7 +136,7 @@ class CheckLineReader {
   }
 
   void read_hand(const CheckJson& finding, Hand& hand) {
-    const std::string_view word = text_or_empty(finding, "hand");
+    const std::string_view word = text_in(member_of(finding, "hand"));
     if (word != to_string(Hand::right) && word != to_string(Hand::left)) return fail("hand");
     hand = word == to_string(Hand::right) ? Hand::right : Hand::left;
   }

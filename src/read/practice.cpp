@@ -1,6 +1,7 @@
 #include "fingerturn/practice.hpp"
 
 #include "fingerturn/read.hpp"
+#include "read/json_members.hpp"
 #include "read/reporter.hpp"
 #include "text/utf8.hpp"
 
@@ -33,11 +34,11 @@ std::string syntax_problem(const Source& source, std::size_t byte) {
 class PlanReader {
  public:
   PracticeMemoryResult read(const Json& plan) {
-    const Json* places = member(plan, "places");
-    if (text(member(plan, "format")) != "fingerturn-practice" || places == nullptr ||
+    const Json* places = member_of(plan, "places");
+    if (text_in(member_of(plan, "format")) != "fingerturn-practice" || places == nullptr ||
         !places->is_array()) {
       problem_ = "1:1: expected a plan, as practice --format json writes it, found other JSON";
-    } else if (whole(member(plan, "version"), 1, 1) != 1) {
+    } else if (whole(member_of(plan, "version"), 1, 1) != 1) {
       problem_ = "1:1: expected version 1 of a plan, found another";
     } else {
       for (const Json& place : *places) add_place(place);
@@ -47,17 +48,6 @@ class PlanReader {
   }
 
  private:
-  static const Json* member(const Json& object, const char* name) {
-    if (!object.is_object()) return nullptr;
-    const auto found = object.find(name);
-    return found == object.end() ? nullptr : &*found;
-  }
-
-  static std::string_view text(const Json* value) {
-    const auto* found = value == nullptr ? nullptr : value->get_ptr<const Json::string_t*>();
-    return found == nullptr ? std::string_view() : std::string_view(*found);
-  }
-
   static std::optional<std::int32_t> whole(const Json* value, std::int32_t least,
                                            std::int32_t most) {
     if (value == nullptr || !value->is_number_unsigned()) return std::nullopt;
@@ -77,7 +67,7 @@ class PlanReader {
 
   std::vector<std::string> texts(const Json& place, const char* name) {
     std::vector<std::string> all;
-    const Json* list = member(place, name);
+    const Json* list = member_of(place, name);
     const bool is_list =
         list != nullptr && list->is_array() &&
         std::ranges::all_of(*list, [](const Json& each) { return each.is_string(); });
@@ -90,17 +80,17 @@ class PlanReader {
   }
 
   static double tempo_now(const Json& place) {
-    const Json* now = member(place, "now");
-    const Json* tempo = now == nullptr ? nullptr : member(*now, "quarters_per_minute");
+    const Json* now = member_of(place, "now");
+    const Json* tempo = now == nullptr ? nullptr : member_of(*now, "quarters_per_minute");
     return tempo != nullptr && tempo->is_number() ? tempo->get<double>() : 0;
   }
 
   void add_place(const Json& place) {
     RememberedPlace known;
-    const auto passage = whole(member(place, "passage"), 1, kHighestBar);
-    const auto first = whole(member(place, "first_bar"), 0, kHighestBar);
-    const auto last = whole(member(place, "last_bar"), 0, kHighestBar);
-    const Json* done = member(place, "done");
+    const auto passage = whole(member_of(place, "passage"), 1, kHighestBar);
+    const auto first = whole(member_of(place, "first_bar"), 0, kHighestBar);
+    const auto last = whole(member_of(place, "last_bar"), 0, kHighestBar);
+    const Json* done = member_of(place, "done");
     known.notes = texts(place, "notes");
     known.fingers = texts(place, "fingers");
     if (!passage) expect(R"(the number of a "passage")");

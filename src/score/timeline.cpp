@@ -183,4 +183,9 @@ std::optional<Fraction> beat_of(const Passage& passage, const Line& line, std::s
   return beat_at(*meter, *bar_onset, *found.onset);
 }
 
+std::optional<Fraction> time_between(const Event& one, const Event& other) noexcept {
+  if (!one.onset || !other.onset) return std::nullopt;
+  return sum(*other.onset, {-one.onset->numerator, one.onset->denominator});
+}
+
 }  // namespace fingerturn

@@ -16,6 +16,9 @@ namespace fingerturn {
 /// beyond exact arithmetic; the onsets that were not reached are then unknown.
 bool set_onsets(Passage& passage);
 
+/// The time from one event to another; none where it is not known.
+std::optional<Fraction> time_between(const Event& one, const Event& other) noexcept;
+
 /// Moves each meter, tempo and key to the first bar at or after it that holds an event, drops those
 /// past the last bar, and keeps the last of several that meet. Notes and comments are moved in the
 /// same way, but all are kept: notes past the last bar with it, comments behind it.

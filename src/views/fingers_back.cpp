@@ -47,12 +47,6 @@ std::string notes_words(const Event& event) {
   return words;
 }
 
-/// The time from one event to another; none where it is not known.
-std::optional<Fraction> time_between(const Event& first, const Event& other) {
-  if (!first.onset || !other.onset) return std::nullopt;
-  return sum(*other.onset, {-first.onset->numerator, first.onset->denominator});
-}
-
 class Matching {
  public:
   explicit Matching(const Score& score) { back_.score = score; }

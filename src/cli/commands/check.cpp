@@ -73,16 +73,8 @@ Diagnostics without_findings(Diagnostics diagnostics) {
   return diagnostics;
 }
 
-/// How wide a line of the text may be; none where no width was asked for and it goes to no
-/// terminal, so that every finding stays on one line there.
-std::optional<int> line_columns(const CheckOptions& options) {
-  if (options.columns) return options.columns;
-  if (!options.output.empty() || !writes_to_terminal()) return std::nullopt;
-  return std::max(terminal_columns(), kFewestColumns);
-}
-
 std::string findings(const FileCheck& found, const CheckOptions& options) {
-  return write_findings(found, line_columns(options));
+  return write_findings(found, line_columns(options.columns, options.output));
 }
 
 /// The table that closes the text.
@@ -230,7 +222,7 @@ bool join_lines(const LibraryFile& file, const CheckOptions& options, Output& ou
   constexpr int kMostWrong = 3;
   int wrong = 0;
   bool is_closed = false;
-  const std::string name = file.path == "-" ? "standard input" : file.path;
+  const std::string name = input_name(file.path);
   InputLines lines(file.path);
   while (const std::optional<std::string_view> text =
              wrong < kMostWrong ? progress.during([&] { return lines.next(); }) : std::nullopt) {

@@ -203,14 +203,12 @@ ExitStatus find(FindOptions options) {
     say(problem);
     return ExitStatus::wrong_usage;
   }
-  if (options.output.empty() && writes_to_terminal() && !options.style.columns) {
-    options.style.columns = std::max(terminal_columns(), kFewestColumns);
-  }
+  options.style.columns = line_columns(options.style.columns, options.output);
   ExitStatus status = ExitStatus::done;
   FindPatternResult pattern = wanted_pattern(options, status);
   if (status != ExitStatus::done) return status;
   if (!pattern.ok()) {
-    say((options.figure.empty() ? "pattern" : options.figure) + ": " + pattern.problem);
+    say((options.figure.empty() ? "pattern" : input_name(options.figure)) + ": " + pattern.problem);
     return ExitStatus::wrong_usage;
   }
   const LibraryFiles found = files_of(options.library, {options.figure});
@@ -238,12 +236,12 @@ std::string find_footer() {
   std::string text = "A pattern has a word for each event in a row, or several joined by commas:\n";
   const std::vector<FindWord> known = find_words();
   for (std::size_t at = 0; at < known.size();) {
-    const std::string& meaning = known[at].meaning;
+    const std::string_view meaning = known[at].meaning;
     std::string words;
     for (; at < known.size() && known[at].meaning == meaning; ++at) {
-      words += (words.empty() ? "" : " ") + known[at].word;
+      words += fmt::format("{}{}", words.empty() ? "" : " ", known[at].word);
     }
-    text += described(words, meaning, kFooterColumns);
+    text += described(words, std::string(meaning), kFooterColumns);
   }
   for (const auto& [words, meaning] : kOtherWords)
     text += described(words, meaning, kFooterColumns);

@@ -2,6 +2,8 @@
 
 #include "cli/options/value.hpp"
 
+#include <algorithm>
+
 namespace fingerturn::cli {
 
 void add_columns(CLI::App& command, std::optional<int>& columns, const std::string& description) {
@@ -57,6 +59,11 @@ TextStyle text_style(const ReportLook& look, const std::string& output) {
   style.cues = look.cues;
   style.trace = look.trace;
   return style;
+}
+
+std::optional<int> line_columns(std::optional<int> asked, const std::string& output) {
+  if (asked || !output.empty() || !writes_to_terminal()) return asked;
+  return std::max(terminal_columns(), kFewestColumns);
 }
 
 }  // namespace fingerturn::cli

@@ -34,6 +34,10 @@ void add_text_look(CLI::App& command, TextLook& look);
 void add_report_look(CLI::App& command, ReportLook& look);
 void add_columns(CLI::App& command, std::optional<int>& columns, const std::string& description);
 
+/// How wide a line of a place may be; none where no width was asked for and it goes to no terminal,
+/// so that every place stays on one line there.
+std::optional<int> line_columns(std::optional<int> asked, const std::string& output);
+
 /// How a text that goes to this output is to look; an empty one is standard output.
 TextStyle text_style(const TextLook& look, const std::string& output);
 TextStyle text_style(const ReportLook& look, const std::string& output);

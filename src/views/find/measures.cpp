@@ -1,17 +1,10 @@
 #include "views/find/measures.hpp"
 
+#include "score/timeline.hpp"
+
 #include <cstdlib>
 
 namespace fingerturn {
-namespace {
-
-std::optional<Fraction> time_between(const Event& one, const Event& other) {
-  if (!one.onset || !other.onset) return std::nullopt;
-  return sum(*other.onset, {-one.onset->numerator, one.onset->denominator});
-}
-
-}  // namespace
-
 std::vector<int> shape_of(const StruckNotes& struck) {
   std::vector<int> shape;
   for (const Note* note : struck) {

@@ -158,7 +158,7 @@ std::string hint_for(std::string_view word) {
 std::vector<FindWord> find_words() {
   std::vector<FindWord> words;
   for (const PlainWord& plain : plain_words()) {
-    words.push_back({std::string(plain.word), std::string(plain.meaning)});
+    words.push_back({plain.word, plain.meaning});
   }
   return words;
 }

@@ -3,6 +3,7 @@
 #include "text/utf8.hpp"
 #include "text/wrap.hpp"
 #include "write/passage/bar_text.hpp"
+#include "write/shared/demand_words.hpp"
 #include "write/shared/note_words.hpp"
 #include "write/shared/place_lines.hpp"
 
@@ -75,10 +76,6 @@ std::string bars_around(const AnalysedScore& score, const FoundPlace& place,
   return text;
 }
 
-std::string count_words(std::size_t count, std::string_view what) {
-  return fmt::format("{} {}{}", count, what, count == 1 ? "" : "s");
-}
-
 double share_of(const FoundCounts& file) {
   constexpr double kAll = 100;
   return file.events == 0
@@ -115,9 +112,9 @@ std::string write_found_counts(std::span<const FoundCounts> files, bool ranked) 
 
 std::string write_found_sum(const AllFound& all, int columns) {
   if (all.places == 0) return {};
-  const std::string sum =
-      fmt::format("{} in {} of {}, {} of {}", count_words(all.places, "place"), all.with_places,
-                  count_words(all.read, "file"), all.found, count_words(all.events, "event"));
+  const std::string sum = fmt::format(
+      "{} in {} of {}, {} of {}", counted(all.places, "place", "places"), all.with_places,
+      counted(all.read, "file", "files"), all.found, counted(all.events, "event", "events"));
   return '\n' + sum + '\n' + wrapped("caution  ", brief_caution(), columns);
 }
 
